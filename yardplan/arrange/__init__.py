@@ -1,0 +1,1 @@
+"""Where could it go, and with which partner: built on the checks."""

@@ -1,0 +1,1 @@
+"""The years after planting: tasks, harvest, soil work, water."""

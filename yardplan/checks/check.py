@@ -1,0 +1,43 @@
+"""What a check is: a name, a pure function from a survey to findings, and its wording."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING
+
+from attrs import field, frozen
+
+from yardplan.checks.finding import Finding
+
+if TYPE_CHECKING:
+    from yardplan.checks.survey import Survey
+
+
+@frozen
+class Wording:
+    """Sentences for one kind of finding; `{name}` stands for the figure of that name.
+
+    `message` says what, where and how much; `clears` says what would end the finding;
+    `title` is the short form for a card and the plan (a few words).
+    """
+
+    message: str
+    clears: str
+    title: str = ""
+
+
+@frozen(kw_only=True)
+class Check:
+    """One rule of the house.
+
+    `near` True: quick, run whole on every drag frame. `places` False: its findings do not depend on
+    where things stand, so it is skipped while things only move. `light` True: it reads the light report.
+    """
+
+    name: str
+    title: str
+    run: Callable[[Survey], list[Finding]]
+    wording: Mapping[str, Wording] = field(factory=dict)
+    near: bool = True
+    places: bool = True
+    light: bool = False

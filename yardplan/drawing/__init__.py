@@ -1,0 +1,1 @@
+"""A yard drawn with a QPainter onto anything: window, paper, picture."""

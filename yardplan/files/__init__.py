@@ -1,0 +1,1 @@
+"""The yard file and other formats: reading, writing, versions, recovery."""

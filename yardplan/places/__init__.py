@@ -1,0 +1,1 @@
+"""Places and their climate, looked up offline in the shipped tables."""

@@ -1,0 +1,169 @@
+"""Measures as people type and read them. Metres, square metres, kilograms and litres inside.
+
+Accepts feet and inches or metric in any field whatever the yard shows: `12' 6"`, `12 ft 6 in`,
+`12'-6 1/2"`, `150"`, `3.8 m`, `3,8`, `380 cm`. A bare number is in the shown unit.
+1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly (international yard and pound, 1959).
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from fractions import Fraction
+from typing import Literal
+
+System = Literal["imperial", "metric"]
+
+FOOT = 0.3048
+INCH = 0.0254
+POUND = 0.45359237
+US_GALLON = 3.785411784
+#: Inches are shown to the nearest half, what a tape in a yard can do (shared words: lengths).
+INCH_TICKS = 2
+#: Longest length accepted, metres: 10 km, beyond any yard.
+LONGEST = 10_000.0
+
+
+class UnitError(ValueError):
+    """A measure that could not be read, said in words for a person."""
+
+
+_QUOTES = str.maketrans({
+    "′": "'", "’": "'", "‘": "'", "ʹ": "'", "″": '"', "”": '"', "“": '"', "ʺ": '"',
+    "−": "-", "–": "-", "\u00a0": " ", "\u2009": " ", "\u202f": " ",
+    "½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅛": " 1/8", "⅜": " 3/8", "⅝": " 5/8", "⅞": " 7/8",
+})
+_NUMBER = r"(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:[.,]\d*)?|[.,]\d+)"
+_FEET = re.compile(
+    rf"(?P<feet>{_NUMBER})\s*(?:'|feet|foot|ft\.?)\s*-?\s*"
+    rf"(?:(?P<inches>{_NUMBER})\s*(?:\"|''|inches|inch|in\.?)?)?"
+)
+_PLAIN = re.compile(rf"(?P<number>{_NUMBER})\s*(?P<unit>[a-z\"']*)\.?")
+_METRES = {
+    "m": 1.0, "metre": 1.0, "metres": 1.0, "meter": 1.0, "meters": 1.0,
+    "cm": 0.01, "mm": 0.001, "dm": 0.1, "km": 1000.0,
+    '"': INCH, "''": INCH, "in": INCH, "inch": INCH, "inches": INCH, "yd": 3 * FOOT, "yard": 3 * FOOT,
+    "yards": 3 * FOOT,
+}
+
+
+def _fraction(text: str) -> Fraction:
+    """A number like `6 1/2`, `1/2`, `3.8` or `3,8`. Raises ZeroDivisionError on `1/0`."""
+    text = text.strip()
+    if "/" in text:
+        whole, _, part = text.rpartition(" ")
+        over, under = part.split("/")
+        return Fraction(whole.strip() or "0") + Fraction(int(over), int(under))
+    return Fraction(text.replace(",", ".").rstrip(".") or "0")
+
+
+def _unreadable(typed: str) -> UnitError:
+    return UnitError(f"'{typed}' is not a length: write for example 12' 6\" or 3.8 m")
+
+
+def parse_length(typed: str, system: System = "metric") -> float:
+    """Metres from what a person typed; a bare number is feet (imperial) or metres (metric).
+
+    Raises UnitError when the text is no length. A minus sign covers the whole: -1' 6" is -18 in.
+    """
+    text = typed.translate(_QUOTES).strip().lower()
+    sign = -1 if text.startswith("-") else 1
+    text = text.lstrip("+-").strip()
+    try:
+        metres = _feet_and_inches(text)
+        if metres is None:
+            metres = _one_unit(text, system)
+    except ZeroDivisionError:
+        raise _unreadable(typed) from None
+    if metres is None:
+        raise _unreadable(typed)
+    if metres > LONGEST:
+        raise UnitError(f"'{typed}' is longer than 10 km")
+    return sign * metres
+
+
+def _feet_and_inches(text: str) -> float | None:
+    match = _FEET.fullmatch(text)
+    if match is None or text.endswith("''"):
+        return None
+    inches = _fraction(match["inches"]) if match["inches"] else Fraction(0)
+    return float(_fraction(match["feet"]) * 12 + inches) * INCH
+
+
+def _one_unit(text: str, system: System) -> float | None:
+    match = _PLAIN.fullmatch(text)
+    if match is None:
+        return None
+    unit = match["unit"]
+    if not unit:
+        factor = FOOT if system == "imperial" else 1.0
+    elif unit in _METRES:
+        factor = _METRES[unit]
+    else:
+        return None
+    return float(_fraction(match["number"])) * factor
+
+
+def format_length(metres: float, system: System = "metric", *, ticks: int = INCH_TICKS) -> str:
+    """A length to what a tape can do: 1 cm, or half an inch. Rounded first, then split into feet."""
+    if not math.isfinite(metres):
+        return "unknown"
+    return _feet_text(metres, ticks) if system == "imperial" else _metre_text(metres)
+
+
+def _metre_text(metres: float) -> str:
+    text = f"{metres:.2f}"
+    return ("0.00" if text == "-0.00" else text) + " m"
+
+
+def _feet_text(metres: float, ticks: int) -> str:
+    total = round(abs(metres) / INCH * ticks)
+    feet, rest = divmod(total, 12 * ticks)
+    whole, part = divmod(rest, ticks)
+    fraction = f" {Fraction(part, ticks)}" if part else ""
+    inches = f"{whole or ''}{fraction}".strip() if (whole or fraction) else ""
+    sign = "-" if metres < 0 and total else ""
+    if feet and inches:
+        return f"{sign}{feet}' {inches}\""
+    if feet:
+        return f"{sign}{feet}'"
+    return f"{sign}{inches or '0'}\""
+
+
+def format_coarse(metres: float, system: System = "metric") -> str:
+    """A length for reading, not for measuring: 0.1 m or whole inches up to 2 ft, then feet to a tenth."""
+    if system == "metric":
+        return f"{metres:.1f} m"
+    if abs(metres) < 2 * FOOT:
+        return f"{metres / INCH:.0f} in"
+    feet = f"{metres / FOOT:.1f}".removesuffix(".0")
+    return f"{feet} ft"
+
+
+def format_area(square_metres: float, system: System = "metric") -> str:
+    """An area in square metres or square feet."""
+    if system == "imperial":
+        return f"{square_metres / FOOT**2:.0f} sq ft"
+    return f"{square_metres:.1f} m²"
+
+
+def format_temperature(celsius: float, system: System = "metric") -> str:
+    """A temperature in whole degrees C or F."""
+    return f"{celsius * 1.8 + 32:.0f} °F" if system == "imperial" else f"{celsius:.0f} °C"
+
+
+def format_temperature_difference(celsius: float, system: System = "metric") -> str:
+    """A difference of temperatures, to a tenth of a degree C or whole degrees F."""
+    return f"{celsius * 1.8:.0f} °F" if system == "imperial" else f"{celsius:.1f} °C"
+
+
+def format_weight(kilograms: float, system: System = "metric") -> str:
+    """A weight in kilograms or pounds, to two useful digits."""
+    value, unit = (kilograms / POUND, "lb") if system == "imperial" else (kilograms, "kg")
+    return f"{value:.1f} {unit}" if value < 10 else f"{value:.0f} {unit}"
+
+
+def format_volume(litres: float, system: System = "metric") -> str:
+    """A volume in litres or US gallons."""
+    value, unit = (litres / US_GALLON, "gal") if system == "imperial" else (litres, "L")
+    return f"{value:.1f} {unit}" if value < 10 else f"{value:.0f} {unit}"

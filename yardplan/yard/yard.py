@@ -1,0 +1,90 @@
+"""The whole document: one frozen value that holds a yard."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from attrs import field, fields, frozen
+
+from yardplan.yard.ground import Barrier, Building, Gate, Note, Outline, Paving, Service, StandingTree
+from yardplan.yard.planting import Bed, Container, Planting, Row
+from yardplan.yard.site import Site
+
+Thing = (
+    Building | Barrier | Paving | Service | StandingTree | Gate | Note | Planting | Row | Bed | Container
+)
+
+#: The lists of things in the order in which they are written and listed.
+COLLECTIONS: dict[str, type] = {
+    "buildings": Building,
+    "barriers": Barrier,
+    "pavings": Paving,
+    "services": Service,
+    "standing_trees": StandingTree,
+    "gates": Gate,
+    "plantings": Planting,
+    "rows": Row,
+    "beds": Bed,
+    "containers": Container,
+    "notes": Note,
+}
+LIST_OF: dict[type, str] = {kind: name for name, kind in COLLECTIONS.items()}
+
+
+def _nothing() -> Mapping[str, Any]:
+    return {}
+
+
+@frozen(kw_only=True)
+class Yard:
+    """A yard: site, lot line, what stands there, what is planted, own cultivars and local rules.
+
+    `own_cultivars`: facts of cultivars the user added, as plain records (see plants.catalogue).
+    `rules`: local figures by rule name that replace ours, in the rule's unit.
+    `done`: marks of finished care tasks by task id. `prices`: by item key, in `currency`.
+    `extra`: fields of the file that this version does not know; kept and written back.
+    """
+
+    site: Site = field(factory=Site)
+    lot: Outline = ()
+    buildings: tuple[Building, ...] = ()
+    barriers: tuple[Barrier, ...] = ()
+    pavings: tuple[Paving, ...] = ()
+    services: tuple[Service, ...] = ()
+    standing_trees: tuple[StandingTree, ...] = ()
+    gates: tuple[Gate, ...] = ()
+    plantings: tuple[Planting, ...] = ()
+    rows: tuple[Row, ...] = ()
+    beds: tuple[Bed, ...] = ()
+    containers: tuple[Container, ...] = ()
+    notes: tuple[Note, ...] = ()
+    own_cultivars: tuple[Mapping[str, Any], ...] = ()
+    rules: Mapping[str, float] = field(factory=_nothing)
+    done: Mapping[str, str] = field(factory=_nothing)
+    prices: Mapping[str, float] = field(factory=_nothing)
+    currency: str = ""
+    extra: Mapping[str, Any] = field(factory=_nothing)
+
+    def things(self) -> Iterator[Thing]:
+        """Everything that has an id, list by list."""
+        for name in COLLECTIONS:
+            yield from getattr(self, name)
+
+    def find(self, thing_id: str) -> Thing | None:
+        """The thing with that id, or None."""
+        return next((thing for thing in self.things() if thing.id == thing_id), None)
+
+    def ids(self) -> set[str]:
+        """The ids of all things."""
+        return {thing.id for thing in self.things()}
+
+
+def list_name(thing: Thing) -> str:
+    """The name of the yard's list that holds things of this kind, e.g. `plantings`."""
+    return LIST_OF[type(thing)]
+
+
+def field_names(kind: type) -> tuple[str, ...]:
+    """The field names of a value class, in order."""
+    return tuple(f.name for f in fields(kind))
