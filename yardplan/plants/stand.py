@@ -7,7 +7,7 @@ from attrs import frozen
 from yardplan.plants.crop import Crop, Size
 from yardplan.plants.cultivar import Cultivar
 from yardplan.yard.ground import Point, StandingTree
-from yardplan.yard.planting import Bed, Container, PlantKey, Planting, Row
+from yardplan.yard.planting import Bed, Container, Planting, PlantKey, Row
 
 
 @frozen(kw_only=True)

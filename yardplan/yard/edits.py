@@ -39,12 +39,13 @@ def with_points(thing: Thing, points: Iterable[Point]) -> Thing:
     """The thing with other points, as many as it may have."""
     placed = tuple((float(x), float(y)) for x, y in points)
     name = OUTLINE_FIELD.get(type(thing))
-    return evolve(thing, **{name: placed}) if name else evolve(thing, place=placed[0])  # type: ignore[misc]
+    fields: dict[str, Any] = {name: placed} if name else {"place": placed[0]}
+    return evolve(thing, **fields)
 
 
 def _each(yard: Yard, ids: Collection[str], change: Callable[[Any], Any]) -> Yard:
     """Apply `change` to the things named, keeping every list's order."""
-    lists: dict[str, tuple[Any, ...]] = {}
+    lists: dict[str, Any] = {}
     for name in COLLECTIONS:
         things = getattr(yard, name)
         if any(thing.id in ids for thing in things):
@@ -68,13 +69,14 @@ def add(yard: Yard, *things: Thing) -> Yard:
             raise EditError(f"the key {thing.id} is taken already")
         taken.add(thing.id)
         name = list_name(thing)
-        yard = evolve(yard, **{name: (*getattr(yard, name), thing)})
+        longer: dict[str, Any] = {name: (*getattr(yard, name), thing)}
+        yard = evolve(yard, **longer)
     return yard
 
 
 def remove(yard: Yard, ids: Collection[str]) -> Yard:
     """Take things out; plants that stood in a removed container stay, in the ground."""
-    lists = {
+    lists: dict[str, Any] = {
         name: kept
         for name in COLLECTIONS
         if len(kept := tuple(t for t in getattr(yard, name) if t.id not in ids)) != len(getattr(yard, name))

@@ -1,4 +1,4 @@
-"""What is planted: single plants, rows, beds and containers. A planting keeps its plant's key, never its facts."""
+"""What is planted: single plants, rows, beds, containers. A planting keeps its plant's key, not its facts."""
 
 from __future__ import annotations
 
