@@ -1,0 +1,1 @@
+"""The sheet on the screen: view, layers, snapping, pointer and keys."""

@@ -1,0 +1,190 @@
+"""Findings kept current: near checks at once on every change, light and the rest in a worker.
+
+Findings are matched by key: one not yet recomputed stays, marked `fresh=False`, so that it is drawn pale.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import TYPE_CHECKING, Any
+
+from attrs import evolve, frozen
+from PySide6.QtCore import QObject, Signal
+
+from yardplan.checks.finding import Finding
+from yardplan.plants.stand import Stand
+from yardplan.window.workers import Bench, Ticket
+from yardplan.yard.change import Change
+from yardplan.yard.yard import Yard
+
+if TYPE_CHECKING:
+    from yardplan.checks.survey import Survey
+    from yardplan.plants.catalogue import Catalogue
+    from yardplan.sun.light import LightReport
+    from yardplan.window.open_yard import OpenYard
+
+
+@frozen
+class FullAnswer:
+    """What the worker hands back: the light and every finding at full detail."""
+
+    light: LightReport | None
+    survey: Survey
+    findings: tuple[Finding, ...]
+
+
+def full_check(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None) -> FullAnswer:
+    """Light and all checks from scratch; runs on a worker with an immutable yard."""
+    from yardplan.checks.run import findings
+    from yardplan.checks.survey import survey_of
+    from yardplan.plants.standing import stand_of
+    from yardplan.sun.light import light_report
+    from yardplan.sun.scene import scene_of
+
+    ticket.progress(0.05)
+    light = light_report(scene_of(yard, stand_of(yard, catalogue, year)))
+    ticket.progress(0.7)
+    survey = survey_of(yard, catalogue, year, light=light)
+    found = tuple(findings(survey))
+    ticket.progress(1.0)
+    return FullAnswer(light, survey, found)
+
+
+def matched(before: Iterable[Finding], now: Iterable[Finding], alive: set[str]) -> tuple[Finding, ...]:
+    """Findings of a frame: those seen before keep their order, gone ones drop out, new ones follow.
+
+    `now` are fresh; findings of `before` that no near check answers for stay, pale, while their things live.
+    """
+    fresh = {finding.key: finding for finding in now}
+    near = _near_checks()
+    kept: list[Finding] = []
+    for finding in before:
+        if finding.check in near:
+            again = fresh.pop(finding.key, None)
+            if again is not None:
+                kept.append(again)
+        elif alive.issuperset(finding.things):
+            kept.append(evolve(finding, fresh=False) if finding.fresh else finding)
+    return (*kept, *fresh.values())
+
+
+def _near_checks() -> frozenset[str]:
+    from yardplan.checks.run import CHECKS
+
+    return frozenset(check.name for check in CHECKS if check.near)
+
+
+class LiveChecks(QObject):
+    """Keeps stand, survey, findings and light of the yard shown in step with it."""
+
+    findings_changed = Signal()
+    light_changed = Signal()
+    progress = Signal(float)
+
+    def __init__(self, owner: OpenYard) -> None:
+        super().__init__(owner)
+        self._owner = owner
+        self._survey: Survey | None = None
+        self._catalogue: Catalogue | None = None
+        self._own: Any = None
+        self.findings: tuple[Finding, ...] = ()
+        self.light: LightReport | None = None
+        self._bench = Bench(self)
+        self._bench.done.connect(self._take_full)
+        self._bench.broke.connect(self._broke)
+        self._bench.progress.connect(self.progress)
+
+    @property
+    def catalogue(self) -> Catalogue:
+        """All plants known, with the yard's own cultivars; loaded on first use."""
+        own = self._owner.shown_yard.own_cultivars
+        if self._catalogue is None or own is not self._own:
+            from yardplan.plants.catalogue import catalogue
+
+            self._catalogue = catalogue().with_own(own) if own else catalogue()
+            self._own = own
+        return self._catalogue
+
+    @property
+    def survey(self) -> Survey:
+        """The survey of the yard shown."""
+        if self._survey is None:
+            from yardplan.checks.survey import survey_of
+
+            owner = self._owner
+            self._survey = survey_of(owner.shown_yard, self.catalogue, owner.year, light=self.light)
+        return self._survey
+
+    @property
+    def stand(self) -> Stand:
+        """The stand of the yard shown."""
+        if self._survey is None and not self._anything_there():
+            return Stand(year=self._owner.year)
+        return self.survey.stand
+
+    def _anything_there(self) -> bool:
+        """False for an empty yard: nothing to check, and no need to load the catalogue."""
+        yard = self._owner.shown_yard
+        return bool(yard.lot) or next(iter(yard.things()), None) is not None
+
+    def restart(self) -> None:
+        """Another document or another year: everything from scratch."""
+        self._bench.cancel()
+        self._survey, self.light = None, None
+        self.findings = ()
+        if self._anything_there():
+            self._check_near()
+            self._ask_full()
+        self.announce()
+        self.light_changed.emit()
+
+    def follow(self, change: Change) -> None:
+        """Take up a change of the shown yard; `announce` tells of it once the change itself is known."""
+        self._bench.cancel()
+        if not self._anything_there():
+            self._survey, self.findings, self.light = None, (), None
+            return
+        if self._survey is not None and not change.whole:
+            from yardplan.checks.survey import moved_survey
+
+            self._survey = moved_survey(self._survey, self._owner.shown_yard, change)
+        else:
+            self._survey = None
+        self._check_near()
+        if not self._owner.on_trial:
+            self._ask_full()
+
+    def announce(self) -> None:
+        """Tell listeners of the findings; after `shown`, so that they know the things named."""
+        self.findings_changed.emit()
+
+    def _check_near(self) -> None:
+        from yardplan.checks.run import findings
+
+        found = findings(self.survey, near_only=True)
+        self.findings = matched(self.findings, found, self._owner.shown_yard.ids() | {"lot"})
+
+    def _ask_full(self) -> None:
+        owner = self._owner
+        yard, known, year = owner.shown_yard, self.catalogue, owner.year
+        self._bench.ask(lambda ticket: full_check(ticket, yard, known, year))
+        self.progress.emit(0.0)
+
+    def _take_full(self, answer: FullAnswer) -> None:
+        self.light, self._survey, self.findings = answer.light, answer.survey, answer.findings
+        self.progress.emit(1.0)
+        self.findings_changed.emit()
+        self.light_changed.emit()
+
+    def _broke(self, fault: BaseException) -> None:
+        """A fault of ours must be seen, not swallowed by the worker."""
+        raise fault
+
+    @property
+    def busy(self) -> bool:
+        """True while the light and the full check are being computed."""
+        return self._bench.busy
+
+    def stop(self) -> None:
+        """Cancel and wait for the worker."""
+        self._bench.stop()

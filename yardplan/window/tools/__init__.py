@@ -1,0 +1,1 @@
+"""Gestures, one a file: plain events in metres in, trial yards and commits out."""

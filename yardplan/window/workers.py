@@ -1,0 +1,121 @@
+"""Long work off the window's thread: numbered tickets, progress, cancel; an old answer is dropped."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from threading import Event
+from typing import Any
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+
+
+class Ticket:
+    """Handed to long work: `number` of the request, whether it is still wanted, and where to tell progress."""
+
+    def __init__(self, number: int, tell: Callable[[int, float], None]) -> None:
+        self.number = number
+        self._tell = tell
+        self._cancelled = Event()
+
+    def cancel(self) -> None:
+        self._cancelled.set()
+
+    @property
+    def cancelled(self) -> bool:
+        """True when nobody waits for the answer any more; long work looks now and then and stops."""
+        return self._cancelled.is_set()
+
+    def progress(self, share: float) -> None:
+        """Say how far the work is, 0 to 1. Raises Cancelled when the answer is no longer wanted."""
+        if self.cancelled:
+            raise Cancelled
+        self._tell(self.number, share)
+
+
+class Cancelled(Exception):  # noqa: N818 - not an error: the work was told to stop
+    """Ends work whose answer is no longer wanted."""
+
+
+Job = Callable[[Ticket], Any]
+
+
+class _Run(QRunnable):
+    def __init__(self, bench: Bench, ticket: Ticket, job: Job) -> None:
+        super().__init__()
+        self._bench, self._ticket, self._job = bench, ticket, job
+
+    def run(self) -> None:
+        answer: Any = None
+        fault: BaseException | None = None
+        try:
+            if not self._ticket.cancelled:
+                answer = self._job(self._ticket)
+        except Cancelled:
+            pass
+        except Exception as error:
+            fault = error
+        self._bench.hand_back(self._ticket, answer, fault)
+
+
+class Bench(QObject):
+    """One place for one sort of long work: a new request cancels the one before it."""
+
+    _back = Signal(object, object, object)
+    _told = Signal(int, float)
+    #: An answer that is still wanted.
+    done = Signal(object)
+    #: The work broke: the exception.
+    broke = Signal(object)
+    #: How far the work is, 0 to 1.
+    progress = Signal(float)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._number = 0
+        self._ticket: Ticket | None = None
+        self._running = 0
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self._back.connect(self._arrived)
+        self._told.connect(self._on_told)
+
+    @property
+    def busy(self) -> bool:
+        """True while an answer is awaited."""
+        return self._ticket is not None
+
+    def ask(self, job: Job) -> None:
+        """Start a job; whatever ran before is cancelled and its answer dropped."""
+        self.cancel()
+        self._number += 1
+        self._ticket = Ticket(self._number, self._told.emit)
+        self._pool.start(_Run(self, self._ticket, job))
+
+    def cancel(self) -> None:
+        """Drop what is running."""
+        if self._ticket is not None:
+            self._ticket.cancel()
+            self._ticket = None
+        self._pool.clear()
+
+    def stop(self) -> None:
+        """Cancel and wait for the thread to end; before the window goes."""
+        self.cancel()
+        self._pool.waitForDone(5000)
+
+    def hand_back(self, ticket: Ticket, answer: Any, fault: BaseException | None) -> None:
+        """Called on the worker's thread; the answer crosses over by a queued signal."""
+        self._back.emit(ticket, answer, fault)
+
+    def _on_told(self, number: int, share: float) -> None:
+        if self._ticket is not None and self._ticket.number == number:
+            self.progress.emit(share)
+
+    def _arrived(self, ticket: Ticket, answer: Any, fault: BaseException | None) -> None:
+        if ticket is not self._ticket:
+            return
+        self._ticket = None
+        if fault is not None:
+            self.broke.emit(fault)
+        elif not ticket.cancelled:
+            self.done.emit(answer)
