@@ -19,7 +19,7 @@ MERGE_SECONDS = 1.0
 
 
 class YardCommand(QUndoCommand):
-    """One step: from `before` to `after`. Steps with the same `merge` key that follow closely fold into one."""
+    """One step: from `before` to `after`. Steps of one `merge` key that follow closely fold into one."""
 
     def __init__(
         self,

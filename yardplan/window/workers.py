@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
 
 class Ticket:
-    """Handed to long work: `number` of the request, whether it is still wanted, and where to tell progress."""
+    """Handed to long work: the number of the request, whether it is still wanted, where to tell progress."""
 
     def __init__(self, number: int, tell: Callable[[int, float], None]) -> None:
         self.number = number
@@ -32,7 +32,7 @@ class Ticket:
         self._tell(self.number, share)
 
 
-class Cancelled(Exception):  # noqa: N818 - not an error: the work was told to stop
+class Cancelled(Exception):
     """Ends work whose answer is no longer wanted."""
 
 

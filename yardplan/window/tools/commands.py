@@ -1,0 +1,87 @@
+"""Commands on the selection that need no gesture: nudge, delete, copy, paste, cycle, lock."""
+
+from __future__ import annotations
+
+import math
+
+from yardplan.units import FOOT, INCH, System
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.tools.moving import movable, moved_words
+from yardplan.window.tools.naming import names_of
+from yardplan.yard import edits
+from yardplan.yard.ground import Point
+
+#: One press of an arrow key and one with Shift, metres.
+NUDGE: dict[System, tuple[float, float]] = {"metric": (0.1, 1.0), "imperial": (3 * INCH, FOOT)}
+#: Copies are put down so far to the right and below, metres.
+BESIDE: Point = (1.0, -1.0)
+
+
+def nudge(open_yard: OpenYard, way: tuple[int, int], *, far: bool) -> str:
+    """Shift the selection by one step; returns what to say, empty when nothing moved."""
+    ids = movable(open_yard.yard, open_yard.selection)
+    if not ids:
+        return ""
+    step = NUDGE[open_yard.units][1 if far else 0]
+    offset = (way[0] * step, way[1] * step)
+    yard = edits.move(open_yard.yard, ids, offset)
+    text = f"Move {names_of(open_yard.yard, ids)}"
+    open_yard.commit(text, yard, merge="nudge " + " ".join(sorted(ids)))
+    return moved_words(open_yard, offset)
+
+
+def delete(open_yard: OpenYard) -> str:
+    """Take out the selection; locked things stay. Returns what to say."""
+    yard, selection = open_yard.yard, open_yard.selection
+    ids = movable(yard, selection)
+    if not ids:
+        return "Locked things are not deleted" if selection - {"lot"} else ""
+    name = names_of(yard, ids)
+    open_yard.commit(f"Delete {name}", edits.remove(yard, ids), selection=())
+    return f"{name} deleted"
+
+
+def duplicate(open_yard: OpenYard) -> str:
+    """Put copies beside the selection and select them. Returns what to say."""
+    yard = open_yard.yard
+    ids = open_yard.selection & yard.ids()
+    if not ids:
+        return ""
+    new, keys = edits.duplicate(yard, ids, BESIDE)
+    open_yard.commit(f"Copy {names_of(yard, ids)}", new, selection=keys)
+    return f"{names_of(new, keys)} added"
+
+
+def select_all(open_yard: OpenYard) -> None:
+    """Select everything but the lot line."""
+    open_yard.select(open_yard.shown_yard.ids())
+
+
+def cycle(open_yard: OpenYard, step: int) -> str | None:
+    """Select the next or previous thing in reading order, from the top left; returns its id."""
+    things = sorted(open_yard.shown_yard.things(), key=lambda thing: _reading_order(edits.points_of(thing)))
+    order = [thing.id for thing in things]
+    if not order:
+        return None
+    chosen = [key for key in order if key in open_yard.selection]
+    if chosen:
+        number = (order.index(chosen[0 if step < 0 else -1]) + step) % len(order)
+    else:
+        number = 0 if step > 0 else len(order) - 1
+    open_yard.select({order[number]})
+    return order[number]
+
+
+def _reading_order(points: tuple[Point, ...]) -> tuple[float, float]:
+    """Rows of 5 m from the top, left to right within each."""
+    x = min(p[0] for p in points)
+    top = max(p[1] for p in points)
+    return (-math.floor(top / 5.0), x)
+
+
+def set_locked(open_yard: OpenYard, locked: bool) -> None:
+    """Lock or unlock the selection."""
+    yard = open_yard.yard
+    ids = open_yard.selection & yard.ids()
+    verb = "Lock" if locked else "Unlock"
+    open_yard.commit(f"{verb} {names_of(yard, ids)}", edits.change(yard, ids, locked=locked))

@@ -1,0 +1,19 @@
+"""Mark a gate: the way into the yard."""
+
+from __future__ import annotations
+
+from yardplan.window.tools.dropped import DropTool
+from yardplan.yard import edits
+from yardplan.yard.ground import Gate, Point
+
+
+class GateTool(DropTool):
+    """A gate, from where plants must be reachable."""
+
+    name, key, icon = "Gate", "G", "gate"
+    about = "Click where one enters the yard"
+
+    def drop(self, place: Point) -> None:
+        yard = self.open_yard.yard
+        made = Gate(id=edits.next_key(yard, "GT"), place=place)
+        self.open_yard.commit("Mark gate", edits.add(yard, made), selection={made.id})

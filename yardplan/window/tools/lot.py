@@ -1,0 +1,19 @@
+"""Draw the lot line."""
+
+from __future__ import annotations
+
+from yardplan.window.tools.corners import CornersTool
+from yardplan.yard import edits
+from yardplan.yard.ground import Outline
+
+
+class LotTool(CornersTool):
+    """The lot line: corners, a rectangle, or lengths with angles or bearings."""
+
+    name, key, icon = "Lot line", "L", "lot"
+    about = "Draw the line round the ground that may be planted"
+    what = "lot"
+
+    def finish(self, points: Outline) -> None:
+        yard = edits.set_lot(self.open_yard.yard, points)
+        self.open_yard.commit("Draw the lot line", yard, selection={"lot"})

@@ -1,0 +1,41 @@
+"""What to call things in undo texts, announcements and the status line."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+
+from yardplan.window.panels.names import kind_word
+from yardplan.yard.ground import Note, Service, StandingTree
+from yardplan.yard.planting import Planting, Row
+from yardplan.yard.yard import Thing, Yard
+
+#: Points of the compass, counter-clockwise from east, for the result of a move.
+_COMPASS = ("east", "north-east", "north", "north-west", "west", "south-west", "south", "south-east")
+
+
+def thing_name(thing: Thing) -> str:
+    """A thing's name as a grower says it: `A1 Liberty`, `House`, `fence`."""
+    if isinstance(thing, Planting | Row):
+        return f"{thing.id} {thing.plant.cultivar}"
+    if isinstance(thing, StandingTree):
+        return thing.name or thing.cultivar or thing.kind
+    if isinstance(thing, Note):
+        return "note"
+    if isinstance(thing, Service):
+        return thing.name or f"{thing.kind} line"
+    name: str = getattr(thing, "name", "")
+    return name or kind_word(thing)
+
+
+def names_of(yard: Yard, ids: Collection[str]) -> str:
+    """The one thing's name, or how many there are."""
+    if set(ids) == {"lot"}:
+        return "lot line"
+    chosen = [thing for thing in yard.things() if thing.id in ids]
+    return thing_name(chosen[0]) if len(chosen) == 1 else f"{len(chosen)} things"
+
+
+def compass_word(degrees_from_right: float, north: float) -> str:
+    """The compass direction of an angle on the drawing; `north` as in Site."""
+    turn = (degrees_from_right + north) % 360
+    return _COMPASS[round(turn / 45) % 8]

@@ -1,0 +1,87 @@
+"""The tape measure: distances and angles, nothing kept in the yard."""
+
+from __future__ import annotations
+
+from yardplan.units import UnitError, format_area
+from yardplan.window.canvas.geometry import area_of, bearing, distance, length_of, stretches
+from yardplan.window.tools.event import Pointer
+from yardplan.window.tools.tool import Key, Overlay, Stroke, Tool, Words
+from yardplan.yard.ground import Outline, Point
+
+
+class TapeTool(Tool):
+    """Click from place to place: each length shows, and the whole; a third place shows the area too."""
+
+    name, key, icon = "Tape", "M", "tape"
+    about = "Measure: click from place to place"
+    _points: tuple[Point, ...] = ()
+    _here: Point | None = None
+    _done = False
+
+    def hint(self) -> str:
+        if not self._points or self._done:
+            return "Click where to begin measuring"
+        return f"{self._summary()}. Click the next place; Enter ends"
+
+    def _summary(self) -> str:
+        points = self._shown()
+        text = f"{self.desk.length(length_of(points))} in all"
+        if len(points) == 2:
+            text = f"{self.desk.length(distance(*points))} at {bearing(*points):.0f}°"
+        if len(points) > 2:
+            text += f", {format_area(area_of(points), self.open_yard.units)} enclosed"
+        return text
+
+    def _shown(self) -> Outline:
+        if self._here is None or self._done or (self._points and self._here == self._points[-1]):
+            return self._points
+        return (*self._points, self._here)
+
+    def press(self, event: Pointer) -> None:
+        if self._done:
+            self._points, self._done = (), False
+        self._points = (*self._points, self.desk.snap(event, line=self._points))
+
+    def move(self, event: Pointer) -> None:
+        if self._points and not self._done:
+            self._here = self.desk.snap(event, line=self._points)
+
+    def release(self, event: Pointer) -> None:
+        if self._points and distance(self._points[-1], event.place) > 8 * event.pixel:
+            self._points = (*self._points, self.desk.snap(event, line=self._points))
+            self._end()
+
+    def double(self, event: Pointer) -> None:
+        self._end()
+
+    def on_key(self, key: Key) -> bool:
+        if key == "enter" and self._points:
+            self._end()
+            return True
+        return False
+
+    def _end(self) -> None:
+        if len(self._points) > 1:
+            self._here, self._done = None, True
+            self.desk.say(self._summary())
+
+    def typed(self, text: str) -> None:
+        raise UnitError("The tape reads lengths; to draw by typed lengths take a drawing tool")
+
+    def cancel(self) -> bool:
+        was = bool(self._points)
+        self._points, self._here, self._done = (), None, False
+        self.desk.forget_snap()
+        return was
+
+    @property
+    def busy(self) -> bool:
+        return bool(self._points) and not self._done
+
+    def overlay(self) -> Overlay:
+        points = self._shown()
+        words = tuple(
+            Words(place=((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), text=self.desk.length(distance(a, b)))
+            for a, b in stretches(points, closed=False)
+        )
+        return Overlay(strokes=(Stroke(points=points),) if len(points) > 1 else (), words=words)

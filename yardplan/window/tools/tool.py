@@ -1,0 +1,115 @@
+"""What every tool is: hears pointer, keys and typed entries; shows an overlay; says what the next click does."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from attrs import frozen
+
+from yardplan.window.tools.desk import Desk
+from yardplan.window.tools.event import Pointer
+from yardplan.yard.ground import Outline, Point
+
+Look = Literal["line", "guide", "band", "ghost"]
+Key = Literal["enter", "backspace", "tab"]
+
+
+@frozen(kw_only=True)
+class Stroke:
+    """A line of the overlay; `closed` an outline. `look`: drawn line, dashed guide, rubber band, ghost."""
+
+    points: Outline
+    look: Look = "line"
+    closed: bool = False
+
+
+@frozen(kw_only=True)
+class Handle:
+    """A small square (corner) or round (turn) grip."""
+
+    place: Point
+    round: bool = False
+
+
+@frozen(kw_only=True)
+class Words:
+    """Words at a place of the overlay."""
+
+    place: Point
+    text: str
+
+
+@frozen(kw_only=True)
+class Disc:
+    """A circle of the overlay, in metres."""
+
+    centre: Point
+    radius: float
+    look: Look = "ghost"
+
+
+@frozen(kw_only=True)
+class Overlay:
+    """What a tool shows on top of the drawing. Plain values; the canvas paints them."""
+
+    strokes: tuple[Stroke, ...] = ()
+    handles: tuple[Handle, ...] = ()
+    words: tuple[Words, ...] = ()
+    discs: tuple[Disc, ...] = ()
+
+
+class Tool:
+    """Base of all tools. `name` is what the toolbar says; `key` its shortcut; `about` one line on it."""
+
+    name = ""
+    key = ""
+    about = ""
+    #: The picture in the toolbar (drawn by the window).
+    icon = ""
+    #: True while plain digits typed on the canvas begin an entry.
+    takes_lengths = False
+
+    def __init__(self, desk: Desk) -> None:
+        self.desk = desk
+        self.open_yard = desk.open_yard
+
+    def hint(self) -> str:
+        """What the next click does, for the status line."""
+        return self.about
+
+    def press(self, event: Pointer) -> None:
+        """Button down."""
+
+    def move(self, event: Pointer) -> None:
+        """Pointer moved, button up or down."""
+
+    def release(self, event: Pointer) -> None:
+        """Button up."""
+
+    def double(self, event: Pointer) -> None:
+        """Second click of a double click."""
+
+    def on_key(self, key: Key) -> bool:
+        """A key that means something in a gesture; True when it was used."""
+        return False
+
+    def typed(self, text: str) -> None:
+        """An entry typed while the tool works. Raises UnitError."""
+
+    def cancel(self) -> bool:
+        """Back out of the gesture; True when there was one."""
+        return False
+
+    def overlay(self) -> Overlay:
+        """What to show on top of the drawing."""
+        return Overlay()
+
+    @property
+    def live(self) -> frozenset[str]:
+        """Ids of things being dragged: drawn apart from the still picture."""
+        return frozenset()
+
+    @property
+    def busy(self) -> bool:
+        """True in the middle of a gesture."""
+        return False

@@ -1,0 +1,78 @@
+"""What can be typed while drawing: `12' 6"`, `3.8 m`, with an angle `3.8 m < 90`, `12 x 8`, `4; 2.5`."""
+
+from __future__ import annotations
+
+import re
+from typing import Literal
+
+from attrs import frozen
+
+from yardplan.units import System, UnitError, parse_length
+
+_BEARING = re.compile(
+    r"(?P<from>[ns])\s*(?P<degrees>\d+(?:[.,]\d+)?)\s*°?"
+    r"(?:\s*(?P<minutes>\d+(?:[.,]\d+)?)\s*'(?:\s*(?P<seconds>\d+(?:[.,]\d+)?)\s*\")?)?\s*(?P<to>[ew])",
+    re.IGNORECASE,
+)
+
+
+@frozen(kw_only=True)
+class Typed:
+    """A typed entry: one length, a length at an angle, a width by depth, or a place."""
+
+    form: Literal["length", "angle", "size", "place"]
+    first: float
+    second: float = 0.0
+
+
+def parse_typed(text: str, system: System, *, north: float = 0.0) -> Typed:
+    """Read an entry. Raises UnitError with words for a person.
+
+    An angle is in degrees counter-clockwise from the right of the drawing; a bearing (`N 45 E`, surveyors'
+    quadrant bearing) counts from true north, which lies `north` degrees clockwise from the top.
+    """
+    if ";" in text:
+        x, y = _two(text, ";")
+        return Typed(form="place", first=parse_length(x, system), second=parse_length(y, system))
+    for sign in ("<", "∠", "@"):
+        if sign in text:
+            length, turn = _two(text, sign)
+            return Typed(form="angle", first=_above_zero(length, system), second=_angle(turn, north))
+    parts = re.split(r"\s*[x×*]\s*|\s+by\s+", text.strip().lower())
+    if len(parts) == 2:
+        return Typed(
+            form="size", first=_above_zero(parts[0], system), second=_above_zero(parts[1], system)
+        )
+    return Typed(form="length", first=_above_zero(text, system))
+
+
+def _two(text: str, sign: str) -> tuple[str, str]:
+    first, _, second = text.partition(sign)
+    return first.strip(), second.strip()
+
+
+def _above_zero(text: str, system: System) -> float:
+    length = parse_length(text, system)
+    if length <= 0:
+        raise UnitError(f"'{text}' must be more than nothing")
+    return length
+
+
+def _angle(text: str, north: float) -> float:
+    match = _BEARING.fullmatch(text.strip())
+    if match:
+        return _from_bearing(match, north)
+    try:
+        return float(text.replace("°", "").replace(",", ".").strip())
+    except ValueError:
+        raise UnitError(f"'{text}' is not an angle: write 90, or a bearing like N 45 E") from None
+
+
+def _from_bearing(match: re.Match[str], north: float) -> float:
+    parts = (match[name] for name in ("degrees", "minutes", "seconds"))
+    turn = sum(
+        float((part or "0").replace(",", ".")) / 60**power for power, part in enumerate(parts)
+    )
+    quadrant = match["from"].upper() + match["to"].upper()
+    clockwise = {"NE": turn, "SE": 180 - turn, "SW": 180 + turn, "NW": 360 - turn}[quadrant]
+    return (90 - clockwise - north) % 360
