@@ -1,0 +1,206 @@
+"""Where everything stands, as arrays that a drag frame can bring up to date at the cost of what moved."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+import shapely
+from attrs import evolve, frozen
+from numpy.typing import NDArray
+
+from yardplan.checks.lines import Array, edges_of, nearest_on, signed_distances
+from yardplan.plants.stand import Stand, Standing, StandingRow
+from yardplan.yard.ground import Barrier, Building, Outline, Paving, Point, Service
+from yardplan.yard.planting import Bed
+from yardplan.yard.yard import Yard
+
+Ground = Building | Barrier | Paving | Service | Bed
+
+
+@frozen(eq=False)
+class Feature:
+    """One thing on the ground with an outline or a line; the lot line itself has the id `lot`."""
+
+    id: str
+    sort: str
+    points: Outline
+    closed: bool
+    thing: Ground | None = None
+
+
+def _features(yard: Yard) -> Iterator[Feature]:
+    if len(yard.lot) >= 3:
+        yield Feature("lot", "lot", yard.lot, True)
+    for building in yard.buildings:
+        yield Feature(building.id, "building", building.footprint, True, building)
+    for barrier in yard.barriers:
+        yield Feature(barrier.id, "barrier", barrier.line, False, barrier)
+    for paving in yard.pavings:
+        yield Feature(paving.id, paving.kind, paving.outline, True, paving)
+    for service in yard.services:
+        yield Feature(service.id, service.kind, service.points, service.area, service)
+    for bed in yard.beds:
+        yield Feature(bed.id, "bed", bed.outline, True, bed)
+
+
+@frozen(eq=False)
+class Layout:
+    """The plants, rows and ground of a stand as arrays.
+
+    `xy` (n, 2); `reach` half the mature spread; `height` mature height; `flat` marks flat-trained plants
+    that stand along `facing` (radians); `planted` those of the plan, `potted` those in containers.
+    `gaps` (n, features): distance from each stem to each outline, negative inside; `row_gaps` (n, rows):
+    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet.
+    """
+
+    plants: tuple[Standing, ...]
+    rows: tuple[StandingRow, ...]
+    features: tuple[Feature, ...]
+    xy: Array
+    reach: Array
+    height: Array
+    facing: Array
+    flat: NDArray[np.bool_]
+    half_depth: Array
+    planted: NDArray[np.bool_]
+    potted: NDArray[np.bool_]
+    gaps: Array
+    pairs: NDArray[np.intp]
+    row_lines: NDArray[np.object_]
+    row_gaps: Array
+
+    def columns(self, *sorts: str) -> list[int]:
+        """Numbers of the features of these sorts."""
+        return [i for i, feature in enumerate(self.features) if feature.sort in sorts]
+
+    def nearest(self, plant: int, feature: int) -> Point:
+        """The point of a feature's outline nearest to a plant's stem."""
+        outline = self.features[feature]
+        edges = edges_of([outline.points], [outline.closed])
+        places = nearest_on(self.xy[plant : plant + 1], edges.ends)[0]
+        gap = np.hypot(*(places - self.xy[plant]).T)
+        x, y = places[int(gap.argmin())]
+        return float(x), float(y)
+
+
+def _measures(plants: tuple[Standing, ...]) -> Array:
+    """One row a plant: x, y, reach, height, facing, flat, half depth, planted, potted."""
+    rows = [
+        (
+            p.place[0], p.place[1], p.mature.spread / 2, p.mature.height,
+            np.radians(getattr(p.thing, "facing", 0.0)),
+            p.mature.habit == "flat-trained", (p.mature.depth or 0.0) / 2, p.planted,
+            p.container is not None,
+        )
+        for p in plants
+    ]
+    return np.array(rows, dtype=float).reshape(-1, 9)
+
+
+def _all_pairs(xy: Array, reach: Array) -> NDArray[np.intp]:
+    """Pairs (i < j) of plants nearer than the sum of their reaches."""
+    if len(xy) < 2:
+        return np.empty((0, 2), dtype=np.intp)
+    gap2 = (xy[:, :1] - xy[:, 0]) ** 2 + (xy[:, 1:] - xy[:, 1]) ** 2
+    near = gap2 < (reach[:, None] + reach) ** 2
+    i, j = np.nonzero(np.triu(near, 1))
+    return np.stack([i, j], axis=1)
+
+
+def _pairs_of(moved: NDArray[np.intp], xy: Array, reach: Array) -> NDArray[np.intp]:
+    """Pairs with at least one of the plants named."""
+    gap2 = (xy[moved, :1] - xy[:, 0]) ** 2 + (xy[moved, 1:] - xy[:, 1]) ** 2
+    k, j = np.nonzero(gap2 < (reach[moved, None] + reach) ** 2)
+    pairs = np.stack([moved[k], j], axis=1)
+    pairs = np.sort(pairs[pairs[:, 0] != pairs[:, 1]], axis=1)
+    return np.unique(pairs, axis=0) if len(pairs) else pairs
+
+
+def _gaps(xy: Array, features: tuple[Feature, ...]) -> Array:
+    edges = edges_of([f.points for f in features], [f.closed for f in features])
+    return signed_distances(xy, edges)
+
+
+def _row_gaps(xy: Array, rows: tuple[StandingRow, ...]) -> Array:
+    return signed_distances(xy, edges_of([r.row.line for r in rows], [False] * len(rows)))
+
+
+def _row_lines(rows: tuple[StandingRow, ...]) -> NDArray[np.object_]:
+    lines = [shapely.LineString(r.row.line if len(r.row.line) > 1 else r.row.line * 2) for r in rows]
+    return np.array(lines, dtype=object)
+
+
+def layout_of(yard: Yard, stand: Stand) -> Layout:
+    """The layout of a yard and its stand, from scratch."""
+    features = tuple(f for f in _features(yard) if f.points)
+    table = _measures(stand.plants)
+    xy, reach = table[:, :2], table[:, 2]
+    return Layout(
+        plants=stand.plants, rows=stand.rows, features=features, xy=xy, reach=reach, height=table[:, 3],
+        facing=table[:, 4], flat=table[:, 5] > 0, half_depth=table[:, 6], planted=table[:, 7] > 0,
+        potted=table[:, 8] > 0, gaps=_gaps(xy, features), pairs=_all_pairs(xy, reach),
+        row_lines=_row_lines(stand.rows), row_gaps=_row_gaps(xy, stand.rows),
+    )
+
+
+def _same_things(before: Layout, yard: Yard, stand: Stand) -> bool:
+    """True when plants and features are the same ones, moved or not."""
+    if len(before.plants) != len(stand.plants):
+        return False
+    lot = 1 if len(yard.lot) >= 3 else 0
+    ground = sum(map(len, (yard.buildings, yard.barriers, yard.pavings, yard.services, yard.beds)))
+    if len(before.features) != lot + ground:
+        return False
+    return all(old is new or old.id == new.id for old, new in zip(before.plants, stand.plants, strict=True))
+
+
+def _updated_gaps(before: Layout, features: tuple[Feature, ...], xy: Array, moved: NDArray[np.intp]) -> Array:
+    """The distances with the rows of moved plants and the columns of moved features computed anew."""
+    pairs = zip(before.features, features, strict=True)
+    columns = [
+        i for i, (old, new) in enumerate(pairs)
+        if old.points is not new.points or old.closed != new.closed
+    ]
+    gaps = before.gaps.copy()
+    if len(moved):
+        gaps[moved] = _gaps(xy[moved], features)
+    if columns:
+        gaps[:, columns] = _gaps(xy, tuple(features[i] for i in columns))
+    return gaps
+
+
+def moved_layout(before: Layout, yard: Yard, stand: Stand) -> Layout:
+    """The layout after some things moved; what did not move is taken over."""
+    if not _same_things(before, yard, stand):
+        return layout_of(yard, stand)
+    moved = np.array(
+        [i for i, (old, new) in enumerate(zip(before.plants, stand.plants, strict=True)) if old is not new],
+        dtype=np.intp,
+    )
+    features = tuple(f for f in _features(yard) if f.points)
+    if [f.id for f in features] != [f.id for f in before.features]:
+        return layout_of(yard, stand)
+    table = np.column_stack([
+        before.xy, before.reach, before.height, before.facing, before.flat, before.half_depth, before.planted,
+        before.potted,
+    ])
+    if len(moved):
+        table[moved] = _measures(tuple(stand.plants[i] for i in moved))
+    xy, reach = table[:, :2], table[:, 2]
+    row_gaps = before.row_gaps
+    if stand.rows is not before.rows:
+        row_gaps = _row_gaps(xy, stand.rows)
+    elif len(moved):
+        row_gaps = row_gaps.copy()
+        row_gaps[moved] = _row_gaps(xy[moved], stand.rows)
+    kept = before.pairs[~np.isin(before.pairs, moved).any(axis=1)]
+    pairs = np.concatenate([kept, _pairs_of(moved, xy, reach)]) if len(moved) else before.pairs
+    return evolve(
+        before, plants=stand.plants, rows=stand.rows, features=features, xy=xy, reach=reach,
+        height=table[:, 3], facing=table[:, 4], flat=table[:, 5] > 0, half_depth=table[:, 6],
+        planted=table[:, 7] > 0, potted=table[:, 8] > 0, pairs=pairs,
+        gaps=_updated_gaps(before, features, xy, moved),
+        row_lines=before.row_lines if stand.rows is before.rows else _row_lines(stand.rows),
+        row_gaps=row_gaps,
+    )

@@ -1,0 +1,62 @@
+"""All checks of the house and the run that gathers their findings in a steady order."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+
+from yardplan.checks import spacing
+from yardplan.checks.check import Check
+from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.ordering import natural
+from yardplan.checks.survey import Survey
+from yardplan.yard.change import Change
+
+#: Every check, in the order in which findings of one weight are listed.
+CHECKS: tuple[Check, ...] = (spacing.CHECK,)
+
+_ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
+
+
+def in_order(findings: Iterable[Finding]) -> list[Finding]:
+    """Findings by weight, then check, then the keys of their things."""
+    rank = {check.name: number for number, check in enumerate(CHECKS)}
+    return sorted(
+        findings,
+        key=lambda f: (
+            _ORDER[f.weight], rank.get(f.check, len(rank)), [natural(t) for t in f.things], f.kind,
+        ),
+    )
+
+
+def _applies(check: Check, survey: Survey, near_only: bool) -> bool:
+    if check.light and survey.light is None:
+        return False
+    return check.near or not near_only
+
+
+def findings(
+    survey: Survey, *, near_only: bool = False, change: Change | None = None,
+    previous: Sequence[Finding] | None = None,
+) -> list[Finding]:
+    """Everything the checks find, sorted by weight, check and keys.
+
+    `near_only`: only the quick checks are run. With `previous` (the findings shown so far) the findings of
+    checks left out are taken over, as are those of checks that do not look at places while `change` holds
+    only moves. Checks that read light are left out until the survey has it.
+    """
+    found: list[Finding] = []
+    before = previous or ()
+    for check in CHECKS:
+        unmoved = change is not None and change.only_moves and not check.places and previous is not None
+        if not unmoved and _applies(check, survey, near_only):
+            found.extend(check.run(survey))
+        else:
+            found.extend(finding for finding in before if finding.check == check.name)
+    return in_order(found)
+
+
+def counts(found: Iterable[Finding]) -> Mapping[Weight, int]:
+    """How many conflicts, cautions and advices."""
+    tally = Counter(finding.weight for finding in found)
+    return {weight: tally[weight] for weight in Weight}

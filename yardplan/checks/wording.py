@@ -1,0 +1,170 @@
+"""Words made of findings, at the edge: figures in the reader's units, keys turned into names.
+
+A wording's text holds `{name}` for the figure of that name, `{a}`, `{b}` for the first and second thing,
+`{things}` for all of them. A part in square brackets is left out when a figure in it is missing, so that
+`[, {hours_2} from {by_2}]` appears only where there is a second one.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from datetime import date
+
+from attrs import frozen
+
+from yardplan import units as measures
+from yardplan.checks.check import Check, Wording
+from yardplan.checks.finding import Figure, Finding
+from yardplan.checks.rules import RuleError, shipped_rules
+from yardplan.checks.survey import Survey
+from yardplan.plants.cultivar import MEMORY
+from yardplan.units import System
+from yardplan.yard.planting import PlantKey
+from yardplan.yard.yard import Thing, Yard
+
+_HOLE = re.compile(r"\{(\w+)\}")
+_PART = re.compile(r"\[([^\[\]]*)\]")
+
+
+@frozen
+class Said:
+    """A finding in words: a short title, what is wrong with its figure, what clears it, by which rule."""
+
+    title: str
+    message: str
+    clears: str
+    source_text: str
+
+
+def _count(value: float) -> str:
+    return f"{value:.0f}" if abs(value - round(value)) < 1e-9 else f"{value:.1f}"
+
+
+def _date(value: float | str) -> str:
+    """A date as `24 April` from `MM-DD`."""
+    month, day = str(value).split("-")[-2:]
+    day_of_year = date(2000, int(month), int(day))
+    return f"{day_of_year.day} {day_of_year:%B}"
+
+
+_PLAIN: dict[str, Callable[[float], str]] = {
+    "hours": lambda value: f"{value:.1f} h",
+    "share": lambda value: f"{value * 100:.0f} %",
+    "count": _count,
+    "days": lambda value: f"{value:.0f} day" + ("" if round(value) == 1 else "s"),
+    "ph": lambda value: f"{value:.1f}",
+    "year": lambda value: f"{value:.0f}",
+}
+_BY_SYSTEM: dict[str, Callable[[float, System], str]] = {
+    "length": measures.format_coarse,
+    "area": measures.format_area,
+    "temperature": measures.format_temperature,
+    "temperature difference": measures.format_temperature_difference,
+    "weight": measures.format_weight,
+    "volume": measures.format_volume,
+}
+
+
+def figure_text(figure: Figure, names: Mapping[str, str], units: System) -> str:
+    """One figure in words."""
+    value, measure = figure.value, figure.measure
+    if measure == "thing":
+        return names.get(str(value), str(value))
+    if measure == "date":
+        return _date(value)
+    if measure == "text" or isinstance(value, str):
+        return str(value)
+    if measure in _BY_SYSTEM:
+        return _BY_SYSTEM[measure](value, units)
+    return _PLAIN[measure](value)
+
+
+def _list(words: list[str]) -> str:
+    """`a`, `a and b`, `a, b and c`."""
+    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1] if words else ""
+
+
+def _filled(text: str, holes: Mapping[str, str]) -> str:
+    """The text with its holes filled, parts in brackets dropped where a figure is missing."""
+
+    def part(match: re.Match[str]) -> str:
+        return match[1] if all(name in holes for name in _HOLE.findall(match[1])) else ""
+
+    words = _HOLE.sub(lambda match: holes.get(match[1], match[0]), _PART.sub(part, text))
+    return words[:1].upper() + words[1:]
+
+
+def _holes(finding: Finding, names: Mapping[str, str], units: System) -> dict[str, str]:
+    things = [names.get(thing, thing) for thing in finding.things]
+    holes = dict(zip("abcdef", things, strict=False))
+    holes["things"] = _list(things)
+    holes |= {name: figure_text(figure, names, units) for name, figure in finding.figures.items()}
+    return holes
+
+
+def checks_by_name() -> Mapping[str, Check]:
+    """The checks of the house by name."""
+    from yardplan.checks.run import CHECKS
+
+    return {check.name: check for check in CHECKS}
+
+
+def wording_of(finding: Finding) -> Wording:
+    """The wording of a finding's kind. Raises KeyError for a kind that its check does not word."""
+    return checks_by_name()[finding.check].wording[finding.kind]
+
+
+def source_text(finding: Finding) -> str:
+    """The rule behind a finding and where it comes from, with a word where the yard's own figure is used."""
+    try:
+        rule = shipped_rules()[finding.source]
+    except KeyError:
+        return cited(finding.source)
+    text = f"{rule.note}: {cited(rule.source)}" if rule.note else cited(rule.source)
+    if "local_rule" in finding.figures:
+        text = f"Local figure of this yard for {rule.name} (ours: {rule.value:g} {rule.unit}). {text}"
+    return text
+
+
+def cited(source_id: str) -> str:
+    """A source of the bibliography in words, or the id itself when it is not listed."""
+    from yardplan.plants.sources import bibliography
+
+    if source_id == MEMORY:
+        return "from memory, not confirmed by a source"
+    source = bibliography().get(source_id)
+    if source is None:
+        return source_id
+    parts = [str(part) for part in (source.publisher, source.year) if part and str(part) not in source.title]
+    return f"{source.title} ({', '.join(parts)})" if parts else source.title
+
+
+def say(finding: Finding, names: Mapping[str, str], units: System = "metric") -> Said:
+    """Put a finding into words. `names`: see `names_of`. Raises RuleError when the kind has no wording."""
+    try:
+        wording = wording_of(finding)
+    except KeyError:
+        raise RuleError(f"no words for a finding {finding.check}/{finding.kind}") from None
+    holes = _holes(finding, names, units)
+    return Said(
+        _filled(wording.title or finding.kind, holes), _filled(wording.message, holes),
+        _filled(wording.clears, holes), source_text(finding),
+    )
+
+
+def _name(thing: Thing) -> str:
+    """What a thing is called: `Enterprise (A1)`, `Garage`, `black walnut (T1)`."""
+    key = getattr(thing, "plant", None)
+    if isinstance(key, PlantKey):
+        return f"{key.cultivar} ({thing.id})"
+    name = getattr(thing, "name", "") or getattr(thing, "cultivar", None) or getattr(thing, "kind", "")
+    return f"{name} ({thing.id})" if name else thing.id
+
+
+def names_of(survey: Survey | Yard) -> dict[str, str]:
+    """Names of all things of a yard by id; the lot line is `lot`."""
+    yard = survey.yard if isinstance(survey, Survey) else survey
+    names = {thing.id: _name(thing) for thing in yard.things()}
+    names["lot"] = "lot line"
+    return names
