@@ -8,7 +8,7 @@ from yardplan.checks import spacing
 from yardplan.checks.finding import Weight
 from yardplan.plants.crop import CropForm
 from yardplan.yard.ground import StandingTree
-from yardplan.yard.planting import Bed, PlantKey, Row
+from yardplan.yard.planting import Bed, PlantKey
 from yardplan.yard.yard import Yard
 
 
@@ -109,35 +109,6 @@ def test_a_tree_in_front_of_a_panel_is_measured_to_the_panel():
     assert finding.weight is Weight.CONFLICT
 
 
-def _row(key: str, y: float, **fields: object) -> Row:
-    given = {"count": 8, "spacing": 0.6, "plant": PlantKey("red raspberry", "Z")} | fields
-    return Row(id=key, line=((2.0, y), (8.0, y)), **given)  # type: ignore[arg-type]
-
-
-def test_rows_against_plants_and_rows():
-    yard = yard_of(plant("A1", "apple:X", (5, 6)), rows=(_row("R1", 4), _row("R2", 9)))
-    findings = found(yard, A1=size(4), R1=size(1), R2=size(1))
-    assert [(f.kind, f.things) for f in findings] == [("row_plant", ("R1", "A1"))]
-    assert findings[0].figures["wanted"].value == pytest.approx(2.5)
-    (rows,) = found(yard_of(rows=(_row("R1", 4), _row("R2", 6))), R1=size(1), R2=size(1))
-    assert rows.kind == "row_row"
-    assert rows.figures["wanted"].value == pytest.approx(1 + 6 * 0.3048)
-
-
-def test_rows_end_to_end_need_no_alley():
-    ahead = Row(id="R2", line=((9.2, 4.0), (14.0, 4.0)), count=8, spacing=0.6, plant=PlantKey("red raspberry", "Z"))
-    assert found(yard_of(rows=(_row("R1", 4), ahead)), R1=size(1), R2=size(1)) == []
-
-
-def test_a_dense_row():
-    form = CropForm(
-        crop="red raspberry", form="tree", habit="cane", height=(1.5, 2), spread=(0.6, 0.9), in_row=(0.45, 0.9),
-    )
-    nursery = Nursery(crops={"red raspberry": crop("red raspberry", forms=(form,))})
-    (finding,) = spacing.run(nursery.survey(yard_of(rows=(_row("R1", 4, spacing=0.3),))))
-    assert (finding.kind, finding.figures["wanted"].value) == ("row_dense", 0.45)
-
-
 def test_a_crown_over_a_bed():
     bed = Bed(id="B1", outline=((5, 5), (7, 5), (7, 7), (5, 7)), plant=PlantKey("asparagus", "Z"))
     (finding,) = found(yard_of(plant("A1", "apple:X", (6, 4.5)), beds=(bed,)))
@@ -154,7 +125,8 @@ def test_more_distance_never_weighs_more(distance: float, angle: float, one: flo
     def heaviest(gap: float) -> int:
         place = (15 + gap * math.cos(angle), 10 + gap * math.sin(angle))
         findings = found(
-            yard_of(plant("A1", "apple:X", (15, 10)), plant("A2", "apple:Y", place)), A1=size(one), A2=size(other)
+            yard_of(plant("A1", "apple:X", (15, 10)), plant("A2", "apple:Y", place)),
+            A1=size(one), A2=size(other),
         )
         return max((order[f.weight] for f in findings), default=0)
 

@@ -11,7 +11,7 @@ from yardplan.checks.survey import Survey
 from yardplan.plants.crop import Crop, CropForm, Size
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
 from yardplan.yard.ground import StandingTree
-from yardplan.yard.planting import PlantKey, Planting, Row
+from yardplan.yard.planting import Planting, PlantKey, Row
 from yardplan.yard.yard import Yard
 
 
@@ -56,7 +56,7 @@ class Nursery:
     def row(self, row: Row) -> StandingRow:
         grown = self.sizes.get(row.id) or size(1.0, 1.8, "cane")
         kind = self.crops.get(row.plant.crop) or crop(row.plant.crop)
-        return StandingRow(id=row.id, row=row, size=grown, mature=grown, crop=kind)
+        return StandingRow(id=row.id, row=row, size=grown, mature=grown, plant=grown, crop=kind)
 
     def stand(self, yard: Yard) -> Stand:
         things = (*yard.plantings, *yard.standing_trees)
