@@ -53,19 +53,16 @@ def full_check(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | Non
 def matched(before: Iterable[Finding], now: Iterable[Finding], alive: set[str]) -> tuple[Finding, ...]:
     """Findings of a frame: those seen before keep their order, gone ones drop out, new ones follow.
 
-    `now` are fresh; findings of `before` that no near check answers for stay, pale, while their things live.
+    Findings that no near check answers for stay, pale, while their things live.
     """
-    fresh = {finding.key: finding for finding in now}
     near = _near_checks()
-    kept: list[Finding] = []
-    for finding in before:
-        if finding.check in near:
-            again = fresh.pop(finding.key, None)
-            if again is not None:
-                kept.append(again)
-        elif alive.issuperset(finding.things):
-            kept.append(evolve(finding, fresh=False) if finding.fresh else finding)
-    return (*kept, *fresh.values())
+    current = {
+        finding.key: finding if finding.check in near else evolve(finding, fresh=False)
+        for finding in now
+        if finding.check in near or alive.issuperset(finding.things)
+    }
+    kept = [current.pop(finding.key) for finding in before if finding.key in current]
+    return (*kept, *current.values())
 
 
 def _near_checks() -> frozenset[str]:
@@ -150,7 +147,7 @@ class LiveChecks(QObject):
             self._survey = moved_survey(self._survey, self._owner.shown_yard, change)
         else:
             self._survey = None
-        self._check_near()
+        self._check_near(change)
         if not self._owner.on_trial:
             self._ask_full()
 
@@ -158,10 +155,10 @@ class LiveChecks(QObject):
         """Tell listeners of the findings; after `shown`, so that they know the things named."""
         self.findings_changed.emit()
 
-    def _check_near(self) -> None:
+    def _check_near(self, change: Change | None = None) -> None:
         from yardplan.checks.run import findings
 
-        found = findings(self.survey, near_only=True)
+        found = findings(self.survey, near_only=True, change=change, previous=self.findings)
         self.findings = matched(self.findings, found, self._owner.shown_yard.ids() | {"lot"})
 
     def _ask_full(self) -> None:

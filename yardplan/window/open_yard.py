@@ -76,12 +76,15 @@ class OpenYard(QObject):
         self._path: Path | None = None
         self.undo_stack = QUndoStack(self)
         self.undo_stack.setUndoLimit(UNDO_STEPS)
-        self.undo_stack.cleanChanged.connect(lambda _clean: self.title_changed.emit())
+        self.undo_stack.cleanChanged.connect(self._on_clean)
         self.checks = LiveChecks(self)
         self.checks.findings_changed.connect(self.findings_changed)
         self.checks.light_changed.connect(self.light_changed)
         self.checks.progress.connect(self.progress)
         self.checks.restart()
+
+    def _on_clean(self, _clean: bool) -> None:
+        self.title_changed.emit()
 
     # What is shown
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from yardplan.yard.ground import Outline, Point
 
@@ -10,6 +11,11 @@ from yardplan.yard.ground import Outline, Point
 def distance(a: Point, b: Point) -> float:
     """Metres between two places."""
     return math.hypot(a[0] - b[0], a[1] - b[1])
+
+
+def halfway(a: Point, b: Point) -> Point:
+    """The place midway between two."""
+    return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
 
 
 def nearest_on(a: Point, b: Point, p: Point) -> Point:
@@ -26,7 +32,7 @@ def stretches(points: Outline, *, closed: bool) -> tuple[tuple[Point, Point], ..
     """The edges between points, and from the last to the first where closed."""
     if len(points) < 2:
         return ()
-    pairs = tuple(zip(points, points[1:], strict=False))
+    pairs = tuple(pairwise(points))
     return (*pairs, (points[-1], points[0])) if closed and len(points) > 2 else pairs
 
 

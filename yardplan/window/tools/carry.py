@@ -1,9 +1,9 @@
-"""Move or copy without dragging: the selection follows the pointer until a click, or a typed place or length."""
+"""Move or copy without dragging: the selection follows the pointer until a click or a typed place."""
 
 from __future__ import annotations
 
 from yardplan.units import UnitError
-from yardplan.window.canvas.geometry import along, distance, polar
+from yardplan.window.canvas.geometry import along, distance, halfway, polar
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.moving import anchor_of, movable, moved_words
@@ -31,7 +31,8 @@ class CarryTool(Tool):
         self.done = not self.ids
 
     def hint(self) -> str:
-        return "Click where it shall go, or type a length (12' 6\", 3.8 m < 90) or a place (4; 2.5); Esc leaves it"
+        typed = "a length (12' 6\", 3.8 m < 90) or a place (4; 2.5)"
+        return f"Click where it shall go, or type {typed}; Esc leaves it"
 
     def _offset(self, to: Point) -> Point:
         return (to[0] - self.anchor[0], to[1] - self.anchor[1])
@@ -87,7 +88,6 @@ class CarryTool(Tool):
         if self.done or far < 1e-9:
             return Overlay()
         words = Words(
-            place=((self.anchor[0] + self.here[0]) / 2, (self.anchor[1] + self.here[1]) / 2),
-            text=self.desk.length(far),
+            place=halfway(self.anchor, self.here), text=self.desk.length(far)
         )
         return Overlay(strokes=(Stroke(points=(self.anchor, self.here), look="guide"),), words=(words,))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from yardplan.units import UnitError, format_area
-from yardplan.window.canvas.geometry import along, area_of, distance, polar, stretches
+from yardplan.window.canvas.geometry import along, area_of, distance, halfway, polar, stretches
 from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.tool import Key, Overlay, Stroke, Tool, Words
 from yardplan.window.tools.typed import Typed, parse_typed
@@ -178,7 +178,7 @@ class CornersTool(Tool):
         if not points:
             return Overlay()
         words = [
-            Words(place=((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), text=self.desk.length(distance(a, b)))
+            Words(place=halfway(a, b), text=self.desk.length(distance(a, b)))
             for a, b in stretches(points, closed=False)
         ]
         if self.closed and len(points) > 2:

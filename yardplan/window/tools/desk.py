@@ -26,7 +26,12 @@ class Desk:
         self.ask_text: Callable[[str, str], str | None] = lambda _question, _text: None
 
     def snap(
-        self, event: Pointer, place: Point | None = None, *, leave_out: Collection[str] = (), line: Outline = ()
+        self,
+        event: Pointer,
+        place: Point | None = None,
+        *,
+        leave_out: Collection[str] = (),
+        line: Outline = (),
     ) -> Point:
         """The event's place, or another, drawn to what is near it; remembered so that it can be shown."""
         at = event.place if place is None else place

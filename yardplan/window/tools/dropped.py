@@ -48,6 +48,9 @@ class DropTool(Tool):
             raise UnitError(f"'{text}' is not a place: write right and up like 4; 2.5")
         self.drop((entry.first, entry.second))
 
+    def leave(self) -> None:
+        self.cancel()
+
     def cancel(self) -> bool:
         self.here = None
         self.open_yard.drop_trial()

@@ -92,8 +92,9 @@ def add_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
     yard, key = open_yard.yard, next(iter(open_yard.selection))
     points = outline_of(yard, key)
     edges = stretches(points, closed=is_closed(yard, key))
-    feet = [(distance(nearest_on(a, b, place), place), i, nearest_on(a, b, place)) for i, (a, b) in enumerate(edges)]
-    off, number, foot = min(feet, default=(reach + 1, 0, place))
+    feet = [nearest_on(a, b, place) for a, b in edges]
+    ranked = ((distance(foot, place), number, foot) for number, foot in enumerate(feet))
+    off, number, foot = min(ranked, default=(reach + 1, 0, place))
     if off > reach or any(distance(foot, corner) < reach / 4 for corner in points):
         return False
     new = (*points[: number + 1], foot, *points[number + 1 :])

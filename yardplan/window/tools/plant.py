@@ -19,7 +19,9 @@ class PlantTool(DropTool):
     _key: str = ""
 
     def ready(self) -> str | None:
-        return None if self.open_yard.in_hand else "Pick a plant from the list, then click where it shall stand"
+        if self.open_yard.in_hand is None:
+            return "Pick a plant from the list, then click where it shall stand"
+        return None
 
     def hint(self) -> str:
         problem = self.ready()
@@ -36,7 +38,8 @@ class PlantTool(DropTool):
         yard, key = self._with(place)
         in_hand = self.open_yard.in_hand
         self._key = ""
-        self.open_yard.commit(f"Plant {in_hand.plant.cultivar}" if in_hand else "Plant", yard, selection={key})
+        if in_hand is not None:
+            self.open_yard.commit(f"Plant {in_hand.plant.cultivar}", yard, selection={key})
 
     def _with(self, place: Point) -> tuple[Yard, str]:
         """The committed yard with the plant in hand at a place, and the plant's key."""

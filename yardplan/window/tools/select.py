@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 
-from yardplan.window.canvas.geometry import bearing, distance
+from yardplan.window.canvas.geometry import bearing, distance, halfway
 from yardplan.window.canvas.hits import things_within
 from yardplan.window.tools import grips
 from yardplan.window.tools.desk import HIT_PIXELS, Desk
@@ -198,8 +198,7 @@ class _Move(_Gesture):
             return Overlay()
         return Overlay(
             strokes=(Stroke(points=(self.anchor, met), look="guide"),),
-            words=(Words(place=((self.anchor[0] + met[0]) / 2, (self.anchor[1] + met[1]) / 2),
-                         text=self.desk.length(far)),),
+            words=(Words(place=halfway(self.anchor, met), text=self.desk.length(far)),),
         )
 
 
@@ -292,7 +291,6 @@ class _Corner(_Gesture):
         if self.grip + 1 < len(points) or closed:
             sides.append(points[(self.grip + 1) % len(points)])
         words = tuple(
-            Words(place=((here[0] + p[0]) / 2, (here[1] + p[1]) / 2), text=self.desk.length(distance(here, p)))
-            for p in sides
+            Words(place=halfway(here, p), text=self.desk.length(distance(here, p))) for p in sides
         )
         return Overlay(words=words, handles=grips.handles(self.open_yard))

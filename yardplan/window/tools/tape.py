@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from yardplan.units import UnitError, format_area
-from yardplan.window.canvas.geometry import area_of, bearing, distance, length_of, stretches
+from yardplan.window.canvas.geometry import area_of, bearing, distance, halfway, length_of, stretches
 from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.tool import Key, Overlay, Stroke, Tool, Words
 from yardplan.yard.ground import Outline, Point
@@ -81,7 +81,7 @@ class TapeTool(Tool):
     def overlay(self) -> Overlay:
         points = self._shown()
         words = tuple(
-            Words(place=((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), text=self.desk.length(distance(a, b)))
+            Words(place=halfway(a, b), text=self.desk.length(distance(a, b)))
             for a, b in stretches(points, closed=False)
         )
         return Overlay(strokes=(Stroke(points=points),) if len(points) > 1 else (), words=words)

@@ -1,4 +1,4 @@
-"""What every tool is: hears pointer, keys and typed entries; shows an overlay; says what the next click does."""
+"""What every tool is: hears pointer, keys and entries; shows an overlay; says what the next click does."""
 
 from __future__ import annotations
 
@@ -68,6 +68,8 @@ class Tool:
     icon = ""
     #: True while plain digits typed on the canvas begin an entry.
     takes_lengths = False
+    #: True when the tool has done its work: the canvas goes back to the pointer.
+    done = False
 
     def __init__(self, desk: Desk) -> None:
         self.desk = desk
@@ -88,6 +90,9 @@ class Tool:
 
     def double(self, event: Pointer) -> None:
         """Second click of a double click."""
+
+    def leave(self) -> None:
+        """The pointer left the sheet."""
 
     def on_key(self, key: Key) -> bool:
         """A key that means something in a gesture; True when it was used."""

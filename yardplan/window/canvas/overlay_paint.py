@@ -1,0 +1,129 @@
+"""Paints what tools show on top of the drawing: lines being drawn, grips, words, what was snapped to."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
+
+from yardplan.drawing.style import colour, pen
+from yardplan.window.canvas.snapping import Snapped
+from yardplan.window.canvas.view import View
+from yardplan.window.tools.tool import Disc, Handle, Look, Overlay, Stroke, Words
+from yardplan.yard.ground import Outline
+
+#: Side of a grip in pixels; it answers within 24 (WCAG 2.2, 2.5.8).
+GRIP = 9.0
+#: Words on the sheet are never smaller than this, pixels.
+WORDS_PIXELS = 12
+
+_PENS: dict[Look, tuple[str, float, tuple[float, ...]]] = {
+    "line": ("ink", 1.8, ()),
+    "guide": ("caution", 1.2, (5.0, 4.0)),
+    "band": ("caution", 1.2, (4.0, 3.0)),
+    "ghost": ("ink", 1.2, (3.0, 3.0)),
+}
+
+
+def paint_overlay(painter: QPainter, view: View, overlay: Overlay, snapped: Snapped) -> None:
+    """Everything a tool shows, and the mark of what was snapped to."""
+    for stroke in overlay.strokes:
+        _stroke(painter, view, stroke)
+    for disc in overlay.discs:
+        _disc(painter, view, disc)
+    paint_snap(painter, view, snapped)
+    for handle in overlay.handles:
+        _handle(painter, view, handle)
+    for words in overlay.words:
+        _words(painter, view, words)
+
+
+def polygon(view: View, points: Outline) -> QPolygonF:
+    """The pixels of some places."""
+    return QPolygonF([view.to_pixels(point) for point in points])
+
+
+def look_pen(look: Look) -> QPen:
+    """The pen of an overlay look."""
+    return pen(*_PENS[look][:2], dash=_PENS[look][2])
+
+
+def _stroke(painter: QPainter, view: View, stroke: Stroke) -> None:
+    shape = polygon(view, stroke.points)
+    if stroke.look == "band":
+        painter.setBrush(colour("caution", 0.08))
+        painter.setPen(look_pen("band"))
+        painter.drawPolygon(shape)
+        return
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(look_pen(stroke.look))
+    if stroke.closed:
+        painter.drawPolygon(shape)
+    else:
+        painter.drawPolyline(shape)
+    if stroke.look == "line":
+        painter.setBrush(colour("paper"))
+        painter.setPen(pen("ink", 1.2))
+        for place in shape.toList():
+            painter.drawEllipse(place, 3.0, 3.0)
+
+
+def _disc(painter: QPainter, view: View, disc: Disc) -> None:
+    painter.setPen(look_pen(disc.look))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    radius = disc.radius * view.scale
+    painter.drawEllipse(view.to_pixels(disc.centre), radius, radius)
+
+
+def _handle(painter: QPainter, view: View, handle: Handle) -> None:
+    place = view.to_pixels(handle.place)
+    painter.setPen(pen("ink", 1.4))
+    painter.setBrush(colour("paper"))
+    if handle.round:
+        painter.drawEllipse(place, GRIP / 2 + 1, GRIP / 2 + 1)
+        painter.drawArc(QRectF(place.x() - 3, place.y() - 3, 6, 6), 40 * 16, 280 * 16)
+    else:
+        painter.drawRect(QRectF(place.x() - GRIP / 2, place.y() - GRIP / 2, GRIP, GRIP))
+
+
+def _words(painter: QPainter, view: View, words: Words) -> None:
+    tag(painter, view.to_pixels(words.place), words.text)
+
+
+def tag(painter: QPainter, place: QPointF, text: str, ink: str = "ink") -> QRectF:
+    """Words on a small piece of paper, so that they can be read over any line."""
+    font = QFont(painter.font())
+    font.setPixelSize(WORDS_PIXELS)
+    painter.setFont(font)
+    size = QFontMetricsF(font)
+    box = QRectF(0, 0, size.horizontalAdvance(text) + 10, size.height() + 4)
+    box.moveCenter(place)
+    painter.setPen(pen(ink, 0.8))
+    painter.setBrush(colour("paper", 0.94))
+    painter.drawRoundedRect(box, 3, 3)
+    painter.setPen(colour(ink))
+    painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+    return box
+
+
+def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
+    """What a place was drawn to: guides, a mark of its own form, and its name."""
+    if snapped.kind in ("none", "grid"):
+        return
+    painter.setPen(look_pen("guide"))
+    for start, end in snapped.guides:
+        painter.drawLine(view.to_pixels(start), view.to_pixels(end))
+    place = view.to_pixels(snapped.point)
+    painter.setPen(pen("caution", 1.8))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    if snapped.kind == "centre":
+        painter.drawEllipse(place, 6, 6)
+    elif snapped.kind in ("corner", "square"):
+        painter.drawRect(QRectF(place.x() - 6, place.y() - 6, 12, 12))
+    else:
+        painter.drawLine(QPointF(place.x() - 6, place.y() - 6), QPointF(place.x() + 6, place.y() + 6))
+        painter.drawLine(QPointF(place.x() - 6, place.y() + 6), QPointF(place.x() + 6, place.y() - 6))
+    painter.setPen(colour("caution"))
+    font = QFont(painter.font())
+    font.setPixelSize(WORDS_PIXELS)
+    painter.setFont(font)
+    painter.drawText(place + QPointF(10, 18), snapped.kind)

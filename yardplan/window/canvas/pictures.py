@@ -1,0 +1,69 @@
+"""Pictures kept of the sheet: the still part is painted once and shown again until it changes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPixmap
+
+from yardplan.window.canvas.view import View
+
+Paint = Callable[[QPainter, View], None]
+
+#: The still picture reaches so far beyond the window on each side, as a share, so that a pan shows ground.
+MARGIN = 0.25
+
+
+class StillPicture:
+    """A picture of the yard somewhat larger than the window; shifted by pans, stretched by zooms."""
+
+    def __init__(self) -> None:
+        self._picture: QPixmap | None = None
+        self._view = View()
+        self.painted = 0
+
+    def forget(self) -> None:
+        """Something in it changed."""
+        self._picture = None
+
+    @property
+    def empty(self) -> bool:
+        """True when there is no picture to show."""
+        return self._picture is None
+
+    def fits(self, view: View) -> bool:
+        """True when the picture was painted at this scale and covers the window."""
+        if self._picture is None or self._view.scale != view.scale:
+            return False
+        left, bottom, right, top = view.bounds
+        a, b, c, d = self._view.bounds
+        return a <= left and b <= bottom and c >= right and d >= top
+
+    def renew(self, view: View, ratio: float, paint: Paint) -> None:
+        """Paint it for this view."""
+        wide, tall = round(view.width * (1 + 2 * MARGIN)), round(view.height * (1 + 2 * MARGIN))
+        # Even differences keep the middle on a whole pixel, so that lines stay as sharp as painted directly.
+        self._view = view.sized(wide + (wide - view.width) % 2, tall + (tall - view.height) % 2)
+        picture = QPixmap(round(self._view.width * ratio), round(self._view.height * ratio))
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(picture)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        paint(painter, self._view)
+        painter.end()
+        self._picture = picture
+        self.painted += 1
+
+    def show(self, painter: QPainter, view: View) -> None:
+        """Put the picture where it belongs in this view, stretched if the scale differs."""
+        if self._picture is None:
+            return
+        left, _, _, top = self._view.bounds
+        corner = view.to_pixels((left, top))
+        if view.scale == self._view.scale:
+            painter.drawPixmap(QPointF(round(corner.x()), round(corner.y())), self._picture)
+            return
+        factor = view.scale / self._view.scale
+        target = QRectF(corner.x(), corner.y(), self._view.width * factor, self._view.height * factor)
+        painter.drawPixmap(target, self._picture, QRectF(self._picture.rect()))
