@@ -1,0 +1,74 @@
+"""Which varieties of the catalogue to list: words, kind, and what the grower needs of them."""
+
+from __future__ import annotations
+
+from attrs import frozen
+
+from yardplan.plants.catalogue import Catalogue
+from yardplan.plants.cultivar import Cultivar, SelfFruit
+from yardplan.plants.finder import Filters, search
+from yardplan.yard.site import Site
+
+
+@frozen(kw_only=True)
+class Asked:
+    """What is asked for; a fact that is not known does not pass a filter that asks for it."""
+
+    words: str = ""
+    crop: str = ""
+    hardy: bool = False
+    alone: bool = False
+    container: bool = False
+    thornless: bool = False
+
+
+def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
+    """The varieties that pass: best match first, or by kind and name where no words are given."""
+    found = search(catalogue, asked.words, Filters(
+        crop=asked.crop, zone=(site.zone or "") if asked.hardy else "",
+        self_fruitful=True if asked.alone else None, container=True if asked.container else None,
+        thornless=True if asked.thornless else None,
+    ))
+    if not asked.words.strip():
+        found.sort(key=lambda cultivar: (cultivar.crop, cultivar.name.casefold()))
+    return found
+
+
+_SELF_WORDS = {
+    SelfFruit.YES: "sets fruit by itself", SelfFruit.PARTLY: "better with a partner",
+    SelfFruit.NO: "needs a partner", SelfFruit.NOT_APPLICABLE: "", SelfFruit.UNKNOWN: "partner need not known",
+}
+
+
+def self_words(cultivar: Cultivar) -> str:
+    """Whether it needs a partner, in the shared words; the sexed kinds say their sex."""
+    if cultivar.sex:
+        return cultivar.sex
+    return _SELF_WORDS[cultivar.self_fruitful]
+
+
+def zone_words(cultivar: Cultivar) -> str:
+    """`zones 4–7`, `from zone 4`, or nothing."""
+    low, high = cultivar.zone_min, cultivar.zone_max
+    if low and high and low != high:
+        return f"zones {low}\N{EN DASH}{high}"
+    return f"zone {low}" if low and high else f"from zone {low}" if low else f"to zone {high}" if high else ""
+
+
+#: The columns whose facts a row of the list shows.
+_SHOWN = ("zone_min", "self_fruitful", "bloom_season", "harvest_season")
+
+
+def fact_words(cultivar: Cultivar) -> str:
+    """One line of what decides: partner, bloom, ripening."""
+    parts = [self_words(cultivar)]
+    if cultivar.bloom_season:
+        parts.append(f"{cultivar.bloom_season} bloom")
+    if cultivar.harvest_season:
+        parts.append(f"ripens {cultivar.harvest_season}")
+    return " · ".join(part for part in parts if part)
+
+
+def memory_columns(cultivar: Cultivar) -> list[str]:
+    """Which of the facts shown were written down from memory."""
+    return [name for name in _SHOWN if getattr(cultivar, name) and cultivar.from_memory(name)]

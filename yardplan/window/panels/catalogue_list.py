@@ -1,0 +1,192 @@
+"""The catalogue to plant from: type what you look for, choose, and it is in hand for the next click."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QGridLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QListView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from yardplan.plants.cultivar import Cultivar
+from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.panels.catalogue_filter import Asked, listed
+from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
+from yardplan.window.panels.forms import FormChoice
+from yardplan.window.panels.parts import Check, Combo, button, label
+from yardplan.yard.planting import PlantKey
+
+#: Filters that are ticked: field of Asked, words, hint.
+_TICKS = (
+    ("hardy", "Hardy here", "Only varieties that live through the site's winters; needs the site's zone"),
+    ("alone", "Needs no partner", "Only varieties that set fruit by themselves"),
+    ("container", "For pots", "Only varieties that can live in a container"),
+    ("thornless", "Thornless", "Only canes without thorns"),
+)
+
+
+class _View(QListView):
+    """The list of varieties; Enter takes one in hand."""
+
+    taken = Signal(QModelIndex)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Varieties of the catalogue")
+        self.setUniformItemSizes(True)
+        self.setDragEnabled(True)
+        self.setDragDropMode(QAbstractItemView.DragDropMode.DragOnly)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setMouseTracking(True)
+        self.setItemDelegate(CatalogueRow(self))
+        self.clicked.connect(self.taken)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self.taken.emit(self.currentIndex())
+            return
+        super().keyPressEvent(event)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(120, 90)
+
+
+class CatalogueList(QWidget):
+    """Searchable catalogue with filters; click or Enter takes a variety in hand, dragging it out plants it."""
+
+    #: The card of a variety is asked for: its PlantKey.
+    card_wanted = Signal(object)
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self.rows = CatalogueRows(self)
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("Find a variety or kind")
+        self.search.setAccessibleName("Find a variety or kind")
+        self.search.setClearButtonEnabled(True)
+        self.crops = Combo()
+        self.crops.setAccessibleName("Kind of fruit")
+        self.ticks: dict[str, Check] = {}
+        self.view = _View()
+        self.view.setModel(self.rows)
+        self.count = label("", "small")
+        self.forms = FormChoice(open_yard)
+        self.card_button = button("All facts…", "link", tip="Every fact of this variety with its source")
+        self._lay_out()
+        self._connect()
+        self._fill_crops()
+        self.refresh()
+
+    def _lay_out(self) -> None:
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(4)
+        box.addWidget(self.search)
+        box.addWidget(self.crops)
+        grid = QGridLayout()
+        grid.setSpacing(0)
+        for n, (name, words, tip) in enumerate(_TICKS):
+            tick = Check(words)
+            tick.setToolTip(tip)
+            tick.setAccessibleName(words)
+            tick.toggled.connect(self.refresh)
+            self.ticks[name] = tick
+            grid.addWidget(tick, n // 2, n % 2)
+        box.addLayout(grid)
+        bottom = QHBoxLayout()
+        bottom.addWidget(self.count, 1)
+        bottom.addWidget(self.card_button)
+        box.addLayout(bottom)
+        box.addWidget(self.view, 1)
+        box.addWidget(self.forms)
+
+    def _connect(self) -> None:
+        self.search.textChanged.connect(self.refresh)
+        self.search.installEventFilter(self)
+        self.crops.activated.connect(self.refresh)
+        self.view.taken.connect(self._take)
+        self.card_button.clicked.connect(self._ask_card)
+        self._open_yard.in_hand_changed.connect(self._follow)
+        self._open_yard.shown.connect(self._yard_changed)
+        self._open_yard.loaded.connect(self.refresh)
+
+    def _fill_crops(self) -> None:
+        held = {cultivar.crop for cultivar in self._open_yard.catalogue.cultivars.values()}
+        self.crops.addItem("All kinds", "")
+        for crop in sorted(held):
+            self.crops.addItem(crop, crop)
+
+    def asked(self) -> Asked:
+        """What the fields ask for now."""
+        return Asked(
+            words=self.search.text(), crop=self.crops.currentData(),
+            **{name: tick.isChecked() for name, tick in self.ticks.items()},
+        )
+
+    def refresh(self, *_: object) -> None:
+        """List what the filters let through."""
+        site = self._open_yard.shown_yard.site
+        self.ticks["hardy"].setEnabled(site.zone is not None)
+        if site.zone is None:
+            self.ticks["hardy"].setChecked(False)
+        found = listed(self._open_yard.catalogue, self.asked(), site)
+        self.rows.show_cultivars(found)
+        number = f"{len(found)} varieties" if len(found) != 1 else "1 variety"
+        self.count.setText(f"{number}, {MEMORY_MARK} partly from memory")
+        self._follow()
+
+    def _yard_changed(self, change: object) -> None:
+        whole = getattr(change, "whole", frozenset())
+        if {"site", "own_cultivars"} & set(whole):
+            self.refresh()
+
+    def take(self, key: PlantKey) -> None:
+        """Take a variety in hand in its kind's usual form."""
+        self._open_yard.take_in_hand(InHand(plant=key))
+
+    def _take(self, index: QModelIndex) -> None:
+        self.take(self.rows.cultivar(index.row()).key)
+
+    def _current(self) -> Cultivar | None:
+        index = self.view.currentIndex()
+        return self.rows.cultivar(index.row()) if index.isValid() else None
+
+    def _ask_card(self) -> None:
+        cultivar = self._current()
+        if cultivar is not None:
+            self.card_wanted.emit(cultivar.key)
+
+    def _follow(self) -> None:
+        """Mark the variety in hand in the list."""
+        in_hand = self._open_yard.in_hand
+        self.card_button.setEnabled(self._current() is not None or in_hand is not None)
+        if in_hand is None:
+            self.view.clearSelection()
+            return
+        for row in range(self.rows.rowCount()):
+            if self.rows.cultivar(row).key == in_hand.plant:
+                flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
+                self.view.selectionModel().setCurrentIndex(self.rows.index(row), flag)
+                self.card_button.setEnabled(True)
+                return
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Arrow down leaves the search for the list; Enter takes the first one found."""
+        if watched is self.search and isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            if event.key() == Qt.Key.Key_Down:
+                self.view.setFocus(Qt.FocusReason.TabFocusReason)
+                if not self.view.currentIndex().isValid() and self.rows.rowCount():
+                    self.view.setCurrentIndex(self.rows.index(0))
+                return True
+            if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.rows.rowCount():
+                self._take(self.rows.index(0))
+                return True
+        return bool(super().eventFilter(watched, event))

@@ -1,0 +1,65 @@
+"""Days of the year as people write them: `24 April`, `Apr 24`, `4/24`; `MM-DD` inside."""
+
+from __future__ import annotations
+
+import calendar
+import re
+
+MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
+)
+#: Any year of 365 days: the year behind a day of no year.
+_YEAR = 2023
+_NUMBERS = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?")
+_WORDS = re.compile(r"(?:(\d{1,2})\.?\s+)?([a-z]{3,})\.?(?:\s+(\d{1,2})\.?)?")
+
+
+class DayError(ValueError):
+    """A day that could not be read, said in words for a person."""
+
+
+def say_day(day: str) -> str:
+    """`04-24` as `24 April`."""
+    month, number = day.split("-")
+    return f"{int(number)} {MONTHS[int(month) - 1]}"
+
+
+def _pair(text: str) -> tuple[int, int] | None:
+    """Month and day from the text, not yet checked."""
+    numbers = _NUMBERS.fullmatch(text)
+    if numbers:
+        return int(numbers[1]), int(numbers[2])
+    words = _WORDS.fullmatch(text)
+    if not words or bool(words[1]) == bool(words[3]):
+        return None
+    found = [n for n, month in enumerate(MONTHS, 1) if month.lower().startswith(words[2])]
+    return (found[0], int(words[1] or words[3])) if found else None
+
+
+def read_day(typed: str) -> str:
+    """`MM-DD` from what a person typed; numbers alone are month first. Raises DayError."""
+    pair = _pair(typed.strip().lower().replace(",", " "))
+    if pair is None:
+        raise DayError(f"'{typed}' is not a day: write for example 24 April or 4-24")
+    month, day = pair
+    if not 1 <= month <= 12 or not 1 <= day <= calendar.monthrange(_YEAR, month)[1]:
+        raise DayError(f"'{typed}': there is no such day")
+    return f"{month:02d}-{day:02d}"
+
+
+def day_number(day: str) -> int:
+    """1 to 365 for `MM-DD`."""
+    month, number = (int(part) for part in day.split("-"))
+    return sum(calendar.monthrange(_YEAR, m)[1] for m in range(1, month)) + number
+
+
+def day_of_number(number: int) -> str:
+    """`MM-DD` for 1 to 365; numbers beyond run on into the next or the last year."""
+    left = (number - 1) % 365
+    for month in range(1, 13):
+        length = calendar.monthrange(_YEAR, month)[1]
+        if left < length:
+            return f"{month:02d}-{left + 1:02d}"
+        left -= length
+    raise AssertionError("a year has twelve months")

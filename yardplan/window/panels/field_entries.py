@@ -1,0 +1,152 @@
+"""Makes the right field for each plan: lengths, numbers, choices, days, plants."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCompleter
+
+from yardplan.plants.catalogue import Catalogue
+from yardplan.units import US_GALLON, System
+from yardplan.window.panels.entry import (
+    CheckEntry,
+    ChoiceEntry,
+    Entry,
+    EntryError,
+    ParagraphEntry,
+    Reading,
+    TextEntry,
+    day_reading,
+    length_reading,
+    number_reading,
+    text_reading,
+)
+from yardplan.window.panels.field_plans import Choices, FieldPlan
+from yardplan.window.panels.site_plans import read_zone
+from yardplan.yard.planting import PlantKey
+from yardplan.yard.yard import Thing, Yard
+
+
+def plant_words(key: PlantKey) -> str:
+    """A variety as read and typed: `Liberty, apple`."""
+    return f"{key.cultivar}, {key.crop}"
+
+
+def plant_reading(catalogue: Catalogue, *, optional: bool = False) -> Reading:
+    """A variety typed by name; the kind behind it is needed only where two kinds share the name."""
+
+    def read(typed: str) -> PlantKey | None:
+        text = typed.strip()
+        if not text and optional:
+            return None
+        name, _, crop = (part.strip().lower() for part in text.rpartition(","))
+        wanted = name if name else crop
+        kind = crop if name else ""
+        named = [k for k in catalogue.cultivars if k.cultivar.lower() == wanted]
+        found = [key for key in named if not kind or key.crop.lower() == kind]
+        if len(found) == 1:
+            return found[0]
+        if found:
+            raise EntryError(f"several kinds have a {text}: write for example '{plant_words(found[0])}'")
+        raise EntryError(f"the catalogue has no '{text}'")
+
+    return Reading(read, lambda key: "" if key is None else plant_words(key))
+
+
+class PlantEntry(TextEntry):
+    """A variety by name, with the catalogue's names offered while typing; an offered one is tried at once."""
+
+    def __init__(self, name: str, catalogue: Catalogue, *, optional: bool = False) -> None:
+        super().__init__(name, plant_reading(catalogue, optional=optional))
+        completer = QCompleter(sorted(plant_words(key) for key in catalogue.cultivars), self)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setMaxVisibleItems(12)
+        completer.activated.connect(self._offered)
+        self.line.setCompleter(completer)
+
+    def _edited(self, text: str) -> None:
+        """Half a name is no fault yet: it is judged when the field is left."""
+        try:
+            self.tried.emit(self._reading.read(text))
+        except EntryError:
+            self.show_fault("")
+
+    def _offered(self, text: str) -> None:
+        self.line.setText(text)
+        self.line.setModified(True)
+        self._finished()
+
+
+def _crop_choices(things: Iterable[Thing], catalogue: Catalogue, sort: str) -> Choices:
+    """Rootstocks or forms of the one kind that all the things are, after the kind's usual one."""
+    crops = {thing.plant.crop for thing in things if getattr(thing, "plant", None) is not None}
+    crop = catalogue.crop(crops.pop()) if len(crops) == 1 else None
+    if crop is None:
+        return ((None, "usual"),)
+    if sort == "rootstock":
+        return ((None, "usual"), *((stock.name, stock.name) for stock in crop.rootstocks))
+    return ((None, f"usual: {crop.usual_form}"), *((form.form, form.form) for form in crop.forms))
+
+
+def _choices(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catalogue) -> Choices:
+    if plan.sort == "container":
+        return ((None, "the ground"), *((pot.id, f"{pot.name} ({pot.id})") for pot in yard.containers))
+    if plan.sort in ("rootstock", "form"):
+        return _crop_choices((t for t in yard.things() if t.id in ids), catalogue, plan.sort)
+    return plan.choices
+
+
+def reading_of(plan: FieldPlan, units: System) -> Reading:
+    """How a typed field reads and shows in the yard's units."""
+    makers: dict[str, Callable[[], Reading]] = {
+        "text": lambda: text_reading(optional=plan.path != "kind", empty=None if plan.optional else ""),
+        "length": lambda: length_reading(plan.low, plan.high, units, optional=plan.optional),
+        "number": lambda: number_reading(
+            plan.low, plan.high, plan.unit, factor=plan.factor, digits=plan.digits, optional=plan.optional
+        ),
+        "whole": lambda: number_reading(plan.low, plan.high, digits=0, optional=plan.optional),
+        "volume": lambda: _volume_reading(plan, units),
+        "day": day_reading,
+        "zone": lambda: Reading(_zone, lambda value: value or ""),
+    }
+    return makers[plan.sort]()
+
+
+def _zone(typed: str) -> str | None:
+    return read_zone(typed) if typed.strip() else None
+
+
+def _volume_reading(plan: FieldPlan, units: System) -> Reading:
+    if units == "imperial":
+        return number_reading(plan.low, plan.high, "gal", factor=1 / US_GALLON)
+    return number_reading(plan.low, plan.high, "L")
+
+
+def entry_for(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catalogue) -> Entry:
+    """The field of a plan, ready to show a value."""
+    entry: Entry
+    if plan.sort == "plant":
+        entry = PlantEntry(plan.name, catalogue, optional=plan.optional)
+    elif plan.sort == "check":
+        entry = CheckEntry(plan.name, plan.name)
+    elif plan.sort == "paragraph":
+        entry = ParagraphEntry(plan.name)
+    elif plan.sort in ("choice", "container", "rootstock", "form"):
+        entry = ChoiceEntry(plan.name, _choices(plan, yard, ids, catalogue))
+    else:
+        entry = TextEntry(plan.name, reading_of(plan, yard.site.units))
+    entry.setToolTip(plan.tip)
+    if isinstance(entry, TextEntry):
+        entry.set_placeholder(plan.empty)
+    return entry
+
+
+def shape_of(plans: Iterable[FieldPlan], yard: Yard, ids: frozenset[str]) -> tuple[Any, ...]:
+    """What the fields' layout hangs on: while it stays the same only the values are renewed."""
+    things = [thing for thing in yard.things() if thing.id in ids]
+    crops = tuple(getattr(getattr(thing, "plant", None), "crop", "") for thing in things)
+    pots = tuple((pot.id, pot.name) for pot in yard.containers)
+    return (tuple(plan.path for plan in plans), ids, crops, pots, yard.site.units)

@@ -1,0 +1,154 @@
+"""The findings as rows of a list: their words, whether they changed or cleared during the gesture, their order."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from attrs import evolve, frozen
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.wording import Said, names_of, say
+from yardplan.window.open_yard import OpenYard
+
+#: Role under which a row hands out its Row.
+ROW_ROLE = int(Qt.ItemDataRole.UserRole) + 1
+
+WEIGHT_WORDS = {Weight.CONFLICT: "Conflict", Weight.CAUTION: "Caution", Weight.ADVICE: "Advice"}
+
+
+@frozen(kw_only=True)
+class Row:
+    """One finding as shown. `changed` its words differ from those at the gesture's start; `cleared` it is gone."""
+
+    finding: Finding
+    said: Said
+    changed: bool = False
+    cleared: bool = False
+
+    @property
+    def stale(self) -> bool:
+        """True where the finding has not been computed again since something moved."""
+        return not self.finding.fresh
+
+    @property
+    def spoken(self) -> str:
+        """Everything in one sentence run, for screen readers."""
+        parts = [WEIGHT_WORDS[self.finding.weight], self.said.title, self.said.message]
+        if self.cleared:
+            parts.append("cleared")
+        elif self.changed:
+            parts.append("changed")
+        if self.stale:
+            parts.append("being computed again")
+        if self.said.clears:
+            parts.append(f"What clears it: {self.said.clears}")
+        return ". ".join(part.rstrip(".") for part in parts if part) + "."
+
+
+_Index = QModelIndex | QPersistentModelIndex
+
+
+class FindingRows(QAbstractListModel):
+    """Follows the open yard. During a gesture rows keep their place: changed ones are marked, gone ones pale."""
+
+    def __init__(self, open_yard: OpenYard, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self._rows: list[Row] = []
+        self._at_start: dict[tuple[Any, ...], Said] | None = None
+        open_yard.findings_changed.connect(self.refresh)
+        open_yard.shown.connect(self._shown)
+        self.refresh()
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own signature
+        return 0 if parent.isValid() else len(self._rows)
+
+    def data(self, index: _Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        if not index.isValid() or not 0 <= index.row() < len(self._rows):
+            return None
+        row = self._rows[index.row()]
+        if role == ROW_ROLE:
+            return row
+        if role in (int(Qt.ItemDataRole.DisplayRole), int(Qt.ItemDataRole.AccessibleTextRole)):
+            return row.spoken
+        return None
+
+    def row(self, number: int) -> Row:
+        """The row of that number."""
+        return self._rows[number]
+
+    def rows(self) -> tuple[Row, ...]:
+        """All rows in the order shown."""
+        return tuple(self._rows)
+
+    def counts(self) -> dict[Weight, int]:
+        """How many findings of each weight stand, cleared ones left out."""
+        standing = [row.finding.weight for row in self._rows if not row.cleared]
+        return {weight: standing.count(weight) for weight in Weight}
+
+    def _shown(self, _change: object) -> None:
+        """A gesture's end puts the rows back into their order."""
+        if self._at_start is not None and not self._open_yard.on_trial:
+            self.refresh()
+
+    def refresh(self) -> None:
+        """Take up the yard's findings."""
+        open_yard = self._open_yard
+        names = names_of(open_yard.shown_yard)
+        fresh = [Row(finding=f, said=say(f, names, open_yard.units)) for f in open_yard.findings]
+        if open_yard.on_trial:
+            if self._at_start is None:
+                self._at_start = {row.finding.key: row.said for row in self._rows}
+            self._put(self._held(fresh))
+        else:
+            self._at_start = None
+            self._put(fresh)
+
+    def _held(self, fresh: list[Row]) -> list[Row]:
+        """The rows of a running gesture: those shown keep their places, new ones come last."""
+        start = self._at_start or {}
+        found = {row.finding.key: row for row in fresh}
+        kept: list[Row] = []
+        for row in self._rows:
+            now = found.pop(row.finding.key, None)
+            if now is not None:
+                kept.append(evolve(now, changed=now.said != start.get(row.finding.key)))
+            elif row.finding.key in start:
+                kept.append(evolve(row, cleared=True, changed=True))
+        return kept + [evolve(row, changed=True) for row in found.values()]
+
+    def _put(self, rows: list[Row]) -> None:
+        """Show these rows with as few signals as do: what stays in place is only repainted."""
+        old = [row.finding.key for row in self._rows]
+        new = [row.finding.key for row in rows]
+        if old == new:
+            self._repaint(rows)
+            return
+        shared = 0
+        while shared < min(len(old), len(new)) and old[shared] == new[shared]:
+            shared += 1
+        if shared == len(old):
+            self._repaint(rows[:shared])
+            self.beginInsertRows(QModelIndex(), shared, len(new) - 1)
+            self._rows = rows
+            self.endInsertRows()
+            return
+        self._reorder(rows)
+
+    def _repaint(self, rows: list[Row]) -> None:
+        changed = [n for n, (was, now) in enumerate(zip(self._rows, rows, strict=False)) if was != now]
+        self._rows[: len(rows)] = rows
+        for n in changed:
+            self.dataChanged.emit(self.index(n), self.index(n))
+
+    def _reorder(self, rows: list[Row]) -> None:
+        """Put the rows into another order; the current row and the selection follow their finding."""
+        self.layoutAboutToBeChanged.emit()
+        before = self.persistentIndexList()
+        keys = [self._rows[index.row()].finding.key for index in before]
+        self._rows = rows
+        place = {row.finding.key: n for n, row in enumerate(rows)}
+        after = [self.index(place[key]) if key in place else QModelIndex() for key in keys]
+        self.changePersistentIndexList(before, after)
+        self.layoutChanged.emit()

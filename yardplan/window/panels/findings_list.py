@@ -1,0 +1,145 @@
+"""The list of conflicts, cautions and advice: counts above, a card each, the place one click away."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
+
+from yardplan.checks.finding import Weight
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.finding_card import FindingCard
+from yardplan.window.panels.finding_rows import FindingRows
+from yardplan.window.panels.parts import SIGN_OF, SignMark, label
+
+_NONE = "Nothing stands against this plan."
+_EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here."
+
+
+def count_text(weight: Weight, number: int) -> str:
+    """`3 conflicts`, `1 caution`, `4 advice`."""
+    plural = "s" if number != 1 and weight is not Weight.ADVICE else ""
+    return f"{number} {weight.value}{plural}"
+
+
+class _Counts(QWidget):
+    """The line of counts, each with the sign its cards bear."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        line = QHBoxLayout(self)
+        line.setContentsMargins(2, 2, 2, 2)
+        line.setSpacing(4)
+        self._texts: dict[Weight, QLabel] = {}
+        for weight in Weight:
+            line.addWidget(SignMark(SIGN_OF[weight]))
+            self._texts[weight] = label("", "heading")
+            line.addWidget(self._texts[weight])
+            line.addSpacing(8)
+        line.addStretch()
+
+    def show_counts(self, counts: dict[Weight, int]) -> None:
+        for weight, text in self._texts.items():
+            text.setText(count_text(weight, counts[weight]))
+        self.setAccessibleName(", ".join(count_text(w, counts[w]) for w in Weight))
+
+
+class _Cards(QListView):
+    """The cards; they wrap to the list's width, so a new width lays them out again."""
+
+    chosen = Signal(int)
+    current_moved = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("cards")
+        self.setAccessibleName("Conflicts, cautions and advice")
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setMouseTracking(True)
+        self.setItemDelegate(FindingCard(self))
+        self.clicked.connect(lambda index: self.chosen.emit(index.row()))
+
+    def currentChanged(self, current: QModelIndex, previous: QModelIndex) -> None:
+        super().currentChanged(current, previous)
+        self.viewport().update()
+        self.current_moved.emit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.scheduleDelayedItemsLayout()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            if self.currentIndex().isValid():
+                self.chosen.emit(self.currentIndex().row())
+            return
+        super().keyPressEvent(event)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(120, 60)
+
+
+class FindingsList(QWidget):
+    """Counts and cards of what the checks found. Click or Enter shows the place and selects what it is about."""
+
+    #: Ids of the things concerned and the finding's marks: the place to show.
+    go_to = Signal(object, object)
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self.rows = FindingRows(open_yard, self)
+        self.counts = _Counts()
+        self.cards = _Cards()
+        self.cards.setModel(self.rows)
+        self.quiet = label("", "muted", wrap=True)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(2)
+        #: The rule behind the chosen finding and where it was published: shown when one is chosen.
+        self.rule = label("", "small", wrap=True)
+        self.rule.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        for part in (self.counts, self.quiet, self.cards, self.rule):
+            box.addWidget(part)
+        box.setStretch(2, 1)
+        self.cards.chosen.connect(self.show_place)
+        self.cards.current_moved.connect(self._show_rule)
+        for signal in (self.rows.dataChanged, self.rows.rowsInserted, self.rows.layoutChanged):
+            signal.connect(self._rows_changed)
+        open_yard.shown.connect(self._rows_changed)
+        self._rows_changed()
+
+    def show_place(self, number: int) -> None:
+        """Ask for the place of a finding to be shown and select what it is about."""
+        finding = self.rows.row(number).finding
+        self.go_to.emit(finding.things, finding.marks)
+        points = tuple(point for mark in finding.marks for point in mark.points)
+        self._open_yard.show_place(points, finding.things)
+
+    def step(self, by: int) -> None:
+        """Show the next (1) or the previous (-1) finding's place."""
+        if not self.rows.rowCount():
+            return
+        here = self.cards.currentIndex().row()
+        number = (here + by) % self.rows.rowCount() if here >= 0 else 0
+        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
+        self.cards.selectionModel().setCurrentIndex(self.rows.index(number), flag)
+        self.show_place(number)
+
+    def _show_rule(self) -> None:
+        index = self.cards.currentIndex()
+        text = self.rows.row(index.row()).said.source_text if index.isValid() else ""
+        self.rule.setText(f"Rule: {text}" if text else "")
+        self.rule.setVisible(bool(text))
+
+    def _rows_changed(self, *_: object) -> None:
+        self._show_rule()
+        self.counts.show_counts(self.rows.counts())
+        empty = self.rows.rowCount() == 0
+        drawn = bool(self._open_yard.shown_yard.lot) or bool(self._open_yard.shown_yard.ids())
+        self.quiet.setText(_NONE if drawn else _EMPTY)
+        self.quiet.setVisible(empty)
+        self.cards.setVisible(not empty)

@@ -1,0 +1,89 @@
+"""Rootstock and form of the plant in hand, with the size they give at full size."""
+
+from __future__ import annotations
+
+from attrs import evolve
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QGridLayout, QWidget
+
+from yardplan.plants.catalogue import Catalogue
+from yardplan.plants.crop import Size
+from yardplan.plants.growth import mature_size
+from yardplan.units import System, format_coarse
+from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.panels.parts import Combo, label
+from yardplan.yard.planting import Planting
+
+_USUAL = "usual"
+
+
+def size_in_hand(catalogue: Catalogue, in_hand: InHand) -> Size:
+    """The full size of a plant before it is put down."""
+    planting = Planting(
+        id="in hand", plant=in_hand.plant, place=(0.0, 0.0), form=in_hand.form, rootstock=in_hand.rootstock
+    )
+    return mature_size(catalogue, planting)
+
+
+def size_words(size: Size, units: System) -> str:
+    """`4.2 m wide, 4.0 m tall`; with `about` where a curve, not a table, gave it."""
+    about = "about " if size.estimate else ""
+    return f"{about}{format_coarse(size.spread, units)} wide, {format_coarse(size.height, units)} tall"
+
+
+class FormChoice(QWidget):
+    """Two choices and the size that follows; shown while a plant is in hand."""
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self.rootstock, self.form = Combo(), Combo()
+        self.size = label("", "muted", wrap=True)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 2, 0, 0)
+        grid.setSpacing(4)
+        self._captions = []
+        for row, (words, combo) in enumerate((("Rootstock", self.rootstock), ("Form", self.form))):
+            caption = label(words)
+            caption.setBuddy(combo)
+            combo.setAccessibleName(f"{words} of the plant in hand")
+            combo.activated.connect(self._chosen)
+            grid.addWidget(caption, row, 0)
+            grid.addWidget(combo, row, 1)
+            self._captions.append(caption)
+        grid.setColumnStretch(1, 1)
+        grid.addWidget(self.size, 2, 0, 1, 2, Qt.AlignmentFlag.AlignTop)
+        open_yard.in_hand_changed.connect(self.refresh)
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show the choices of what is in hand."""
+        in_hand = self._open_yard.in_hand
+        self.setVisible(in_hand is not None)
+        if in_hand is None:
+            return
+        crop = self._open_yard.catalogue.crop(in_hand.plant.crop)
+        stocks = [stock.name for stock in crop.rootstocks] if crop else []
+        forms = [form.form for form in crop.forms] if crop else []
+        usual = f"usual: {crop.usual_form}" if crop else _USUAL
+        _offer(self.rootstock, self._captions[0], _USUAL, stocks, in_hand.rootstock)
+        _offer(self.form, self._captions[1], usual, forms, in_hand.form)
+        size = size_in_hand(self._open_yard.catalogue, in_hand)
+        self.size.setText(f"At full size {size_words(size, self._open_yard.units)}")
+
+    def _chosen(self) -> None:
+        in_hand = self._open_yard.in_hand
+        if in_hand is not None:
+            stock, form = self.rootstock.currentData(), self.form.currentData()
+            self._open_yard.take_in_hand(evolve(in_hand, rootstock=stock, form=form))
+
+
+def _offer(combo: QComboBox, caption: QWidget, usual: str, names: list[str], chosen: str | None) -> None:
+    """Fill a choice; it goes away where there is nothing to choose."""
+    combo.clear()
+    combo.addItem(usual, None)
+    for name in names:
+        combo.addItem(name, name)
+    combo.setCurrentIndex(max(combo.findData(chosen), 0) if chosen else 0)
+    for part in (combo, caption):
+        part.setVisible(bool(names))

@@ -1,0 +1,228 @@
+"""Small parts that the panels share: labels, folds, verdict marks, filter chips."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF, QWheelEvent
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QStyle,
+    QStyleOptionButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from yardplan.checks.finding import Weight
+from yardplan.window.theme import Colours, colours_now
+
+Look = Literal["title", "heading", "muted", "small", "fault", "plain"]
+#: A verdict or weight as a form: tick, cross, ring, dot, dash; never told by colour alone.
+Sign = Literal["good", "conflict", "caution", "advice", "unknown"]
+
+SIGN_OF: dict[Weight, Sign] = {
+    Weight.CONFLICT: "conflict", Weight.CAUTION: "caution", Weight.ADVICE: "advice",
+}
+#: What a screen reader says for a sign.
+SIGN_WORDS: dict[Sign, str] = {
+    "good": "good", "conflict": "conflict", "caution": "caution", "advice": "advice", "unknown": "not known",
+}
+
+
+def label(text: str = "", look: Look = "plain", *, wrap: bool = False, parent: QWidget | None = None) -> QLabel:
+    """A label dressed by the style sheet. Plain text only: names from a file are never read as markup."""
+    made = QLabel(text, parent)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setProperty("look", look)
+    made.setWordWrap(wrap)
+    if wrap:
+        made.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+    return made
+
+
+def button(text: str, look: str = "plain", *, name: str = "", tip: str = "") -> QPushButton:
+    """A push button; `name` is what a screen reader says where the text alone would not do."""
+    made = QPushButton(text)
+    made.setProperty("look", look)
+    made.setAccessibleName(name or text.replace("&", ""))
+    made.setToolTip(tip)
+    if look == "link":
+        made.setCursor(Qt.CursorShape.PointingHandCursor)
+    return made
+
+
+def sign_colour(sign: Sign, colours: Colours) -> str:
+    """The colour that repeats what the sign's form says."""
+    return {
+        "good": colours.leaf, "conflict": colours.conflict, "caution": colours.caution,
+        "advice": colours.muted, "unknown": colours.muted,
+    }[sign]
+
+
+def draw_sign(painter: QPainter, box: QRectF, sign: Sign, colours: Colours) -> None:
+    """Draw a sign within a square box: tick, cross, ring, dot or dash."""
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(QColor(sign_colour(sign, colours)), 2.0, c=Qt.PenCapStyle.RoundCap))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.translate(box.topLeft())
+    painter.scale(box.width() / 12, box.height() / 12)
+    if sign == "good":
+        painter.drawPolyline(QPolygonF([QPointF(2, 6.5), QPointF(5, 9.5), QPointF(10.5, 2.5)]))
+    elif sign == "conflict":
+        painter.drawLine(QPointF(2, 2), QPointF(10, 10))
+        painter.drawLine(QPointF(10, 2), QPointF(2, 10))
+    elif sign == "caution":
+        painter.drawEllipse(QPointF(6, 6), 4.2, 4.2)
+    elif sign == "advice":
+        painter.setBrush(painter.pen().color())
+        painter.drawEllipse(QPointF(6, 6), 1.6, 1.6)
+    else:
+        painter.drawLine(QPointF(2, 6), QPointF(10, 6))
+    painter.restore()
+
+
+class Combo(QComboBox):
+    """A drop-down with an arrow in any scheme; the wheel does not change it while a panel is scrolled."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setMinimumContentsLength(8)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(colours_now().muted), 1.6, c=Qt.PenCapStyle.RoundCap))
+        x, y = self.width() - 13, self.height() / 2
+        painter.drawPolyline(QPolygonF([QPointF(x - 4, y - 2), QPointF(x, y + 2), QPointF(x + 4, y - 2)]))
+
+
+class Check(QCheckBox):
+    """A tick box whose tick is a form, not only a colour."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        option = QStyleOptionButton()
+        self.initStyleOption(option)
+        box = self.style().subElementRect(QStyle.SubElement.SE_CheckBoxIndicator, option, self)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(colours_now().card), 2.0, c=Qt.PenCapStyle.RoundCap))
+        x, y = box.x(), box.y()
+        if self.checkState() == Qt.CheckState.Checked:
+            painter.drawPolyline(QPolygonF([QPointF(x + 4, y + 8), QPointF(x + 7, y + 11), QPointF(x + 12, y + 5)]))
+        elif self.checkState() == Qt.CheckState.PartiallyChecked:
+            painter.drawLine(QPointF(x + 4, y + 8), QPointF(x + 12, y + 8))
+
+
+class SignMark(QWidget):
+    """A sign as a widget of its own, named for screen readers."""
+
+    def __init__(self, sign: Sign = "unknown", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._sign: Sign = sign
+        self.setFixedSize(14, 14)
+        self.show_sign(sign)
+
+    @property
+    def sign(self) -> Sign:
+        """What it shows."""
+        return self._sign
+
+    def show_sign(self, sign: Sign) -> None:
+        """Show another sign."""
+        self._sign = sign
+        self.setAccessibleName(SIGN_WORDS[sign])
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        draw_sign(painter, QRectF(1, 1, 12, 12), self._sign, colours_now())
+
+
+class _FoldHead(QPushButton):
+    """The clickable heading of a fold, with a triangle that points down when it is open."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(colours_now().muted))
+        painter.translate(9, self.height() / 2)
+        painter.rotate(90 if self.isChecked() else 0)
+        painter.drawPolygon(QPolygonF([QPointF(-3, -4), QPointF(4, 0), QPointF(-3, 4)]))
+
+
+class Fold(QWidget):
+    """A heading that folds what is under it away."""
+
+    folded = Signal(bool)
+
+    def __init__(self, title: str, body: QWidget, *, open_: bool = True, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._title, self._body = title, body
+        self._head = _FoldHead()
+        self._head.setProperty("look", "fold")
+        self._head.setCheckable(True)
+        self._head.toggled.connect(self._toggled)
+        self._layout = QVBoxLayout(self)
+        self._layout.setContentsMargins(0, 0, 0, 0)
+        self._layout.setSpacing(4)
+        self._layout.addWidget(self._head)
+        self._layout.addWidget(body)
+        self._head.setChecked(open_)
+        self._toggled(open_)
+
+    @property
+    def open(self) -> bool:
+        """True when the body shows."""
+        return self._head.isChecked()
+
+    def set_open(self, open_: bool) -> None:
+        """Open or fold."""
+        self._head.setChecked(open_)
+
+    def set_title(self, title: str) -> None:
+        """Change the heading's words, e.g. to take up a count."""
+        self._title = title
+        self._toggled(self.open)
+
+    def _toggled(self, open_: bool) -> None:
+        self._body.setVisible(open_)
+        self._head.setText(self._title)
+        self._head.setAccessibleName(f"{self._title}, {'shown' if open_ else 'folded'}")
+        self.folded.emit(not open_)
+
+
+class Elided(QLabel):
+    """A one-line label that ends in dots when it has no room; the whole text shows on hover."""
+
+    def __init__(self, text: str = "", look: Look = "plain", parent: QWidget | None = None) -> None:
+        super().__init__(text, parent)
+        self.setProperty("look", look)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+
+    def setText(self, text: str) -> None:
+        super().setText(text)
+        self.setToolTip(text)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(20, super().minimumSizeHint().height())
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
+        painter.setPen(self.palette().color(self.foregroundRole()))
+        painter.drawText(self.rect(), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)

@@ -1,0 +1,80 @@
+"""The fields of the site: a short set for the side panel and the groups of the whole site card."""
+
+from __future__ import annotations
+
+import re
+from typing import get_args
+
+from yardplan.window.panels.entry import EntryError
+from yardplan.window.panels.field_plans import SOIL, FieldPlan
+from yardplan.yard.site import Units
+
+#: USDA half zones from 1a to 13b (2023 map's definition, USDA ARS).
+_ZONE = re.compile(r"(?:1[0-3]|[1-9])[ab]?")
+
+
+def read_zone(typed: str) -> str:
+    """A USDA zone as typed: `6b`, `Zone 6B`. Raises EntryError."""
+    zone = typed.strip().lower().removeprefix("zone").strip()
+    if not _ZONE.fullmatch(zone):
+        raise EntryError(f"'{typed}' is not a zone: write 1a to 13b, for example 6b")
+    return zone
+
+
+_UNIT_WORDS = {"metric": "metres", "imperial": "feet and inches"}
+
+NAME = FieldPlan(name="Name", path="name", sort="text")
+PLACE = FieldPlan(name="Place", path="place", sort="text")
+UNITS = FieldPlan(
+    name="Measure in", path="units", sort="choice", choices=tuple((u, _UNIT_WORDS[u]) for u in get_args(Units))
+)
+NORTH = FieldPlan(
+    name="North", path="north", sort="number", low=-360, high=360, unit="°", digits=1,
+    tip="How far true north is turned clockwise from straight up the drawing",
+)
+ZONE = FieldPlan(
+    name="Hardiness zone", path="zone", sort="zone", optional=True, empty="not known",
+    tip="USDA zone: tells the mean of each winter's lowest temperature, and so which plants live",
+)
+LAST_FROST = FieldPlan(
+    name="Last frost", path="last_frost", sort="day", optional=True, empty="not known",
+    tip="The spring day after which half the years have no frost",
+)
+FIRST_FROST = FieldPlan(
+    name="First frost", path="first_frost", sort="day", optional=True, empty="not known",
+    tip="The autumn day by which half the years have had a frost",
+)
+
+#: What the side panel offers when nothing is selected.
+YARD_PLANS: tuple[FieldPlan, ...] = (NAME, PLACE, UNITS, NORTH, ZONE, LAST_FROST, FIRST_FROST, *SOIL[:2])
+
+#: The site card, group by group.
+GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
+    ("Place", (
+        NAME, PLACE,
+        FieldPlan(name="Latitude", path="latitude", sort="number", low=-66.5, high=66.5, unit="°", digits=3,
+                  tip="South is negative. Between the polar circles: beyond them the sun rule does not hold"),
+        FieldPlan(name="Longitude", path="longitude", sort="number", low=-180, high=180, unit="°", digits=3,
+                  tip="West is negative"),
+        FieldPlan(name="Height above the sea", path="elevation", sort="length", low=-450, high=5000, optional=True,
+                  empty="not known"),
+        UNITS, NORTH,
+    )),
+    ("Winter and frost", (
+        ZONE, LAST_FROST,
+        FieldPlan(name="Last frost, 1 year in 10", path="last_frost_10", sort="day", optional=True, empty="not known",
+                  tip="The spring day after which only one year in ten has a frost"),
+        FIRST_FROST,
+        FieldPlan(name="First frost, 1 year in 10", path="first_frost_10", sort="day", optional=True, empty="not known",
+                  tip="The autumn day before which only one year in ten has a frost"),
+    )),
+    ("Soil and lie of the land", (
+        *SOIL,
+        FieldPlan(name="Watered", path="irrigated", sort="choice",
+                  choices=((None, "not known"), (True, "yes"), (False, "no"))),
+        FieldPlan(name="Slope", path="slope", sort="number", low=0, high=1, unit="%", factor=100, digits=0,
+                  tip="Rise over distance"),
+        FieldPlan(name="Falls towards", path="slope_aspect", sort="number", low=0, high=360, unit="°", digits=0,
+                  tip="Compass direction: 90 east, 180 south, 270 west"),
+    )),
+)

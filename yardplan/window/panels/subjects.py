@@ -1,0 +1,161 @@
+"""What the fields are about: the things selected, the lot line or the site; reading and editing their facts."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+from attrs import evolve
+
+from yardplan.checks.wording import names_of
+from yardplan.plants.catalogue import Catalogue
+from yardplan.units import System
+from yardplan.window.panels.entry import MIXED, EntryError
+from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at, with_value
+from yardplan.window.panels.names import kind_word
+from yardplan.window.panels.site_plans import YARD_PLANS
+from yardplan.yard import edits
+from yardplan.yard.ground import Barrier, Outline
+from yardplan.yard.planting import Planting, Row
+from yardplan.yard.yard import Thing, Yard
+
+#: How far a place may lie from the drawing's origin, metres.
+_FAR = 2000.0
+#: The id under which the lot line is selected.
+LOT = "lot"
+
+
+def title_of(yard: Yard, ids: frozenset[str]) -> str:
+    """What the fields are about, in words."""
+    if not ids:
+        return "The yard"
+    if ids == {LOT}:
+        return "Lot line"
+    if len(ids) == 1:
+        return names_of(yard).get(next(iter(ids)), "")
+    things = [thing for thing in yard.things() if thing.id in ids]
+    kinds = {kind_word(thing) for thing in things}
+    word = {"bush": "bushes", "fence": "fences"}.get(kinds.copy().pop(), f"{kinds.copy().pop()}s") if kinds else ""
+    return f"{len(ids)} {word if len(kinds) == 1 else 'things'}"
+
+
+def plans_for(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
+    """The fields to offer, places first."""
+    if not ids:
+        return YARD_PLANS
+    plans = shared_plans(yard, ids)
+    return (*plans, *_place_plans(yard, ids)) if len(ids) == 1 else plans
+
+
+def _place_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
+    thing = yard.find(next(iter(ids)))
+    if thing is None:
+        return ()
+    many = len(edits.points_of(thing)) > 1
+    start = "Starts at" if isinstance(thing, (Row, Barrier)) else "First corner"
+    names = (f"{start}, x", f"{start}, y") if many else ("From the left, x", "From below, y")
+    plans = [
+        FieldPlan(name=name, path=path, sort="length", low=-_FAR, high=_FAR, tip="Measured on the drawing")
+        for name, path in zip(names, ("@x", "@y"), strict=True)
+    ]
+    if len(edits.points_of(thing)) == 2:
+        plans.append(FieldPlan(name="Length", path="@length", sort="length", low=0.05, high=_FAR))
+    return tuple(plans)
+
+
+def corner_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
+    """Fields for the places of all corners of one thing or of the lot."""
+    points = corners(yard, ids)
+    if len(points) < 2:
+        return ()
+    return tuple(
+        FieldPlan(name=f"Corner {n + 1}, {axis}", path=f"@{axis}.{n}", sort="length", low=-_FAR, high=_FAR)
+        for n in range(len(points)) for axis in "xy"
+    )
+
+
+def corners(yard: Yard, ids: frozenset[str]) -> Outline:
+    """The corners of the one thing selected, or of the lot."""
+    if ids == {LOT}:
+        return yard.lot
+    thing = yard.find(next(iter(ids))) if len(ids) == 1 else None
+    return () if thing is None else edits.points_of(thing)
+
+
+def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:
+    """The fact a field shows; MIXED where the selected things differ."""
+    if plan.path.startswith("@"):
+        return _place_value(corners(yard, ids), plan.path)
+    if not ids:
+        return value_at(yard.site, plan.path)  # type: ignore[arg-type]
+    values = [value_at(thing, plan.path) for thing in yard.things() if thing.id in ids]
+    return values[0] if all(value == values[0] for value in values) else MIXED
+
+
+def _place_value(points: Outline, path: str) -> float | None:
+    if path == "@length":
+        return math.dist(points[0], points[1]) if len(points) == 2 else None
+    axis, _, number = path[1:].partition(".")
+    index = int(number or 0)
+    return points[index]["xy".index(axis)] if index < len(points) else None
+
+
+def edited(
+    yard: Yard, ids: frozenset[str], plan: FieldPlan, value: Any, catalogue: Catalogue, units: System
+) -> Yard:
+    """The yard with another fact. Raises EntryError when the value does not fit the thing."""
+    if plan.path.startswith("@"):
+        return _placed(yard, ids, plan.path, value)
+    if not ids:
+        return evolve(yard, site=_of_site(yard.site, plan, value))
+    for thing in [thing for thing in yard.things() if thing.id in ids]:
+        fault = plan.needs(thing, value, units) if plan.needs else ""
+        if fault:
+            raise EntryError(fault)
+        yard = edits.replace(yard, _changed(thing, plan, value, catalogue))
+    return yard
+
+
+def _of_site(site: Any, plan: FieldPlan, value: Any) -> Any:
+    """The site with a fact that the user typed: what was looked up for it before no longer stands."""
+    changed = with_value(site, plan.path, value)
+    fact = plan.path.partition(".")[2] or plan.path
+    return evolve(changed, origins=tuple(origin for origin in site.origins if origin.fact != fact))
+
+
+def _changed(thing: Thing, plan: FieldPlan, value: Any, catalogue: Catalogue) -> Thing:
+    """One thing with another fact; a rootstock or form that the new variety's kind does not have is dropped."""
+    changed: Any = with_value(thing, plan.path, value)
+    if plan.path == "plant" and isinstance(changed, (Planting, Row)):
+        crop = catalogue.crop(changed.plant.crop)
+        stocks = {stock.name for stock in crop.rootstocks} if crop else set()
+        forms = {form.form for form in crop.forms} if crop else set()
+        changed = evolve(
+            changed,
+            rootstock=changed.rootstock if changed.rootstock in stocks else None,
+            form=changed.form if changed.form in forms else None,
+        )
+    if plan.path == "roof" and changed.roof != "flat":
+        changed = evolve(changed, ridge=max(changed.ridge, changed.eaves))
+    return changed  # type: ignore[no-any-return]
+
+
+def _placed(yard: Yard, ids: frozenset[str], path: str, value: float) -> Yard:
+    """The yard with a thing moved (`@x`), one of its corners moved (`@x.2`), or its line made longer."""
+    points, thing_id = corners(yard, ids), next(iter(ids))
+    if path == "@length":
+        (x0, y0), end = points[0], points[1]
+        grow = value / max(math.dist(points[0], end), 1e-9)
+        return edits.move_corner(yard, thing_id, 1, (x0 + (end[0] - x0) * grow, y0 + (end[1] - y0) * grow))
+    axis, _, number = path[1:].partition(".")
+    x, y = points[int(number or 0)]
+    to = (value, y) if axis == "x" else (x, value)
+    if number:
+        return edits.move_corner(yard, thing_id, int(number), to)
+    return edits.move(yard, ids, (to[0] - x, to[1] - y))
+
+
+def step_text(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> str:
+    """What undo calls the step: `Change height of fence (F1)`."""
+    what = title_of(yard, ids)
+    return f"Change {plan.name.lower()} of {what[:1].lower() + what[1:] if not ids or ids == {LOT} else what}"
