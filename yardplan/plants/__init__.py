@@ -1,1 +1,1 @@
-"""What is known of plants: crops, cultivars, rootstocks, growth, pollen and bloom, each value with its source."""
+"""What is known of plants: crops, cultivars, rootstocks, growth, pollen and bloom, with sources."""

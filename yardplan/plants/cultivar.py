@@ -30,6 +30,12 @@ class Cited:
     columns: tuple[str, ...] = ()
 
 
+def sources_of(cited: tuple[Cited, ...], column: str) -> tuple[str, ...]:
+    """Source ids that name a column; where none does, those that vouch for the rest of the row."""
+    named = tuple(c.source for c in cited if column in c.columns)
+    return named or tuple(c.source for c in cited if not c.columns)
+
+
 @frozen(kw_only=True)
 class Cultivar:
     """A named cultivar with its facts. Unknown facts are None or empty.
@@ -75,8 +81,7 @@ class Cultivar:
 
     def sources_of(self, column: str) -> tuple[str, ...]:
         """Source ids that vouch for one column; (`memory`,) when no look-up confirmed it."""
-        named = tuple(c.source for c in self.cited if column in c.columns)
-        return named or tuple(c.source for c in self.cited if not c.columns)
+        return sources_of(self.cited, column)
 
     def from_memory(self, column: str) -> bool:
         """True when the column's value was written down from memory."""

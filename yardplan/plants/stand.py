@@ -15,6 +15,7 @@ class Standing:
     """One plant or standing tree with its facts. `cultivar` and `crop` are None when not known.
 
     `size` at the chosen year, `mature` at maturity; `touching` True where its form may touch others.
+    `light_leaf`, `light_bare` shares of light the crown lets through in leaf and bare.
     """
 
     id: str
@@ -28,6 +29,9 @@ class Standing:
     container: Container | None = None
     touching: bool = False
     beyond_lot: bool = False
+    light_leaf: float = 0.2
+    light_bare: float = 0.65
+    evergreen: bool = False
 
     @property
     def planted(self) -> bool:
@@ -37,14 +41,22 @@ class Standing:
 
 @frozen(kw_only=True)
 class StandingRow:
-    """A row with its facts; `size.spread` is the width across the row."""
+    """A row with its facts; `size.spread` is the width across the row.
+
+    `plant` is the mature size of one of its plants by itself, as `Standing.mature`.
+    """
 
     id: str
     row: Row
     size: Size
     mature: Size
+    plant: Size | None = None
     cultivar: Cultivar | None = None
     crop: Crop | None = None
+    touching: bool = True
+    light_leaf: float = 0.2
+    light_bare: float = 0.65
+    evergreen: bool = False
 
 
 @frozen(kw_only=True)

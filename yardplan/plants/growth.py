@@ -1,0 +1,364 @@
+"""Size of plants: at maturity from the tables, at n years from a growth curve.
+
+Curve (standard sigmoid of tree growth, Chapman-Richards; its figures are in growth-classes.csv):
+    share(t) = (1 - exp(-k t)) ^ p,   k = k_t95 / T95,   T95 = years to 95 percent of full size
+For tree kinds that were measured (growth-curves.csv, fitted to city trees):
+    size(t) = s0 + (a - s0) (1 - exp(-k t)) ^ p
+"""
+
+from __future__ import annotations
+
+import math
+from functools import cache
+from types import MappingProxyType
+
+from attrs import evolve, frozen
+
+from yardplan.plants.catalogue import Catalogue
+from yardplan.plants.crop import Crop, CropForm, Habit, Rootstock, Size, TreeKind
+from yardplan.plants.cultivar import MEMORY, Cultivar
+from yardplan.plants.forms import form_for, training_for
+from yardplan.plants.tables import Row, Table
+from yardplan.shipped import resource
+from yardplan.units import FOOT
+from yardplan.yard.planting import Bed, Planting
+from yardplan.yard.planting import Row as PlantRow
+
+Placed = Planting | PlantRow | Bed
+
+#: A crown starts at most this share of the height up, so that some crown is left (common practice).
+_HIGHEST_BASE = 0.5
+#: Shown for a plant nobody knows, metres: a bush a person can walk round (common practice).
+_UNKNOWN_SPREAD, _UNKNOWN_HEIGHT = 2.0, 2.0
+#: Habits whose form, not the cultivar, sets how high and deep they stand: wires and walls do.
+_HELD_BY_WIRES = ("vine", "flat-trained")
+#: Habits whose width is the form's own, whatever the rootstock.
+_OWN_WIDTH = (*_HELD_BY_WIRES, "column")
+
+
+@frozen
+class Curve:
+    """A growth curve of one measure: share of full size at t years, 0 to 1."""
+
+    p: float
+    k: float
+
+    def share(self, years: float) -> float:
+        """Share of full size; 0 before planting."""
+        return 0.0 if years <= 0 else float((1.0 - math.exp(-self.k * years)) ** self.p)
+
+
+@frozen
+class GrowthClass:
+    """The curves of one vigour class; `years` to 95 percent of full size."""
+
+    vigour: str
+    years: float
+    spread: Curve
+    height: Curve
+    sources: tuple[str, ...]
+
+    def at_years(self, years_to_95: float) -> GrowthClass:
+        """The same shape for another time to 95 percent."""
+        faster = self.years / years_to_95
+        return evolve(
+            self, years=years_to_95,
+            spread=Curve(self.spread.p, self.spread.k * faster),
+            height=Curve(self.height.p, self.height.k * faster),
+        )
+
+
+@frozen
+class Measured:
+    """A curve fitted to measured trees, metres; not read beyond `valid` years."""
+
+    start: float
+    end: float
+    k: float
+    p: float
+    valid: float
+
+    def size(self, years: float) -> float:
+        """Metres at t years since planting, held level beyond the ages that were measured."""
+        t = min(max(years, 0.0), self.valid)
+        return float(self.start + (self.end - self.start) * (1.0 - math.exp(-self.k * t)) ** self.p)
+
+
+@frozen
+class MeasuredKind:
+    """Measured height and crown diameter of one tree group."""
+
+    height: Measured
+    spread: Measured
+    sources: tuple[str, ...]
+
+
+def _ids(row: Row) -> tuple[str, ...]:
+    return tuple(cite.source for cite in row.cites())
+
+
+@cache
+def growth_classes() -> MappingProxyType[str, GrowthClass]:
+    """The vigour classes by name. Raises TableError when the file is bad."""
+    found: dict[str, GrowthClass] = {}
+    with Table(resource("plants", "growth-classes.csv"), ("vigour", "years_to_95", "sources")) as table:
+        for row in table:
+            years = row.real("years_to_95") or 1.0
+            found[row.needed("vigour")] = GrowthClass(
+                row.text("vigour"), years,
+                Curve(row.real("spread_p"), row.real("spread_k_t95") / years),
+                Curve(row.real("height_p"), row.real("height_k_t95") / years), _ids(row),
+            )
+    return MappingProxyType(found)
+
+
+@cache
+def measured_kinds() -> MappingProxyType[str, MeasuredKind]:
+    """The measured growth curves by species. Raises TableError when the file is bad."""
+    halves: dict[str, dict[str, Measured]] = {}
+    sources: dict[str, tuple[str, ...]] = {}
+    with Table(resource("plants", "growth-curves.csv"), ("species", "variable", "a_m", "sources")) as table:
+        for row in table:
+            measure = row.one_of("variable", ("height", "crown diameter"))
+            halves.setdefault(row.needed("species"), {})[measure] = Measured(
+                row.real("s0_m"), row.real("a_m"), row.real("k_per_year"), row.real("p"),
+                row.real("valid_to_age"),
+            )
+            sources[row.text("species")] = _ids(row)
+    return MappingProxyType({
+        species: MeasuredKind(half["height"], half["crown diameter"], sources[species])
+        for species, half in halves.items() if len(half) == 2
+    })
+
+
+@frozen
+class Adjustment:
+    """How a trait of the cultivar changes the spread: a factor, and the limits of the combined factor."""
+
+    factor: float
+    lowest: float
+    highest: float
+
+
+@cache
+def vigour_adjustments() -> MappingProxyType[str, Adjustment]:
+    """The adjustments by trait (middle of the printed range). Raises TableError when the file is bad."""
+    found: dict[str, Adjustment] = {}
+    with Table(resource("plants", "vigour-adjustment.csv"), ("trait", "sources")) as table:
+        for row in table:
+            percent = (row.real("spread_percent_low") + row.real("spread_percent_high")) / 2
+            found[row.needed("trait")] = Adjustment(
+                1 + percent / 100, row.real("combined_low"), row.real("combined_high")
+            )
+    return MappingProxyType(found)
+
+
+@cache
+def planting_sizes() -> MappingProxyType[str, tuple[float, float]]:
+    """Height and spread at planting by habit, metres. Raises TableError when the file is bad."""
+    found: dict[str, tuple[float, float]] = {}
+    with Table(resource("plants", "planting-sizes.csv"), ("stock", "habits", "sources")) as table:
+        for row in table:
+            height, spread = row.pair("height_ft", FOOT), row.pair("spread_ft", FOOT)
+            if height is None or spread is None:
+                row.fault("height_ft_low", "a size at planting needs height and spread")
+                continue
+            for habit in row.words("habits"):
+                found[habit] = (sum(height) / 2, sum(spread) / 2)
+    return MappingProxyType(found)
+
+
+def spread_factor(cultivar: Cultivar | None) -> float:
+    """How much wider or narrower than its stock's usual tree a cultivar grows: triploid, spur type."""
+    if cultivar is None:
+        return 1.0
+    table = vigour_adjustments()
+    traits = []
+    if cultivar.ploidy == 3:
+        traits.append(table["triploid"])
+    if "spur" in f"{cultivar.type} {cultivar.name}".casefold().split():
+        traits.append(table["spur type"])
+    factor = math.prod(trait.factor for trait in traits)
+    for trait in traits:
+        factor = min(max(factor, trait.lowest), trait.highest)
+    return factor
+
+
+def _middle(span: tuple[float, float]) -> float:
+    return (span[0] + span[1]) / 2
+
+
+def _unknown() -> Size:
+    return Size(
+        spread=_UNKNOWN_SPREAD, height=_UNKNOWN_HEIGHT, crown_base=0.0, habit="bush", estimate=True,
+        sources=(MEMORY,),
+    )
+
+
+def _from_form(form: CropForm) -> Size:
+    cited = (*form.sources_of("spread_ft_low"), *form.sources_of("height_ft_low"))
+    return Size(
+        spread=_middle(form.spread), height=_middle(form.height), crown_base=_middle(form.crown_base),
+        habit=form.habit, depth=form.depth, sources=tuple(dict.fromkeys(cited)),
+    )
+
+
+def _on_stock(size: Size, stock: Rootstock) -> Size:
+    """The size on a rootstock; one that the table gives no spread for keeps the form's proportions."""
+    if stock.height is None:
+        return size
+    height = _middle(stock.height)
+    spread = size.spread * height / size.height if stock.spread is None else _middle(stock.spread)
+    cited = (*stock.sources_of("spread_ft_low"), *stock.sources_of("height_ft_low"))
+    return evolve(
+        size, height=height, spread=spread, estimate=stock.spread is None,
+        sources=tuple(dict.fromkeys(cited)),
+    )
+
+
+def _of_cultivar(size: Size, cultivar: Cultivar) -> Size:
+    """Cultivar's own published size in place of the form's; wires and walls keep theirs."""
+    height, spread = cultivar.height, cultivar.spread
+    if size.habit in _HELD_BY_WIRES:
+        height = None
+        spread = spread if size.habit == "vine" else None
+    cited = [
+        source for name, own in (("height", height), ("spread", spread)) if own
+        for source in cultivar.sources_of(name)
+    ]
+    return evolve(
+        size, height=_middle(height) if height else size.height,
+        spread=_middle(spread) if spread else size.spread,
+        sources=tuple(dict.fromkeys(cited)) or size.sources,
+    )
+
+
+def _settled(size: Size) -> Size:
+    """The size with its crown base no higher than half the height."""
+    return evolve(size, crown_base=min(size.crown_base, size.height * _HIGHEST_BASE))
+
+
+def _overruled(size: Size, spread: float | None, height: float | None) -> Size:
+    """The size with what the user set in place of the catalogue's."""
+    if spread is None and height is None:
+        return size
+    return evolve(
+        size, spread=size.spread if spread is None else spread,
+        height=size.height if height is None else height, sources=("the user",), estimate=False,
+    )
+
+
+@frozen
+class Grown:
+    """What a placed plant is by the tables: its crop, cultivar, form, stock and size when mature."""
+
+    crop: Crop | None
+    cultivar: Cultivar | None
+    form: CropForm | None
+    stock: Rootstock | None
+    mature: Size
+
+    @property
+    def touching(self) -> bool:
+        """True where the form may touch its neighbours."""
+        return self.form is not None and self.form.touching
+
+
+def grown(catalogue: Catalogue, placed: Placed) -> Grown:
+    """What the tables say of a placed plant; an unknown plant gets a default size marked as estimate."""
+    key = placed.plant
+    crop = catalogue.crop(key.crop) if key is not None else None
+    cultivar = catalogue.cultivar(key) if key is not None else None
+    named_form = getattr(placed, "form", None)
+    named_stock = getattr(placed, "rootstock", None)
+    spread = placed.spread if isinstance(placed, Planting) else None
+    height = getattr(placed, "height", None)
+    if crop is None:
+        return Grown(None, cultivar, None, None, _settled(_overruled(_unknown(), spread, height)))
+    stock = crop.rootstock(named_stock) if named_stock else None
+    form = form_for(crop, cultivar, named_form, stock)
+    size = _sized(crop, cultivar, form, stock)
+    trained = training_for(catalogue.training, form, named_form)
+    if trained is not None:
+        size = evolve(size, habit=trained.habit, crown_base=_middle(trained.crown_base), depth=trained.depth)
+        form = form and evolve(form, touching=trained.touching)
+    return Grown(crop, cultivar, form, stock, _settled(_overruled(size, spread, height)))
+
+
+def _sized(
+    crop: Crop, cultivar: Cultivar | None, form: CropForm | None, stock: Rootstock | None
+) -> Size:
+    size = _from_form(form) if form is not None else evolve(_unknown(), habit=crop.habit)
+    # Plants in a row that may touch are held to the form's size by pruning, whatever the stock.
+    if stock is not None and size.habit not in _OWN_WIDTH and not (form and form.touching):
+        size = _on_stock(size, stock)
+    if cultivar is not None and (cultivar.height or cultivar.spread):
+        return _of_cultivar(size, cultivar)
+    factor = 1.0 if size.habit == "flat-trained" else spread_factor(cultivar)
+    return evolve(size, spread=size.spread * factor)
+
+
+def mature_size(catalogue: Catalogue, placed: Placed) -> Size:
+    """Full size of one plant, metres: the user's figures, else rootstock, form and cultivar of the tables."""
+    return grown(catalogue, placed).mature
+
+
+def growth_of(known: Grown) -> GrowthClass:
+    """The growth class of a plant: its crop's years for small fruit, else its stock's or form's vigour."""
+    classes = growth_classes()
+    if known.crop is not None and known.crop.years_to_full is not None:
+        return classes["standard"].at_years(known.crop.years_to_full)
+    if known.form is not None and known.form.habit == "flat-trained" and known.form.vigour:
+        return classes[known.form.vigour]
+    if known.stock is not None:
+        return classes[known.stock.vigour]
+    if known.form is not None and known.form.vigour in classes:
+        return classes[known.form.vigour]
+    return classes["semi-standard"]
+
+
+def at_planting(habit: Habit) -> tuple[float, float]:
+    """Height and spread at planting, metres."""
+    return planting_sizes()[habit]
+
+
+def size_after(known: Grown, years: float) -> Size:
+    """Size `years` after planting, by the growth curve; marked as estimate. Never above the full size."""
+    full = known.mature
+    curves = growth_of(known)
+    height0, spread0 = at_planting(full.habit)
+    height = min(max(height0, curves.height.share(years) * full.height), full.height)
+    spread = min(max(spread0, curves.spread.share(years) * full.spread), full.spread)
+    depth = None if full.depth is None else min(full.depth, spread)
+    return _settled(evolve(
+        full, height=height, spread=spread, depth=depth, estimate=True,
+        sources=tuple(dict.fromkeys((*curves.sources, *full.sources))),
+    ))
+
+
+def size_at(catalogue: Catalogue, placed: Placed, years: int | None) -> Size:
+    """Size `years` after planting; None: the full size."""
+    known = grown(catalogue, placed)
+    return known.mature if years is None else size_after(known, years)
+
+
+def tree_size(kind: TreeKind, years: float | None = None) -> Size:
+    """Usual size of a yard tree: full (None), or by the measured curve of its kind at `years`."""
+    full = Size(
+        spread=_middle(kind.spread), height=_middle(kind.height), crown_base=kind.crown_base,
+        habit=kind.habit, sources=tuple(dict.fromkeys(cite.source for cite in kind.cited)),
+    )
+    if years is None:
+        return _settled(full)
+    measured = measured_kinds().get(kind.growth_curve)
+    if measured is None:
+        curves = growth_classes()["shade tree"]
+        height, spread = curves.height.share(years) * full.height, curves.spread.share(years) * full.spread
+        sources = curves.sources
+    else:
+        height, spread, sources = measured.height.size(years), measured.spread.size(years), measured.sources
+    height0, spread0 = at_planting(kind.habit)
+    return _settled(evolve(
+        full, height=min(max(height, height0), full.height), estimate=True, sources=sources,
+        spread=min(max(spread, spread0), full.spread),
+    ))
