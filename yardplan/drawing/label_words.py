@@ -1,0 +1,44 @@
+"""What the labels say."""
+
+from __future__ import annotations
+
+from yardplan.drawing.patterns import area
+from yardplan.plants.stand import Standing
+from yardplan.units import System, format_area, format_coarse, format_length
+from yardplan.yard.ground import Barrier, Building, StandingTree
+from yardplan.yard.planting import Bed, Row
+
+
+def plant_name(plant: Standing) -> str:
+    """The cultivar of a plant, or the name or kind of a tree that stands there already."""
+    thing = plant.thing
+    if isinstance(thing, StandingTree):
+        return thing.name or thing.cultivar or thing.kind
+    return thing.plant.cultivar
+
+
+def building_facts(building: Building, units: System) -> str:
+    """Eaves and ridge heights; one height for a flat roof."""
+    if building.roof == "flat" or building.ridge <= building.eaves:
+        return f"height {format_coarse(building.eaves, units)}"
+    return f"eaves {format_coarse(building.eaves, units)}  ridge {format_coarse(building.ridge, units)}"
+
+
+def barrier_words(barrier: Barrier, units: System) -> str:
+    """Name or kind, and height."""
+    return f"{barrier.name or barrier.kind} {format_coarse(barrier.height, units)}"
+
+
+def row_words(row: Row, units: System) -> str:
+    """Cultivar, how many and how far apart."""
+    return f"{row.plant.cultivar} × {row.count}  {format_length(row.spacing, units)} apart"
+
+
+def bed_words(bed: Bed, units: System) -> str:
+    """Name, size, and the soil's pH where it has its own."""
+    words = [bed.name, format_area(area(bed.outline).area, units)]
+    if bed.soil is not None and bed.soil.ph is not None:
+        words.append(f"pH {bed.soil.ph:.1f}")
+    if bed.plant is not None:
+        words.insert(1, bed.plant.cultivar)
+    return "  ".join(words)

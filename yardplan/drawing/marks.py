@@ -1,0 +1,221 @@
+"""Marks of findings. Form, hatch and words carry the meaning; colour only repeats it.
+
+Conflict: heavy line and hatch over the wrong place, with words. Caution: a dashed ring, with words where
+there is room. Advice: a small tick. What has not been computed again yet is drawn pale.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from attrs import evolve
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter
+
+from yardplan.checks.finding import Finding, Mark, Weight
+from yardplan.drawing.crowd import Crowd
+from yardplan.drawing.labels import arranged
+from yardplan.drawing.lettering import SAID, boxed_size, draw_boxed
+from yardplan.drawing.outlines import Outlines
+from yardplan.drawing.partners import draw_clear_ground, draw_partners
+from yardplan.drawing.patterns import hatch, steady
+from yardplan.drawing.selection import draw_selection
+from yardplan.drawing.shapes import polyline
+from yardplan.drawing.style import BOLD, CAUTION_DASH, FINE, HEAVY, MEDIUM, THIN, colour, pen
+from yardplan.drawing.view import PlanView
+
+#: How strongly a finding that is still being computed is drawn.
+_PALE = 0.4
+_INKS = {Weight.CONFLICT: "conflict", Weight.CAUTION: "caution", Weight.ADVICE: "ink"}
+_ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
+#: At most this many boxes of words, so that the plan stays readable; the list beside it holds them all.
+MOST_BOXES = 14
+
+
+def draw_marks(painter: QPainter, view: PlanView) -> None:
+    """Clear ground, marks, partner lines, what is selected, and the words of marks on top."""
+    outlines = Outlines(view)
+    draw_clear_ground(painter, view)
+    if view.layers.marks:
+        for finding in sorted(view.findings, key=lambda f: -_ORDER[f.weight]):
+            _draw_mark(painter, view, outlines, finding)
+    draw_selection(painter, view, outlines)
+    taken = _taken(view)
+    if view.layers.partners:
+        draw_partners(painter, view, taken)
+    if view.layers.marks:
+        for finding, box, anchor in place_words(view, outlines, taken):
+            _draw_words(painter, view, finding, box, anchor)
+
+
+def _strength(finding: Finding) -> float:
+    return 1.0 if finding.fresh else _PALE
+
+
+def _draw_mark(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
+    painter.save()
+    painter.setOpacity(_strength(finding))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    draw = {Weight.CONFLICT: _conflict, Weight.CAUTION: _caution, Weight.ADVICE: _advice}
+    draw[finding.weight](painter, view, outlines, finding)
+    painter.restore()
+
+
+def _conflict(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
+    u = view.unit
+    for mark in finding.marks:
+        _draw_place(painter, view, mark)
+    # Only plants get the heavy outline; a house or fence that is in the way is not at fault.
+    painter.setPen(pen("conflict", HEAVY, u))
+    for thing in finding.things:
+        path = outlines.of(thing) if outlines.is_planted(thing) else None
+        if path is not None:
+            painter.drawPath(path)
+
+
+def _draw_place(painter: QPainter, view: PlanView, mark: Mark) -> None:
+    """The wrong place: an area hatched, a line heavy, a point ringed."""
+    u = view.unit
+    corners = list(view.polygon(mark.points))
+    if mark.shape == "area" and len(corners) > 2:
+        painter.setPen(pen("conflict", 1.0, u))
+        for degrees in (45.0, 135.0):
+            lines = hatch(mark.points, degrees, steady(view.length(4.0)))
+            painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
+        painter.setPen(pen("conflict", MEDIUM, u))
+        painter.drawPolygon(view.polygon(mark.points))
+    elif mark.shape == "line" and len(corners) > 1:
+        painter.setPen(pen("conflict", BOLD, u))
+        painter.drawPath(polyline(corners))
+    else:
+        painter.setPen(pen("conflict", HEAVY, u))
+        for corner in corners:
+            painter.drawEllipse(corner, 6 * u, 6 * u)
+
+
+def _caution(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
+    painter.setPen(pen("caution", MEDIUM, view.unit, CAUTION_DASH))
+    for thing in finding.things[:1]:
+        path = outlines.of(thing, 4.0 * view.unit)
+        if path is not None:
+            painter.drawPath(path)
+    for mark in finding.marks:
+        if mark.shape != "point" and len(mark.points) > 1:
+            painter.drawPath(polyline(list(view.polygon(mark.points)), closed=mark.shape == "area"))
+
+
+def _advice(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
+    """A small tick at the upper right of the thing."""
+    box = outlines.box(finding.things[0]) if finding.things else None
+    if box is None:
+        return
+    u = view.unit
+    inward = 0.147 * min(box.width(), box.height())
+    corner = QPointF(box.right() - inward + 2 * u, box.top() + inward - 2 * u)
+    painter.setPen(pen("ink", MEDIUM, u))
+    painter.drawLine(corner, corner + QPointF(6 * u, -6 * u))
+    painter.drawLine(corner + QPointF(6 * u, -6 * u), corner + QPointF(6 * u, -1.5 * u))
+
+
+def _taken(view: PlanView) -> Crowd:
+    """Words that stand already, so that boxes do not cover keys and names."""
+    crowd = Crowd(64.0 * view.unit)
+    if view.layers.labels:
+        away = QPointF(*view.origin)
+        for label in arranged(view):
+            if not label.turned:
+                crowd.take(label.box.translated(away))
+    return crowd
+
+
+Placed = tuple[Finding, QRectF, QPointF]
+
+
+def place_words(view: PlanView, outlines: Outlines, taken: Crowd) -> list[Placed]:
+    """A box for each finding that has words, conflicts first, at most one caution a thing."""
+    placed: list[Placed] = []
+    spoken: set[str] = set()
+    for finding in sorted(view.findings, key=lambda f: (_ORDER[f.weight], not _chosen(view, f))):
+        text = view.said.get(finding.key, "")
+        first = finding.things[0] if finding.things else ""
+        quiet = finding.weight is Weight.ADVICE or (finding.weight is Weight.CAUTION and first in spoken)
+        if not text or quiet or len(placed) >= MOST_BOXES:
+            continue
+        spot = _spot(view, outlines, finding, boxed_size(text, SAID, view.unit), taken)
+        if spot is not None:
+            spoken.add(first)
+            taken.take(spot[0])
+            placed.append((finding, *spot))
+    return placed
+
+
+def _chosen(view: PlanView, finding: Finding) -> bool:
+    return bool(view.selection & set(finding.things))
+
+
+def _spot(
+    view: PlanView, outlines: Outlines, finding: Finding, size: tuple[float, float], taken: Crowd
+) -> tuple[QRectF, QPointF] | None:
+    """The first free box round the finding's place; a conflict takes the first even where none is free."""
+    round_it = _anchor(view, outlines, finding)
+    if round_it is None or (view.window is not None and not view.window.intersects(round_it)):
+        return None
+    boxes = [_inside(view, box) for box in _candidates(round_it, size, view.unit)]
+    for box in boxes:
+        if taken.free_of_words(box):
+            return box, round_it.center()
+    return (boxes[0], round_it.center()) if finding.weight is Weight.CONFLICT else None
+
+
+def _anchor(view: PlanView, outlines: Outlines, finding: Finding) -> QRectF | None:
+    """The box round the first thing, or round the finding's marks where it has none."""
+    box = outlines.box(finding.things[0]) if finding.things else None
+    if box is not None:
+        return box
+    points = [point for mark in finding.marks for point in mark.points]
+    return view.polygon(points).boundingRect() if points else None
+
+
+def _candidates(around: QRectF, size: tuple[float, float], u: float) -> Iterable[QRectF]:
+    """Places below, above, right, left of a box, then farther out."""
+    wide, high = size
+    middle = around.center()
+    for gap in (6 * u, 30 * u, 54 * u, 84 * u):
+        down, aside = around.height() / 2 + gap + high / 2, around.width() / 2 + gap + wide / 2
+        for x, y in ((0, down), (0, -down), (aside, 0), (-aside, 0), (aside * 0.7, down), (-aside * 0.7, down)):
+            yield QRectF(middle.x() + x - wide / 2, middle.y() + y - high / 2, wide, high)
+
+
+def _inside(view: PlanView, box: QRectF) -> QRectF:
+    """The box pushed back into the window."""
+    window, margin = view.window, 4 * view.unit
+    if window is None:
+        return box
+    x = min(max(box.left(), window.left() + margin), window.right() - box.width() - margin)
+    y = min(max(box.top(), window.top() + margin), window.bottom() - box.height() - margin)
+    return QRectF(x, y, box.width(), box.height())
+
+
+def _draw_words(painter: QPainter, view: PlanView, finding: Finding, box: QRectF, anchor: QPointF) -> None:
+    """The words in a box, and a thin leader where the box stands away from its place."""
+    ink = _INKS[finding.weight]
+    painter.save()
+    painter.setOpacity(max(_strength(finding), 0.6))
+    grown = box.adjusted(-10 * view.unit, -10 * view.unit, 10 * view.unit, 10 * view.unit)
+    if not grown.contains(anchor):
+        painter.setPen(pen(ink, THIN, view.unit))
+        painter.drawLine(_edge_point(box, anchor), anchor)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour(ink))
+        painter.drawEllipse(anchor, 2.2 * view.unit, 2.2 * view.unit)
+    face = evolve(SAID, ink=ink) if finding.weight is not Weight.ADVICE else SAID
+    draw_boxed(painter, view, box, view.said[finding.key], face, ink, FINE)
+    painter.restore()
+
+
+def _edge_point(box: QRectF, towards: QPointF) -> QPointF:
+    """The point of a box nearest to a place."""
+    if box.top() <= towards.y() <= box.bottom():
+        return QPointF(box.left() if towards.x() < box.left() else box.right(), towards.y())
+    x = min(max(towards.x(), box.left()), box.right())
+    return QPointF(x, box.top() if towards.y() < box.top() else box.bottom())

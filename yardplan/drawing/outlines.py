@@ -1,0 +1,83 @@
+"""The outline of any thing on the device: what marks follow, what selection shows, what a pointer hits."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPainterPath, QPainterPathStroker
+
+from yardplan.drawing.plants import look_of
+from yardplan.drawing.rows import band_outline, run_of
+from yardplan.drawing.shapes import circle, polyline, square
+from yardplan.drawing.symbols import edge
+from yardplan.drawing.view import PlanView
+from yardplan.plants.stand import Standing, StandingRow
+from yardplan.yard.edits import points_of
+from yardplan.yard.ground import Barrier, Gate, Note, Service
+from yardplan.yard.planting import Container
+from yardplan.yard.yard import Thing
+
+
+class Outlines:
+    """Outlines by id for one view; finds each thing once."""
+
+    def __init__(self, view: PlanView) -> None:
+        self.view = view
+        self._plants: dict[str, Standing] = {plant.id: plant for plant in view.stand.plants}
+        self._rows: dict[str, StandingRow] = {row.id: row for row in view.stand.rows}
+        self._things: dict[str, Thing] | None = None
+
+    def plant(self, thing_id: str) -> Standing | None:
+        """The plant or standing tree with that id."""
+        return self._plants.get(thing_id)
+
+    def is_planted(self, thing_id: str) -> bool:
+        """True for plants of the plan and rows: what the user can move out of a conflict."""
+        plant = self._plants.get(thing_id)
+        return thing_id in self._rows or (plant is not None and plant.planted)
+
+    def _thing(self, thing_id: str) -> Thing | None:
+        if self._things is None:
+            self._things = {thing.id: thing for thing in self.view.yard.things()}
+        return self._things.get(thing_id)
+
+    def of(self, thing_id: str, grow: float = 0.0) -> QPainterPath | None:
+        """The thing's outline, `grow` device pixels wider where it is a plant; None when it is not there."""
+        plant = self._plants.get(thing_id)
+        if plant is not None:
+            path = edge(look_of(self.view, plant), grow)
+            at = self.view.at(plant.place)
+            return path.translated(at.x(), at.y())
+        row = self._rows.get(thing_id)
+        if row is not None:
+            band = band_outline(run_of(row.row), row.size.spread + 2 * grow / self.view.scale)
+            return polyline(list(self.view.polygon(band)), closed=True)
+        if thing_id == "lot":
+            return polyline(list(self.view.polygon(self.view.yard.lot)), closed=True)
+        thing = self._thing(thing_id)
+        return None if thing is None else self._ground(thing)
+
+    def _ground(self, thing: Thing) -> QPainterPath:
+        view, u = self.view, self.view.unit
+        corners = list(view.polygon(points_of(thing)))
+        if isinstance(thing, Container):
+            return square(max(thing.diameter * view.scale, 7 * u)).translated(corners[0].x(), corners[0].y())
+        if isinstance(thing, Gate | Note):
+            return circle(9 * u, corners[0])
+        if len(corners) == 1:
+            return circle(7 * u, corners[0])
+        if isinstance(thing, Barrier):
+            return _widened(polyline(corners), max(thing.thickness * view.scale, 6 * u))
+        if isinstance(thing, Service) and not thing.area:
+            return _widened(polyline(corners), 6 * u)
+        return polyline(corners, closed=True)
+
+    def box(self, thing_id: str) -> QRectF | None:
+        """The upright box round a thing."""
+        path = self.of(thing_id)
+        return None if path is None else path.boundingRect()
+
+
+def _widened(path: QPainterPath, width: float) -> QPainterPath:
+    stroker = QPainterPathStroker()
+    stroker.setWidth(width)
+    return stroker.createStroke(path).simplified()

@@ -1,0 +1,113 @@
+"""The whole plan, layer by layer; each layer also on its own, so that a canvas can keep still ones."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter
+
+from yardplan.drawing.furniture import draw_grid
+from yardplan.drawing.labels import draw_labels
+from yardplan.drawing.marks import draw_marks
+from yardplan.drawing.plants import draw_single_plants
+from yardplan.drawing.rows import draw_bed_plants, draw_row
+from yardplan.drawing.services import draw_service
+from yardplan.drawing.shade import draw_shadows
+from yardplan.drawing.shapes import square
+from yardplan.drawing.structures import draw_barrier, draw_building, draw_gate, draw_lot
+from yardplan.drawing.style import FINE, HAIR, colour, pen
+from yardplan.drawing.surfaces import draw_bed, draw_paving
+from yardplan.drawing.view import PlanView
+
+
+def draw_yard(painter: QPainter, view: PlanView) -> None:
+    """Ground, plants, labels and marks, in that order. Paper and frame are the caller's."""
+    draw_ground(painter, view)
+    draw_plants(painter, view)
+    draw_words(painter, view)
+    draw_findings(painter, view)
+
+
+def draw_ground(painter: QPainter, view: PlanView) -> None:
+    """All that is there before a plant is set: grid, paving, beds, services, structures, lot line."""
+    _ready(painter)
+    if view.layers.grid and view.only is None:
+        draw_grid(painter, view)
+    yard = view.yard
+    if view.layers.structures:
+        for paving in yard.pavings:
+            if view.draws(paving.id):
+                draw_paving(painter, view, paving)
+    for bed in yard.beds:
+        if view.draws(bed.id):
+            draw_bed(painter, view, bed)
+    if view.layers.shadows and view.only is None:
+        draw_shadows(painter, view)
+    if view.layers.services:
+        for service in yard.services:
+            if view.draws(service.id):
+                draw_service(painter, view, service)
+    draw_lot(painter, view)
+    if view.layers.structures:
+        _draw_structures(painter, view)
+
+
+def _draw_structures(painter: QPainter, view: PlanView) -> None:
+    for barrier in view.yard.barriers:
+        if view.draws(barrier.id):
+            draw_barrier(painter, view, barrier)
+    for building in view.yard.buildings:
+        if view.draws(building.id):
+            draw_building(painter, view, building)
+    for gate in view.yard.gates:
+        if view.draws(gate.id):
+            draw_gate(painter, view, gate)
+
+
+def draw_plants(painter: QPainter, view: PlanView) -> None:
+    """Planted beds, rows, empty pots, then single plants and standing trees."""
+    if not view.layers.plants:
+        return
+    _ready(painter)
+    for bed in view.stand.beds:
+        if view.draws(bed.id):
+            draw_bed_plants(painter, view, bed)
+    for row in view.stand.rows:
+        if view.draws(row.id):
+            draw_row(painter, view, row)
+    _draw_empty_pots(painter, view)
+    draw_single_plants(painter, view)
+
+
+def _draw_empty_pots(painter: QPainter, view: PlanView) -> None:
+    """Containers that no plant stands in; the others come with their plants."""
+    used = {plant.container.id for plant in view.stand.plants if plant.container}
+    for pot in view.yard.containers:
+        if pot.id in used or not view.draws(pot.id):
+            continue
+        side = max(pot.diameter * view.scale, 7 * view.unit)
+        painter.save()
+        painter.translate(view.at(pot.place))
+        painter.setBrush(colour("paper"))
+        painter.setPen(pen("ink", FINE, view.unit))
+        painter.drawPath(square(side))
+        painter.setPen(pen("ink", HAIR, view.unit))
+        painter.drawPath(square(max(side - 5 * view.unit, 2 * view.unit)))
+        painter.restore()
+
+
+def draw_words(painter: QPainter, view: PlanView) -> None:
+    """Keys, names, notes and sizes."""
+    _ready(painter)
+    draw_labels(painter, view)
+
+
+def draw_findings(painter: QPainter, view: PlanView) -> None:
+    """Marks of findings, partner lines, clear ground and what is selected."""
+    _ready(painter)
+    draw_marks(painter, view)
+
+
+def _ready(painter: QPainter) -> None:
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
+    painter.setBrush(Qt.BrushStyle.NoBrush)

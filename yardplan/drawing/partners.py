@@ -1,0 +1,108 @@
+"""Partner lines (who sets fruit on whom) and ground that is clear for the plant in hand."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPainterPath
+
+from yardplan.drawing.crowd import Crowd
+from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
+from yardplan.drawing.patterns import area, hatch, steady
+from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, colour, pen
+from yardplan.drawing.view import Partner, PlanView
+from yardplan.units import format_coarse
+
+_FACE = Type(11.0, "medium", ink="caution")
+_CLEAR = Type(12.0, "medium", italic=True, ink="leaf", halo="clear")
+#: Strength from which a partner line is drawn whole, and from which it is dashed; below: dotted.
+_WHOLE, _DASHED = 0.75, 0.4
+
+
+def partner_words(partner: Partner, view: PlanView) -> str:
+    """Distance, and days both are in bloom where known."""
+    words = format_coarse(partner.distance, view.units)
+    if partner.days is None:
+        return words
+    return f"{words} · {partner.days} {'day' if partner.days == 1 else 'days'} together"
+
+
+def draw_partners(painter: QPainter, view: PlanView, taken: Crowd) -> None:
+    """A line for each pair; an arrow where pollen helps one way only."""
+    for partner in view.partners:
+        start, end = view.at(partner.start), view.at(partner.end)
+        _draw_line(painter, view, partner, start, end)
+    for partner in view.partners:
+        _draw_words(painter, view, partner, taken)
+
+
+def _draw_line(painter: QPainter, view: PlanView, partner: Partner, start: QPointF, end: QPointF) -> None:
+    u = view.unit
+    dash: tuple[float, ...] = ()
+    if partner.strength < _WHOLE:
+        dash = (8.0, 4.0) if partner.strength >= _DASHED else (1.5, 4.0)
+    painter.setPen(pen("caution", HEAVY if not dash else MEDIUM, u, dash))
+    painter.drawLine(start, end)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour("caution"))
+    painter.drawEllipse(start, 3 * u, 3 * u)
+    if partner.both:
+        painter.drawEllipse(end, 3 * u, 3 * u)
+    else:
+        _arrow(painter, start, end, u)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def _arrow(painter: QPainter, start: QPointF, end: QPointF, u: float) -> None:
+    """A filled head at the receiver's end."""
+    angle = math.atan2(end.y() - start.y(), end.x() - start.x())
+    head = QPainterPath(end)
+    for turn in (-0.38, 0.38):
+        head.lineTo(end - QPointF(math.cos(angle + turn), math.sin(angle + turn)) * (11 * u))
+    head.closeSubpath()
+    painter.drawPath(head)
+
+
+def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Crowd) -> None:
+    """Words on the line, moved along it until they cover no other words."""
+    text = partner_words(partner, view)
+    wide, high = boxed_size(text, _FACE, view.unit)
+    start, end = view.at(partner.start), view.at(partner.end)
+    boxes = []
+    for part in (0.5, 0.38, 0.62, 0.28, 0.72):
+        middle = start + (end - start) * part
+        boxes.append(QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high))
+    box = next((b for b in boxes if taken.free_of_words(b)), boxes[0])
+    taken.take(box)
+    draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
+
+
+def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
+    """Every place where the plant in hand raises no conflict: quiet green hatch."""
+    u = view.unit
+    for outline in view.clear_ground:
+        if len(outline) < 3 or not view.sees_points(outline):
+            continue
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour("clear", 0.75))
+        painter.drawPolygon(view.polygon(outline))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(pen("leaf", THIN, u, alpha=0.8))
+        lines = hatch(outline, 45.0, steady(view.length(6.0)))
+        painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
+        painter.setPen(pen("leaf", FINE, u))
+        painter.drawPolygon(view.polygon(outline))
+    _name_clear_ground(painter, view)
+
+
+def _name_clear_ground(painter: QPainter, view: PlanView) -> None:
+    """Words in the largest piece only."""
+    pieces = [outline for outline in view.clear_ground if len(outline) > 2]
+    if not pieces:
+        return
+    shape = area(max(pieces, key=lambda outline: area(outline).area))
+    inside = shape.representative_point()
+    wide, high = text_size("clear ground", _CLEAR, view.unit)
+    at = view.at((inside.x, inside.y))
+    draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), "clear ground", _CLEAR)

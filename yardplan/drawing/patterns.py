@@ -1,0 +1,150 @@
+"""Fillings cut to an outline by geometry, not by clipping, so that every printer and file shows them alike.
+
+Everything here is in metres. Results are kept, because the still part of a plan is drawn again and again.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from functools import lru_cache
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely.geometry import Polygon
+from shapely.geometry.base import BaseGeometry
+
+from yardplan.yard.ground import Outline, Point
+
+Segment = tuple[Point, Point]
+#: More lines or dots than this in one outline would be a grey smear: the filling is left out.
+MOST = 6000
+
+
+def steady(gap: float) -> float:
+    """The gap rounded up to a half power of two, so that a filling holds still while the zoom changes."""
+    return float(2.0 ** (math.ceil(2.0 * math.log2(max(gap, 1e-6))) / 2.0))
+
+
+@lru_cache(maxsize=2048)
+def area(outline: Outline) -> BaseGeometry:
+    """The outline as a valid polygon; empty when it has fewer than three corners."""
+    if len(outline) < 3:
+        return Polygon()
+    made = Polygon(outline)
+    return made if made.is_valid else shapely.make_valid(made)
+
+
+def _segments(cut: BaseGeometry) -> tuple[Segment, ...]:
+    lines = (part for part in getattr(cut, "geoms", [cut]) if part.geom_type == "LineString")
+    return tuple((line.coords[0], line.coords[-1]) for line in lines if not line.is_empty)
+
+
+def _parallels(shape: BaseGeometry, angle: float, gap: float) -> NDArray[np.float64]:
+    """Lines across the shape's box, `gap` apart, laid out from (0, 0) so that neighbours line up."""
+    along = np.array([math.cos(angle), math.sin(angle)])
+    across = np.array([-along[1], along[0]])
+    left, bottom, right, top = shape.bounds
+    corners = np.array([(left, bottom), (left, top), (right, bottom), (right, top)])
+    off, reach = corners @ across, corners @ along
+    steps = np.arange(math.ceil(off.min() / gap), math.floor(off.max() / gap) + 1) * gap
+    starts = steps[:, None] * across + (reach.min() - gap) * along
+    ends = steps[:, None] * across + (reach.max() + gap) * along
+    return np.stack([starts, ends], axis=1)
+
+
+@lru_cache(maxsize=2048)
+def hatch(outline: Outline, degrees: float, gap: float) -> tuple[Segment, ...]:
+    """Parallel lines within an outline, turned counter-clockwise from +x, `gap` metres apart."""
+    return hatch_of(area(outline), degrees, gap)
+
+
+def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, ...]:
+    """Parallel lines within any shape."""
+    if shape.is_empty or gap <= 0:
+        return ()
+    left, bottom, right, top = shape.bounds
+    if math.hypot(right - left, top - bottom) / gap > MOST:
+        return ()
+    lines = _parallels(shape, math.radians(degrees), gap)
+    if not len(lines):
+        return ()
+    cut = shapely.intersection(shapely.linestrings(lines), shape)
+    return tuple(segment for part in cut for segment in _segments(part))
+
+
+def _scatter(shape: BaseGeometry, gap: float, stray: float) -> NDArray[np.float64]:
+    """Points of a grid, each pushed aside by an amount that depends only on its place in the grid."""
+    left, bottom, right, top = shape.bounds
+    columns = np.arange(math.floor(left / gap) - 1, math.ceil(right / gap) + 2)
+    rows = np.arange(math.floor(bottom / gap) - 1, math.ceil(top / gap) + 2)
+    if len(columns) * len(rows) > MOST:
+        return np.empty((0, 2))
+    i, j = (part.ravel() for part in np.meshgrid(columns, rows))
+    # A sine hash: the same dot falls on the same place in every picture.
+    one = np.modf(np.sin(i * 127.1 + j * 311.7) * 43758.5453)[0]
+    two = np.modf(np.sin(i * 269.5 + j * 183.3) * 43758.5453)[0]
+    return np.stack([(i + stray * one) * gap, (j + stray * two) * gap], axis=1)
+
+
+@lru_cache(maxsize=1024)
+def stipple(outline: Outline, gap: float, margin: float = 0.0, stray: float = 0.42) -> tuple[Point, ...]:
+    """Dots about `gap` metres apart within an outline, `margin` metres from its edge."""
+    shape = area(outline)
+    inner = shape.buffer(-margin) if margin else shape
+    if inner.is_empty:
+        return ()
+    dots = _scatter(inner, gap, stray)
+    kept = dots[shapely.contains_xy(inner, dots[:, 0], dots[:, 1])] if len(dots) else dots
+    return tuple((float(x), float(y)) for x, y in kept)
+
+
+@lru_cache(maxsize=512)
+def inset(outline: Outline, distance: float) -> tuple[Outline, ...]:
+    """Outlines `distance` metres inside (or outside, when negative)."""
+    shape = area(outline).buffer(-distance, join_style="mitre", mitre_limit=2.0)
+    parts = getattr(shape, "geoms", [shape])
+    return tuple(tuple(part.exterior.coords[:-1]) for part in parts if not part.is_empty)
+
+
+@lru_cache(maxsize=512)
+def longest_direction(outline: Sequence[Point]) -> float:
+    """Degrees counter-clockwise from +x of the outline's longest edge, from 0 up to 180."""
+    pairs = list(zip(outline, (*outline[1:], outline[0]), strict=True))
+    (x0, y0), (x1, y1) = max(pairs, key=lambda p: math.dist(p[0], p[1]))
+    return math.degrees(math.atan2(y1 - y0, x1 - x0)) % 180.0
+
+
+def cut_lines(lines: Iterable[Segment], outline: Outline) -> tuple[Segment, ...]:
+    """The parts of some lines that lie within an outline."""
+    parts = [segment for segment in lines if segment[0] != segment[1]]
+    if not parts:
+        return ()
+    cut = shapely.intersection(shapely.linestrings(parts), area(outline))
+    return tuple(segment for part in cut for segment in _segments(part))
+
+
+def along(line: Outline, distance: float) -> tuple[Point, float]:
+    """The place `distance` metres along a line and the line's direction there in radians.
+
+    Beyond the end the last edge goes on.
+    """
+    left = distance
+    pairs = [(a, b) for a, b in zip(line, line[1:], strict=False) if a != b]
+    if not pairs:
+        return line[0], 0.0
+    for a, b in pairs:
+        step = math.dist(a, b)
+        if left <= step or (a, b) == pairs[-1]:
+            part = left / step
+            return (a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part), math.atan2(
+                b[1] - a[1], b[0] - a[0]
+            )
+        left -= step
+    raise AssertionError("unreachable: the last edge takes what is left")
+
+
+def line_length(line: Outline) -> float:
+    """Length of a line in metres."""
+    return sum(math.dist(a, b) for a, b in zip(line, line[1:], strict=False))

@@ -1,0 +1,97 @@
+"""The look of the sheet: palette, line weights and pens. Sizes are in style units.
+
+One style unit is one logical pixel on the screen and 0.22 mm on paper, so the same drawing keeps its
+proportions on both; `PlanView.unit` says how many device pixels it is.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from attrs import frozen
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QBrush, QColor, QPen
+
+#: Millimetres of paper that stand for one style unit (11 units: 2.4 mm, about 7 point).
+UNIT_MM = 0.22
+
+
+@frozen
+class Palette:
+    """Colours of the sheet as `#RRGGBB`. Each text and mark colour is tested against each ground."""
+
+    paper: str = "#FBFAF5"
+    room: str = "#ECEAE4"
+    panel: str = "#F5F3EE"
+    ink: str = "#22303A"
+    muted: str = "#5C6B73"
+    rule: str = "#C9C6BC"
+    conflict: str = "#C2410C"
+    caution: str = "#0B5C8F"
+    leaf: str = "#4E6B52"
+    roof: str = "#F1EEE6"
+    soil: str = "#F3ECDF"
+    stone: str = "#F4F2EB"
+    water: str = "#EAF1F2"
+    crown: str = "#F4F6EE"
+    clear: str = "#EEF3EA"
+    frost: str = "#E3EDF3"
+    hatch: str = "#B4B1A6"
+
+
+PALETTE = Palette()
+#: Colours that may carry words, marks that must be seen, and grounds either can fall on.
+TEXT_COLOURS = ("ink", "muted", "conflict", "caution", "leaf")
+GROUNDS = ("paper", "room", "panel", "roof", "soil", "stone", "water", "crown", "clear", "frost")
+
+#: Line weights in style units.
+HAIR, THIN, FINE, MEDIUM, HEAVY, BOLD = 0.6, 0.85, 1.25, 1.6, 2.2, 3.0
+
+#: Dash patterns in style units: drawn, left out, ...
+LOT_DASH = (22.0, 5.0, 4.5, 5.0, 4.5, 5.0)
+STANDING_DASH = (5.0, 3.0)
+MATURE_DASH = (1.5, 2.6)
+CAUTION_DASH = (7.0, 3.5)
+OVERHANG_DASH = (4.0, 3.0)
+
+
+def luminance(colour: str) -> float:
+    """Relative luminance of an sRGB colour (WCAG 2.2, definition of relative luminance)."""
+    parts = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
+    r, g, b = (v / 12.92 if v <= 0.04045 else ((v + 0.055) / 1.055) ** 2.4 for v in parts)
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b
+
+
+def contrast(one: str, other: str) -> float:
+    """Contrast ratio of two colours, 1 to 21 (WCAG 2.2, definition of contrast ratio)."""
+    dark, light = sorted((luminance(one), luminance(other)))
+    return (light + 0.05) / (dark + 0.05)
+
+
+@lru_cache(maxsize=256)
+def colour(name: str, alpha: float = 1.0) -> QColor:
+    """A palette colour by name, or a `#RRGGBB` value, with an opacity from 0 to 1."""
+    made = QColor(name if name.startswith("#") else getattr(PALETTE, name))
+    made.setAlphaF(alpha)
+    return made
+
+
+@lru_cache(maxsize=1024)
+def pen(
+    name: str, weight: float, unit: float = 1.0, dash: tuple[float, ...] = (), alpha: float = 1.0
+) -> QPen:
+    """A round-ended pen: `weight` and `dash` in style units, `unit` device pixels each."""
+    made = QPen(QBrush(colour(name, alpha)), weight * unit)
+    made.setCapStyle(Qt.PenCapStyle.FlatCap if dash else Qt.PenCapStyle.RoundCap)
+    made.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    if dash:
+        made.setDashPattern([part / weight for part in dash])
+    return made
+
+
+def mitred(made: QPen) -> QPen:
+    """The pen with sharp corners, for walls and frames."""
+    sharp = QPen(made)
+    sharp.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    sharp.setCapStyle(Qt.PenCapStyle.FlatCap)
+    return sharp

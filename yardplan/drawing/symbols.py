@@ -1,0 +1,117 @@
+"""One plant drawn from above at the painter's (0, 0)."""
+
+from __future__ import annotations
+
+from attrs import frozen
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QPainter, QPainterPath, QTransform
+
+from yardplan.drawing.habits import FORMS
+from yardplan.drawing.shapes import circle, square
+from yardplan.drawing.style import (
+    FINE,
+    HAIR,
+    MATURE_DASH,
+    STANDING_DASH,
+    THIN,
+    colour,
+    pen,
+)
+from yardplan.plants.crop import Habit
+
+#: Below this radius, in style units, strokes within the outline would run together.
+BARE = 6.0
+#: How much of the ground shows through a crown.
+_CROWN_COVER = 0.78
+
+
+@frozen
+class Look:
+    """How one plant is drawn. Lengths in device pixels; `facing` degrees counter-clockwise.
+
+    `mature` radius at maturity (0: not shown), `pot` side of its container (0: in the ground),
+    `standing` True for a tree that is there already.
+    """
+
+    habit: Habit
+    radius: float
+    mature: float = 0.0
+    facing: float = 0.0
+    pot: float = 0.0
+    standing: bool = False
+    unit: float = 1.0
+
+    @property
+    def reach(self) -> float:
+        """Farthest ink from the stem."""
+        return max(self.radius, self.mature, self.pot * 0.75) + 3.0 * self.unit
+
+
+def edge(look: Look, grow: float = 0.0) -> QPainterPath:
+    """The outline that marks and hit tests follow, `grow` pixels wider."""
+    form = FORMS[look.habit]
+    path = form.edge(max(look.radius + grow, look.unit), look.unit)
+    return QTransform().rotate(-look.facing).map(path) if form.turns else path
+
+
+def draw_symbol(painter: QPainter, look: Look) -> None:
+    """Draw the plant: size at the chosen year solid, size at maturity a thin outer line."""
+    painter.save()
+    if look.mature > look.radius + 1.5 * look.unit:
+        _draw_mature(painter, look)
+    if FORMS[look.habit].turns:
+        painter.rotate(-look.facing)
+    _draw_crown(painter, look)
+    if look.pot > 0:
+        _draw_pot(painter, look)
+    painter.restore()
+
+
+def _draw_mature(painter: QPainter, look: Look) -> None:
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(pen("muted", THIN, look.unit, MATURE_DASH if look.standing else ()))
+    if FORMS[look.habit].turns:
+        turned = QTransform().rotate(-look.facing)
+        painter.drawPath(turned.map(FORMS[look.habit].edge(look.mature, look.unit)))
+    else:
+        painter.drawEllipse(QPointF(0, 0), look.mature, look.mature)
+
+
+def _draw_crown(painter: QPainter, look: Look) -> None:
+    form, r, u = FORMS[look.habit], max(look.radius, 1.5 * look.unit), look.unit
+    ink = "muted" if look.standing else "ink"
+    outline = form.outline(r, u) if r >= BARE * u else circle(r)
+    line = pen(ink, FINE, u, STANDING_DASH if look.standing else ())
+    if not look.standing and r >= BARE * u and not form.open:
+        # The same outline a little down and to the right: the heavier far side of a drawn crown.
+        painter.setPen(pen(ink, FINE, u))
+        painter.drawPath(outline.translated(0.55 * u, 0.7 * u))
+    painter.setPen(line)
+    painter.setBrush(colour("crown", 0.5 if look.standing else _CROWN_COVER))
+    if form.open and r >= BARE * u:
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawPath(outline)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    if r >= BARE * u:
+        painter.setPen(pen(ink, FINE if form.open else THIN, u, alpha=0.7 if look.standing else 0.9))
+        painter.drawPath(form.inner(r, u))
+    _draw_stem(painter, look, r)
+
+
+def _draw_stem(painter: QPainter, look: Look, r: float) -> None:
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour("muted" if look.standing else "ink"))
+    size = min(max(0.045 * r, 1.4 * look.unit), 3.2 * look.unit, 0.5 * r)
+    painter.drawEllipse(QPointF(0, 0), size, size)
+
+
+def _draw_pot(painter: QPainter, look: Look) -> None:
+    """A double square: the vessel seen through the crown."""
+    u = look.unit
+    side = max(look.pot, 7 * u)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(pen("ink", FINE, u))
+    painter.drawPath(square(side))
+    if side > 14 * u:
+        painter.setPen(pen("ink", HAIR, u))
+        painter.drawPath(square(side - 5 * u))

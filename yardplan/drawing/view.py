@@ -1,0 +1,151 @@
+"""What is drawn and how: the yard, its stand, and the way from metres to device pixels."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+
+from attrs import evolve, field, frozen
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QPolygonF
+
+from yardplan.checks.finding import Finding
+from yardplan.drawing.style import UNIT_MM
+from yardplan.plants.stand import Stand
+from yardplan.units import System
+from yardplan.yard.edits import points_of
+from yardplan.yard.ground import Point
+from yardplan.yard.yard import Yard
+
+FindingKey = tuple[str, str, tuple[str, ...]]
+
+
+@frozen(kw_only=True)
+class Layers:
+    """Which layers of the plan are shown."""
+
+    grid: bool = True
+    structures: bool = True
+    services: bool = True
+    plants: bool = True
+    notes: bool = True
+    labels: bool = True
+    shadows: bool = True
+    light: bool = False
+    marks: bool = True
+    partners: bool = True
+    mature: bool = True
+
+
+@frozen(kw_only=True, eq=False)
+class Partner:
+    """A partner line: pollen goes from `donor` to `receiver` (ids).
+
+    `strength` 0..1 sets the line's form; `both` True when each sets fruit on the other;
+    `days` both are in bloom, None when not known; `distance` in metres.
+    """
+
+    donor: str
+    receiver: str
+    start: Point
+    end: Point
+    strength: float
+    both: bool
+    distance: float
+    days: int | None = None
+
+
+@frozen(kw_only=True, eq=False)
+class PlanView:
+    """One picture of a yard.
+
+    `scale` device pixels per metre; `origin` the device place of the yard's (0, 0), y upwards in metres;
+    `unit` device pixels per style unit; `window` the part of the device that is looked at (None: all).
+    `only` draws nothing but these ids, `without` leaves ids out: so a canvas can keep still things in one
+    picture and draw what is dragged on top. `said` words for each finding by its key.
+    `shadows` outlines in metres (each a ring) at the chosen moment. `vector` True for paper: no sprites.
+    """
+
+    yard: Yard
+    stand: Stand
+    scale: float
+    origin: tuple[float, float]
+    unit: float = 1.0
+    ratio: float = 1.0
+    window: QRectF | None = None
+    findings: tuple[Finding, ...] = ()
+    said: Mapping[FindingKey, str] = field(factory=dict)
+    partners: tuple[Partner, ...] = ()
+    clear_ground: tuple[tuple[Point, ...], ...] = ()
+    shadows: tuple[tuple[Point, ...], ...] = ()
+    selection: frozenset[str] = frozenset()
+    units: System = "metric"
+    layers: Layers = Layers()
+    only: frozenset[str] | None = None
+    without: frozenset[str] = frozenset()
+    vector: bool = False
+
+    def at(self, point: Point) -> QPointF:
+        """Device place of a point in metres."""
+        return QPointF(self.origin[0] + point[0] * self.scale, self.origin[1] - point[1] * self.scale)
+
+    def metres(self, place: QPointF) -> Point:
+        """The point in metres under a device place."""
+        return ((place.x() - self.origin[0]) / self.scale, (self.origin[1] - place.y()) / self.scale)
+
+    def polygon(self, points: Iterable[Point]) -> QPolygonF:
+        """Device corners of an outline or line."""
+        return QPolygonF([self.at(point) for point in points])
+
+    def length(self, units: float) -> float:
+        """Metres on the ground that `units` style units cover."""
+        return units * self.unit / self.scale
+
+    def draws(self, thing_id: str) -> bool:
+        """True when the thing belongs to this picture."""
+        if self.only is not None and thing_id not in self.only:
+            return False
+        return thing_id not in self.without
+
+    def sees(self, place: QPointF, reach: float) -> bool:
+        """True when something within `reach` device pixels of a place can be seen."""
+        if self.window is None:
+            return True
+        return self.window.adjusted(-reach, -reach, reach, reach).contains(place)
+
+    def sees_points(self, points: Iterable[Point], reach: float = 24.0) -> bool:
+        """True when the box round the points, `reach` style units wider, is in the window."""
+        if self.window is None:
+            return True
+        box = self.polygon(points).boundingRect()
+        grow = reach * self.unit
+        return self.window.intersects(box.adjusted(-grow, -grow, grow, grow))
+
+
+def extent(yard: Yard) -> tuple[float, float, float, float]:
+    """Left, bottom, right, top in metres of the lot, or of everything where no lot is drawn."""
+    points = list(yard.lot) or [p for thing in yard.things() for p in points_of(thing)]
+    if not points:
+        return (0.0, 0.0, 20.0, 15.0)
+    xs, ys = [p[0] for p in points], [p[1] for p in points]
+    return (min(xs), min(ys), max(xs), max(ys))
+
+
+def fitted(view: PlanView, into: QRectF, *, beyond: float = 2.0) -> PlanView:
+    """The view zoomed so that the yard and `beyond` metres round it fill the rectangle, centred."""
+    left, bottom, right, top = extent(view.yard)
+    wide, high = max(right - left, 1.0) + 2 * beyond, max(top - bottom, 1.0) + 2 * beyond
+    scale = min(into.width() / wide, into.height() / high)
+    return placed(view, into, scale)
+
+
+def placed(view: PlanView, into: QRectF, scale: float) -> PlanView:
+    """The view at `scale` with the middle of the yard in the middle of the rectangle."""
+    left, bottom, right, top = extent(view.yard)
+    middle = into.center()
+    origin = (middle.x() - (left + right) / 2 * scale, middle.y() + (bottom + top) / 2 * scale)
+    return evolve(view, scale=scale, origin=origin)
+
+
+def paper_unit(dots_per_inch: float) -> float:
+    """Device pixels per style unit on paper printed at that resolution."""
+    return UNIT_MM * dots_per_inch / 25.4
