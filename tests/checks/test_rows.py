@@ -2,7 +2,7 @@ import pytest
 from support.builders import plant, yard_of
 from support.stands import Nursery, crop, size
 
-from yardplan.checks import rows
+from yardplan.checks.room import rows
 from yardplan.plants.crop import CropForm
 from yardplan.yard.planting import PlantKey, Row
 from yardplan.yard.yard import Yard

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from attrs import frozen
 
@@ -12,18 +12,21 @@ from yardplan.checks.compass import compass
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.layout import Layout, layout_of, moved_layout
 from yardplan.checks.rules import Rules
+from yardplan.plants.catalogue import Catalogue
+from yardplan.plants.catalogue import catalogue as shipped
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
+from yardplan.plants.standing import moved_stand, stand_of
 from yardplan.yard.change import Change
 from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
 
-if TYPE_CHECKING:
-    from yardplan.plants.catalogue import Catalogue
-
 
 @frozen(kw_only=True, slots=False, eq=False)
 class Survey:
-    """What every check reads. Built once a run; `light` and `bloom` are None until computed."""
+    """What every check reads. Built once a run; `light` and `bloom` are None until computed.
+
+    `base` is the catalogue without the yard's own cultivars, `before` the layout to take over from.
+    """
 
     yard: Yard
     catalogue: Catalogue
@@ -31,6 +34,7 @@ class Survey:
     rules: Rules
     light: Any = None
     bloom: Any = None
+    base: Catalogue | None = None
     before: Layout | None = None
 
     @cached_property
@@ -80,28 +84,26 @@ def survey_of(
 
     Own cultivars in the yard's file are added to the catalogue.
     """
-    from yardplan.plants import catalogue as shipped
-    from yardplan.plants.standing import stand_of
-
-    known = catalogue if catalogue is not None else shipped.catalogue()
-    if catalogue is None and yard.own_cultivars:
-        known = known.with_own(yard.own_cultivars)
+    known = catalogue if catalogue is not None else shipped()
     return Survey(
-        yard=yard, catalogue=known, rules=Rules(yard.rules), light=light, bloom=bloom,
+        yard=yard, rules=Rules(yard.rules), light=light, bloom=bloom, base=known,
+        catalogue=known.with_own(yard.own_cultivars) if yard.own_cultivars else known,
         stand=stand if stand is not None else stand_of(yard, known, year),
     )
 
 
 def moved_survey(survey: Survey, yard: Yard, change: Change, *, light: Any = None) -> Survey:
-    """The survey after a change, taking over what did not change; bloom is kept while things only move."""
-    from yardplan.plants.standing import moved_stand
+    """The survey after a change: while things only move, all that did not move is taken over.
 
+    After any other change the yard is surveyed anew, with the light of before unless a new one is given.
+    """
     rules = survey.rules if yard.rules is survey.yard.rules else Rules(yard.rules)
-    known = survey.catalogue
-    if yard.own_cultivars is not survey.yard.own_cultivars:
-        return survey_of(yard, None, survey.stand.year, light=light)
+    shown = light if light is not None else survey.light
+    if not change.only_moves:
+        return survey_of(yard, survey.base, survey.stand.year, light=shown)
     return Survey(
-        yard=yard, catalogue=known, stand=moved_stand(survey.stand, yard, change), rules=rules,
-        light=light if light is not None else survey.light,
-        bloom=survey.bloom if change.only_moves else None, before=survey.layout,
+        yard=yard, catalogue=survey.catalogue, rules=rules,
+        stand=moved_stand(survey.stand, yard, change),
+        light=shown, base=survey.base,
+        bloom=survey.bloom, before=survey.layout,
     )

@@ -19,6 +19,7 @@ from yardplan.checks.finding import Figure, Finding
 from yardplan.checks.rules import RuleError, shipped_rules
 from yardplan.checks.survey import Survey
 from yardplan.plants.cultivar import MEMORY
+from yardplan.plants.sources import written_out
 from yardplan.units import System
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Thing, Yard
@@ -129,15 +130,9 @@ def source_text(finding: Finding) -> str:
 
 def cited(source_id: str) -> str:
     """A source of the bibliography in words, or the id itself when it is not listed."""
-    from yardplan.plants.sources import bibliography
-
     if source_id == MEMORY:
         return "from memory, not confirmed by a source"
-    source = bibliography().get(source_id)
-    if source is None:
-        return source_id
-    parts = [str(part) for part in (source.publisher, source.year) if part and str(part) not in source.title]
-    return f"{source.title} ({', '.join(parts)})" if parts else source.title
+    return written_out((source_id,))[0]
 
 
 def say(finding: Finding, names: Mapping[str, str], units: System = "metric") -> Said:

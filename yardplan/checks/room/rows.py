@@ -7,7 +7,7 @@ from collections.abc import Iterator
 import numpy as np
 import shapely
 
-from yardplan.checks.check import Check, Wording
+from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.ordering import pair_of
 from yardplan.checks.overlaps import NO_ROOM, TOUCH, form_of, weight_of
@@ -15,7 +15,7 @@ from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing, StandingRow
 from yardplan.yard.ground import Point
 
-NAME = "rows"
+NAME = "spacing"
 
 
 def _row_pair(survey: Survey, row: StandingRow, plant: Standing, gap: float) -> Finding | None:
@@ -122,25 +122,20 @@ def run(survey: Survey) -> list[Finding]:
     return [*_rows_and_plants(survey), *_rows_and_rows(survey), *_dense_rows(survey)]
 
 
-CHECK = Check(
-    name=NAME,
-    title="Room between rows",
-    run=run,
-    wording={
-        "row_plant": Wording(
-            "{b} stands {distance} from the row {a}; at full size they need {wanted}.",
-            "Move {b} {short} to the {direction}, or shift the row.",
-            "{short} too close to the row",
-        ),
-        "row_row": Wording(
-            "The rows {a} and {b} are {distance} apart; {wanted} is needed between them.",
-            "Move {b} {short} to the {direction}.",
-            "rows {short} too close",
-        ),
-        "row_dense": Wording(
-            "{a} has {count} plants {distance} apart; {wanted} is the closest that is usual.",
-            "Set the plants {wanted} apart, with fewer plants or a longer row.",
-            "row too dense",
-        ),
-    },
-)
+WORDING = {
+    "row_plant": Wording(
+        "{b} stands {distance} from the row {a}; at full size they need {wanted}.",
+        "Move {b} {short} to the {direction}, or shift the row.",
+        "{short} too close to the row",
+    ),
+    "row_row": Wording(
+        "The rows {a} and {b} are {distance} apart; {wanted} is needed between them.",
+        "Move {b} {short} to the {direction}.",
+        "rows {short} too close",
+    ),
+    "row_dense": Wording(
+        "{a} has {count} plants {distance} apart; {wanted} is the closest that is usual.",
+        "Set the plants {wanted} apart, with fewer plants or a longer row.",
+        "row too dense",
+    ),
+}

@@ -1,0 +1,108 @@
+"""What the plan names but the program does not know, and local figures that cannot be used."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from yardplan.checks.check import Check, Wording
+from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.survey import Survey
+from yardplan.plants.crop import Crop
+from yardplan.plants.cultivar import Cultivar
+from yardplan.yard.planting import PlantKey
+
+NAME = "known"
+_SOURCE = "common-practice"
+
+
+def _finding(kind: str, thing: str, mark: Mark, figures: dict[str, Figure]) -> Finding:
+    return Finding(
+        check=NAME, kind=kind, weight=Weight.CAUTION, things=(thing,), figures=figures, marks=(mark,),
+        source=_SOURCE,
+    )
+
+
+def _plant(
+    thing: str, mark: Mark, key: PlantKey, cultivar: Cultivar | None, crop: Crop | None
+) -> Iterator[Finding]:
+    named = {"kind": Figure(key.crop, "text"), "variety": Figure(key.cultivar, "text")}
+    if crop is None:
+        yield _finding("unknown_kind", thing, mark, named)
+    elif cultivar is None:
+        yield _finding("unknown_variety", thing, mark, named)
+
+
+def _stock_and_form(
+    thing: str, mark: Mark, crop: Crop | None, stock: str | None, form: str | None
+) -> Iterator[Finding]:
+    if crop is None:
+        return
+    if stock and crop.rootstocks and crop.rootstock(stock) is None:
+        yield _finding("unknown_rootstock", thing, mark, {"rootstock": Figure(stock, "text")})
+    if form and crop.forms and form not in {known.form for known in crop.forms}:
+        yield _finding("unknown_form", thing, mark, {"form": Figure(form, "text")})
+
+
+def run(survey: Survey) -> list[Finding]:
+    """Findings on plants, rootstocks and forms that the catalogue does not have, and on refused figures."""
+    found: list[Finding] = []
+    for plant in survey.stand.plants:
+        if plant.planted and plant.key is not None:
+            mark = Mark((plant.place,))
+            found.extend(_plant(plant.id, mark, plant.key, plant.cultivar, plant.crop))
+            stock, form = getattr(plant.thing, "rootstock", None), getattr(plant.thing, "form", None)
+            found.extend(_stock_and_form(plant.id, mark, plant.crop, stock, form))
+    for row in survey.stand.rows:
+        mark = Mark(row.row.line, "line")
+        found.extend(_plant(row.id, mark, row.row.plant, row.cultivar, row.crop))
+        found.extend(_stock_and_form(row.id, mark, row.crop, row.row.rootstock, row.row.form))
+    for bed in survey.stand.beds:
+        if bed.bed.plant is not None:
+            found.extend(_plant(bed.id, Mark(bed.bed.outline, "area"), bed.bed.plant, bed.cultivar, bed.crop))
+    refused = survey.rules.refused()
+    if refused:
+        figures = {"rules": Figure(", ".join(refused), "text")}
+        found.append(
+            Finding(
+                check=NAME, kind="refused_rule", weight=Weight.CAUTION, things=(), figures=figures,
+                source=_SOURCE,
+            )
+        )
+    return found
+
+
+CHECK = Check(
+    name=NAME,
+    title="Names not known",
+    run=run,
+    places=False,
+    wording={
+        "unknown_kind": Wording(
+            "{a}: the catalogue has no kind '{kind}', so its size and needs are guessed.",
+            "Choose another plant, or add this one with its facts as a variety of your own.",
+            "kind not known",
+        ),
+        "unknown_variety": Wording(
+            "{a}: the catalogue has no {kind} named '{variety}'; its pollen, bloom and hardiness are not "
+            "known.",
+            "Choose a variety of the catalogue, or add this one with its facts as your own.",
+            "variety not known",
+        ),
+        "unknown_rootstock": Wording(
+            "{a}: no rootstock '{rootstock}' is known for it, so the usual size of the kind is used.",
+            "Choose a rootstock of the list, or enter the size by hand.",
+            "rootstock not known",
+        ),
+        "unknown_form": Wording(
+            "{a}: no form '{form}' is known for it, so the usual size of the kind is used.",
+            "Choose a form of the list, or enter the size by hand.",
+            "form not known",
+        ),
+        "refused_rule": Wording(
+            "Local figures that are not used, because no such rule exists or they lie outside its range: "
+            "{rules}.",
+            "Correct or remove them in the list of local rules.",
+            "local figure not used",
+        ),
+    },
+)

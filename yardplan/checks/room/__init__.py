@@ -1,0 +1,1 @@
+"""Rules of the spacing check: plants against each other, rows, beds, and crowns against edges."""

@@ -1,0 +1,76 @@
+"""Plants that stand nearer to something than wanted: finding them and putting figures to it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from yardplan.checks.finding import Figure, Mark
+from yardplan.checks.layout import Feature
+from yardplan.checks.lines import Array
+from yardplan.checks.overlaps import TOUCH
+from yardplan.checks.survey import Survey
+from yardplan.plants.stand import Standing
+
+Mask = NDArray[np.bool_]
+
+
+@frozen
+class Short:
+    """A plant nearer to a feature than wanted; `gap` is negative inside an area. Metres."""
+
+    index: int
+    column: int
+    plant: Standing
+    feature: Feature
+    gap: float
+    wanted: float
+
+    @property
+    def things(self) -> tuple[str, str]:
+        """The plant and what it is too near to."""
+        return self.plant.id, self.feature.id
+
+
+def nearer(survey: Survey, column: int, wanted: Array | float, mask: Mask) -> Iterator[Short]:
+    """Plants of the mask that stand nearer to a feature than wanted (one figure, or one a plant)."""
+    layout = survey.layout
+    limits = np.broadcast_to(np.asarray(wanted, dtype=float), layout.reach.shape)
+    for i in np.nonzero(mask & (layout.gaps[:, column] < limits - TOUCH))[0]:
+        yield Short(
+            int(i), column, layout.plants[i], layout.features[column],
+            float(layout.gaps[i, column]), float(limits[i]),
+        )
+
+
+def figures(survey: Survey, short: Short) -> dict[str, Figure]:
+    """Distance, wanted, what is missing and the way to move."""
+    near = survey.layout.nearest(short.index, short.column)
+    place = short.plant.place
+    ends = (place, near) if short.gap < 0 else (near, place)
+    return {
+        "distance": Figure(max(short.gap, 0.0), "length"), "wanted": Figure(short.wanted, "length"),
+        "short": Figure(short.wanted - short.gap, "length"),
+        "direction": Figure(survey.direction(*ends), "text"),
+    }
+
+
+def marks(survey: Survey, short: Short) -> tuple[Mark, ...]:
+    """The line from the stem to the nearest point of the feature."""
+    return (Mark((short.plant.place, survey.layout.nearest(short.index, short.column)), "line"),)
+
+
+def in_ground(survey: Survey) -> Mask:
+    """Planted plants that stand in the ground, not in containers."""
+    mask: Mask = survey.layout.planted & ~survey.layout.potted
+    return mask
+
+
+def trees(survey: Survey) -> Mask:
+    """Planted plants in the ground that grow to a tree: taller than a bush, not trained flat."""
+    layout = survey.layout
+    mask: Mask = in_ground(survey) & ~layout.flat & (layout.height >= survey.rules.value("bush-height"))
+    return mask
