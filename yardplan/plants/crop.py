@@ -107,7 +107,8 @@ class Crop:
     `sun_needed`, `sun_good` hours of direct sun a day; `ph` (low, high) suited.
     `usual_form` the form taken when none is named, `usual_form_for` pairs (word, form) that go before it
     where the word is in the cultivar's species or type. `light_leaf`, `light_bare` shares of light let
-    through. `years_to_full` years to 95 percent of full size where the crop, not a stock, sets them.
+    through. `growth_curve` the species in growth-curves.csv for trees left unpruned, or "".
+    `years_to_full` years to 95 percent of full size where the crop, not a stock, sets them.
     """
 
     id: str
@@ -126,6 +127,7 @@ class Crop:
     light_leaf: float = 0.2
     light_bare: float = 0.65
     years_to_full: float | None = None
+    growth_curve: str = ""
     aliases: tuple[str, ...] = ()
     forms: tuple[CropForm, ...] = ()
     rootstocks: tuple[Rootstock, ...] = ()

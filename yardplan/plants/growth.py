@@ -9,8 +9,6 @@ For tree kinds that were measured (growth-curves.csv, fitted to city trees):
 from __future__ import annotations
 
 import math
-from functools import cache
-from types import MappingProxyType
 
 from attrs import evolve, frozen
 
@@ -18,154 +16,23 @@ from yardplan.plants.catalogue import Catalogue
 from yardplan.plants.crop import Crop, CropForm, Habit, Rootstock, Size, TreeKind
 from yardplan.plants.cultivar import MEMORY, Cultivar
 from yardplan.plants.forms import form_for, training_for
-from yardplan.plants.tables import Row, Table
-from yardplan.shipped import resource
-from yardplan.units import FOOT
+from yardplan.plants.growth_tables import (
+    GrowthClass,
+    growth_classes,
+    limits,
+    measured_kinds,
+    planting_sizes,
+    vigour_adjustments,
+)
 from yardplan.yard.planting import Bed, Planting
 from yardplan.yard.planting import Row as PlantRow
 
 Placed = Planting | PlantRow | Bed
 
-#: A crown starts at most this share of the height up, so that some crown is left (common practice).
-_HIGHEST_BASE = 0.5
-#: Shown for a plant nobody knows, metres: a bush a person can walk round (common practice).
-_UNKNOWN_SPREAD, _UNKNOWN_HEIGHT = 2.0, 2.0
 #: Habits whose form, not the cultivar, sets how high and deep they stand: wires and walls do.
 _HELD_BY_WIRES = ("vine", "flat-trained")
 #: Habits whose width is the form's own, whatever the rootstock.
 _OWN_WIDTH = (*_HELD_BY_WIRES, "column")
-
-
-@frozen
-class Curve:
-    """A growth curve of one measure: share of full size at t years, 0 to 1."""
-
-    p: float
-    k: float
-
-    def share(self, years: float) -> float:
-        """Share of full size; 0 before planting."""
-        return 0.0 if years <= 0 else float((1.0 - math.exp(-self.k * years)) ** self.p)
-
-
-@frozen
-class GrowthClass:
-    """The curves of one vigour class; `years` to 95 percent of full size."""
-
-    vigour: str
-    years: float
-    spread: Curve
-    height: Curve
-    sources: tuple[str, ...]
-
-    def at_years(self, years_to_95: float) -> GrowthClass:
-        """The same shape for another time to 95 percent."""
-        faster = self.years / years_to_95
-        return evolve(
-            self, years=years_to_95,
-            spread=Curve(self.spread.p, self.spread.k * faster),
-            height=Curve(self.height.p, self.height.k * faster),
-        )
-
-
-@frozen
-class Measured:
-    """A curve fitted to measured trees, metres; not read beyond `valid` years."""
-
-    start: float
-    end: float
-    k: float
-    p: float
-    valid: float
-
-    def size(self, years: float) -> float:
-        """Metres at t years since planting, held level beyond the ages that were measured."""
-        t = min(max(years, 0.0), self.valid)
-        return float(self.start + (self.end - self.start) * (1.0 - math.exp(-self.k * t)) ** self.p)
-
-
-@frozen
-class MeasuredKind:
-    """Measured height and crown diameter of one tree group."""
-
-    height: Measured
-    spread: Measured
-    sources: tuple[str, ...]
-
-
-def _ids(row: Row) -> tuple[str, ...]:
-    return tuple(cite.source for cite in row.cites())
-
-
-@cache
-def growth_classes() -> MappingProxyType[str, GrowthClass]:
-    """The vigour classes by name. Raises TableError when the file is bad."""
-    found: dict[str, GrowthClass] = {}
-    with Table(resource("plants", "growth-classes.csv"), ("vigour", "years_to_95", "sources")) as table:
-        for row in table:
-            years = row.real("years_to_95") or 1.0
-            found[row.needed("vigour")] = GrowthClass(
-                row.text("vigour"), years,
-                Curve(row.real("spread_p"), row.real("spread_k_t95") / years),
-                Curve(row.real("height_p"), row.real("height_k_t95") / years), _ids(row),
-            )
-    return MappingProxyType(found)
-
-
-@cache
-def measured_kinds() -> MappingProxyType[str, MeasuredKind]:
-    """The measured growth curves by species. Raises TableError when the file is bad."""
-    halves: dict[str, dict[str, Measured]] = {}
-    sources: dict[str, tuple[str, ...]] = {}
-    with Table(resource("plants", "growth-curves.csv"), ("species", "variable", "a_m", "sources")) as table:
-        for row in table:
-            measure = row.one_of("variable", ("height", "crown diameter"))
-            halves.setdefault(row.needed("species"), {})[measure] = Measured(
-                row.real("s0_m"), row.real("a_m"), row.real("k_per_year"), row.real("p"),
-                row.real("valid_to_age"),
-            )
-            sources[row.text("species")] = _ids(row)
-    return MappingProxyType({
-        species: MeasuredKind(half["height"], half["crown diameter"], sources[species])
-        for species, half in halves.items() if len(half) == 2
-    })
-
-
-@frozen
-class Adjustment:
-    """How a trait of the cultivar changes the spread: a factor, and the limits of the combined factor."""
-
-    factor: float
-    lowest: float
-    highest: float
-
-
-@cache
-def vigour_adjustments() -> MappingProxyType[str, Adjustment]:
-    """The adjustments by trait (middle of the printed range). Raises TableError when the file is bad."""
-    found: dict[str, Adjustment] = {}
-    with Table(resource("plants", "vigour-adjustment.csv"), ("trait", "sources")) as table:
-        for row in table:
-            percent = (row.real("spread_percent_low") + row.real("spread_percent_high")) / 2
-            found[row.needed("trait")] = Adjustment(
-                1 + percent / 100, row.real("combined_low"), row.real("combined_high")
-            )
-    return MappingProxyType(found)
-
-
-@cache
-def planting_sizes() -> MappingProxyType[str, tuple[float, float]]:
-    """Height and spread at planting by habit, metres. Raises TableError when the file is bad."""
-    found: dict[str, tuple[float, float]] = {}
-    with Table(resource("plants", "planting-sizes.csv"), ("stock", "habits", "sources")) as table:
-        for row in table:
-            height, spread = row.pair("height_ft", FOOT), row.pair("spread_ft", FOOT)
-            if height is None or spread is None:
-                row.fault("height_ft_low", "a size at planting needs height and spread")
-                continue
-            for habit in row.words("habits"):
-                found[habit] = (sum(height) / 2, sum(spread) / 2)
-    return MappingProxyType(found)
 
 
 def spread_factor(cultivar: Cultivar | None) -> float:
@@ -190,8 +57,8 @@ def _middle(span: tuple[float, float]) -> float:
 
 def _unknown() -> Size:
     return Size(
-        spread=_UNKNOWN_SPREAD, height=_UNKNOWN_HEIGHT, crown_base=0.0, habit="bush", estimate=True,
-        sources=(MEMORY,),
+        spread=limits()["unknown_spread"], height=limits()["unknown_height"], crown_base=0.0, habit="bush",
+        estimate=True, sources=(MEMORY,),
     )
 
 
@@ -234,8 +101,8 @@ def _of_cultivar(size: Size, cultivar: Cultivar) -> Size:
 
 
 def _settled(size: Size) -> Size:
-    """The size with its crown base no higher than half the height."""
-    return evolve(size, crown_base=min(size.crown_base, size.height * _HIGHEST_BASE))
+    """The size with its crown base no higher than leaves some crown."""
+    return evolve(size, crown_base=min(size.crown_base, size.height * limits()["highest_crown_base"]))
 
 
 def _overruled(size: Size, spread: float | None, height: float | None) -> Size:
@@ -323,17 +190,29 @@ def at_planting(habit: Habit) -> tuple[float, float]:
 
 
 def size_after(known: Grown, years: float) -> Size:
-    """Size `years` after planting, by the growth curve; marked as estimate. Never above the full size."""
-    full = known.mature
-    curves = growth_of(known)
+    """Size `years` after planting, by the growth curve; marked as estimate. Never above the full size.
+
+    Trees left to grow unpruned follow the measured curve of their kind where there is one.
+    """
+    measured = measured_kinds().get(known.crop.growth_curve) if known.crop is not None else None
+    if measured is not None and known.mature.habit == "shade tree":
+        return _grown_to(known.mature, measured.height.size(years), measured.spread.size(years),
+                         measured.sources)
+    return _by_class(known.mature, growth_of(known), years)
+
+
+def _by_class(full: Size, curves: GrowthClass, years: float) -> Size:
+    return _grown_to(full, curves.height.share(years) * full.height, curves.spread.share(years) * full.spread,
+                     curves.sources)
+
+
+def _grown_to(full: Size, height: float, spread: float, sources: tuple[str, ...]) -> Size:
+    """A size on the way to full: not below the size at planting, not above the full one."""
     height0, spread0 = at_planting(full.habit)
-    height = min(max(height0, curves.height.share(years) * full.height), full.height)
-    spread = min(max(spread0, curves.spread.share(years) * full.spread), full.spread)
+    height, spread = min(max(height0, height), full.height), min(max(spread0, spread), full.spread)
     depth = None if full.depth is None else min(full.depth, spread)
-    return _settled(evolve(
-        full, height=height, spread=spread, depth=depth, estimate=True,
-        sources=tuple(dict.fromkeys((*curves.sources, *full.sources))),
-    ))
+    cited = tuple(dict.fromkeys((*sources, *full.sources)))
+    return _settled(evolve(full, height=height, spread=spread, depth=depth, estimate=True, sources=cited))
 
 
 def size_at(catalogue: Catalogue, placed: Placed, years: int | None) -> Size:
@@ -352,13 +231,5 @@ def tree_size(kind: TreeKind, years: float | None = None) -> Size:
         return _settled(full)
     measured = measured_kinds().get(kind.growth_curve)
     if measured is None:
-        curves = growth_classes()["shade tree"]
-        height, spread = curves.height.share(years) * full.height, curves.spread.share(years) * full.spread
-        sources = curves.sources
-    else:
-        height, spread, sources = measured.height.size(years), measured.spread.size(years), measured.sources
-    height0, spread0 = at_planting(kind.habit)
-    return _settled(evolve(
-        full, height=min(max(height, height0), full.height), estimate=True, sources=sources,
-        spread=min(max(spread, spread0), full.spread),
-    ))
+        return _by_class(full, growth_classes()["shade tree"], years)
+    return _grown_to(full, measured.height.size(years), measured.spread.size(years), measured.sources)

@@ -9,8 +9,8 @@ from types import MappingProxyType
 from attrs import frozen
 
 from yardplan.plants.cultivar import MEMORY
-from yardplan.plants.tables import Table
-from yardplan.shipped import resource
+from yardplan.plants.tables import Row, Table
+from yardplan.shipped import folder
 
 
 @frozen
@@ -33,17 +33,24 @@ class Source:
 
 @cache
 def bibliography() -> Mapping[str, Source]:
-    """All sources by id. Raises TableError when the file is bad."""
+    """All sources by id: resources/sources.csv and the lists named like it in the folders below.
+
+    Raises TableError when a file is bad or gives an id another meaning.
+    """
     sources: dict[str, Source] = {}
-    with Table(resource("sources.csv"), ("id", "title", "publisher", "year", "where")) as table:
-        for row in table:
-            key = row.needed("id")
-            if key in sources:
-                row.fault("id", f"'{key}' is there twice")
-            sources[key] = Source(
-                key, row.needed("title"), row.text("publisher"), row.text("year"), row.text("where")
-            )
+    top = folder("resources")
+    for path in sorted((*top.glob("*sources.csv"), *top.glob("*/*sources.csv"))):
+        with Table(path, ("id", "title", "publisher", "year", "where")) as table:
+            for row in table:
+                _take(sources, row)
     return MappingProxyType(sources)
+
+
+def _take(sources: dict[str, Source], row: Row) -> None:
+    key = row.needed("id")
+    source = Source(key, row.needed("title"), row.text("publisher"), row.text("year"), row.text("where"))
+    if sources.setdefault(key, source) != source:
+        row.fault("id", f"'{key}' is there already with another meaning")
 
 
 def written_out(ids: Iterable[str]) -> tuple[str, ...]:

@@ -7,16 +7,15 @@ from functools import lru_cache
 from attrs import evolve
 
 from yardplan.plants.catalogue import Catalogue
-from yardplan.plants.crop import Size
+from yardplan.plants.crop import Crop, Size, TreeKind
 from yardplan.plants.growth import Grown, grown, size_after, tree_size
+from yardplan.plants.growth_tables import limits
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
 from yardplan.yard.change import Change
 from yardplan.yard.ground import Point, StandingTree
 from yardplan.yard.planting import Bed, Container, Planting, PlantKey, Row
 from yardplan.yard.yard import Yard
 
-#: Shares of light of a plant nobody knows: those of a well pruned fruit tree (from memory).
-_LIGHT = (0.2, 0.65)
 _ORIGIN: Point = (0.0, 0.0)
 
 
@@ -102,8 +101,15 @@ def _sizes(known: Grown, year: int | None) -> Size:
     return known.mature if year is None else size_after(known, year)
 
 
+def _light_of(kind: Crop | TreeKind | None) -> tuple[float, float]:
+    """Shares of light let through in leaf and bare; for a plant nobody knows those of a pruned fruit tree."""
+    if kind is None:
+        return limits()["unknown_light_leaf"], limits()["unknown_light_bare"]
+    return kind.light_leaf, kind.light_bare
+
+
 def _light(known: Grown) -> tuple[float, float]:
-    return _LIGHT if known.crop is None else (known.crop.light_leaf, known.crop.light_bare)
+    return _light_of(known.crop)
 
 
 def _plant(catalogue: Catalogue, planting: Planting, pot: Container | None, year: int | None) -> Standing:
@@ -128,7 +134,7 @@ def _tree(catalogue: Catalogue, tree: StandingTree) -> Standing:
         spread=tree.spread, height=tree.height, crown_base=min(tree.crown_base, tree.height),
         habit=usual.habit if usual else "shade tree", sources=("the user",),
     )
-    leaf, bare = (kind.light_leaf, kind.light_bare) if kind is not None else _LIGHT
+    leaf, bare = _light_of(kind or crop)
     evergreen = tree.evergreen or (kind is not None and kind.evergreen)
     leaf = leaf if tree.light_share is None else tree.light_share
     return Standing(
