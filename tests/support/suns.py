@@ -8,7 +8,7 @@ import numpy as np
 
 from yardplan.plants.crop import Habit, Size
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
-from yardplan.sun.casters import Caster, Crown, building_casters, barrier_casters
+from yardplan.sun.casters import Caster, Crown, barrier_casters, building_casters
 from yardplan.sun.parameters import Shape
 from yardplan.sun.scene import Scene, scene_of
 from yardplan.sun.season import Positions, over_dates

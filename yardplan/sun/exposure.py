@@ -7,6 +7,7 @@ not depend on any order, and the shares add up to exactly what is missing.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from typing import Any
 
 import numpy as np
 from attrs import field, frozen
@@ -19,7 +20,7 @@ from yardplan.sun.rays import Balls, Rays, balls_of, hits, hits_prism, may_hit
 from yardplan.sun.targets import Target
 from yardplan.yard.ground import Point
 
-Ints = NDArray[np.int64]
+Ints = NDArray[np.signedinteger[Any]]
 Bools = NDArray[np.bool_]
 
 

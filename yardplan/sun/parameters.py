@@ -1,4 +1,4 @@
-"""Figures of the shade work that are data with a source: resources/sun.csv and two crown tables."""
+"""Figures of the shade work that are data with a source: resources/sun.csv and crown_shapes.csv."""
 
 from __future__ import annotations
 
@@ -22,15 +22,6 @@ class Parameter:
     unit: str
     source: str
     note: str
-
-
-@frozen
-class CrownLight:
-    """Share of the direct beam that a crown lets through, in leaf and bare."""
-
-    leaf: float
-    bare: float
-    source: str
 
 
 @frozen
@@ -64,18 +55,6 @@ def figure(name: str) -> float:
 def count(name: str) -> int:
     """A figure that counts something."""
     return round(figure(name))
-
-
-@cache
-def crown_lights() -> Mapping[str, CrownLight]:
-    """Light let through by habit or kind of crown. Raises ValueError for a share outside 0 to 1."""
-    table = {}
-    for row in _rows("crown_light.csv"):
-        leaf, bare = float(row["leaf"]), float(row["bare"])
-        if not (0 <= leaf <= 1 and 0 <= bare <= 1):
-            raise ValueError(f"crown_light.csv, {row['kind']}: a share lies between 0 and 1")
-        table[row["kind"]] = CrownLight(leaf, bare, row["source"])
-    return table
 
 
 @cache

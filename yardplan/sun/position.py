@@ -13,7 +13,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import ArrayLike, NDArray
 
-Floats = NDArray[np.float64]
+Floats = NDArray[np.floating[Any]]
 
 UNIX_EPOCH_JD = 2440587.5
 J2000_JD = 2451545.0

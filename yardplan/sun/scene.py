@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Collection, Iterable, Mapping
 from functools import partial
+from itertools import pairwise
 
 import numpy as np
 from attrs import evolve, frozen
@@ -25,11 +26,11 @@ from yardplan.sun.casters import (
     sane_height,
 )
 from yardplan.sun.leaves import monthly_light
-from yardplan.sun.parameters import Shape, crown_lights, crown_shapes, figure
+from yardplan.sun.parameters import Shape, crown_shapes, figure
 from yardplan.sun.position import Floats, altitude_azimuth, check_place
 from yardplan.sun.season import Positions
 from yardplan.sun.targets import Kind, Target
-from yardplan.yard.ground import Barrier, Outline, Point, StandingTree
+from yardplan.yard.ground import Barrier, Outline, Point
 from yardplan.yard.planting import Planting, Row
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
@@ -112,28 +113,17 @@ def shape_of(size: Size, mature: Size) -> Shape:
     return row.mature if grown else row.young
 
 
-def light_of(plant: Standing, site: Site) -> Light:
-    """Light let through by a plant's crown in each month."""
-    leaf, bare = _shares(plant)
-    return monthly_light(leaf, bare, site.latitude, site.elevation)
-
-
-def _shares(plant: Standing) -> tuple[float, float]:
-    thing, habit = plant.thing, plant.size.habit
-    evergreen = (plant.crop is not None and plant.crop.evergreen) or habit == "conifer"
-    table = crown_lights()
-    row = table["evergreen"] if evergreen and habit != "conifer" else table[habit]
-    if isinstance(thing, StandingTree):
-        leaf = row.leaf if thing.light_share is None else thing.light_share
-        return leaf, leaf if thing.evergreen or evergreen else max(leaf, row.bare)
-    return row.leaf, row.bare
+def light_of(plant: Standing | StandingRow, site: Site) -> Light:
+    """Light let through by the crown of a plant or row in each month."""
+    bare = plant.light_leaf if plant.evergreen else plant.light_bare
+    return monthly_light(plant.light_leaf, bare, site.latitude, site.elevation)
 
 
 def barrier_light(barrier: Barrier, site: Site) -> Light:
     """A hedge that drops its leaves lets more light through in winter; other barriers never change."""
     bare = barrier.light_share
     if barrier.kind == "hedge" and not barrier.evergreen:
-        bare = max(bare, crown_lights()["hedge"].bare)
+        bare = max(bare, figure("bare_hedge"))
     return monthly_light(barrier.light_share, bare, site.latitude, site.elevation)
 
 
@@ -183,7 +173,7 @@ def row_line(row: Row) -> Outline:
     """The planted part of a row's line: from its first point to half a spacing past the last plant."""
     left = max(row.count - 0.5, 0.0) * max(row.spacing, 0.0)
     line = [row.line[0]] if row.line else []
-    for a, b in zip(row.line[:-1], row.line[1:], strict=True):
+    for a, b in pairwise(row.line):
         length = math.dist(a, b)
         share = min(1.0, left / length) if length > 0.0 else 0.0
         if share > 0.0:
@@ -192,17 +182,11 @@ def row_line(row: Row) -> Outline:
     return tuple(line)
 
 
-def _row_light(row: StandingRow, site: Site) -> Light:
-    evergreen = row.crop is not None and row.crop.evergreen
-    table = crown_lights()["evergreen" if evergreen else row.size.habit]
-    return monthly_light(table.leaf, table.bare, site.latitude, site.elevation)
-
-
 def row_casters(row: StandingRow, site: Site) -> list[Caster]:
     """A row as bands along its line."""
     size = row.size
     return list(band_casters(
-        row.id, row_line(row.row), size.spread, size.crown_base, size.height, _row_light(row, site)
+        row.id, row_line(row.row), size.spread, size.crown_base, size.height, light_of(row, site)
     ))
 
 
@@ -285,10 +269,8 @@ def scene_of(yard: Yard, stand: Stand) -> Scene:
     """
     check_place(yard.site.latitude, yard.site.longitude)
     gradient = gradient_of(yard.site)
-    return Scene(
-        yard.site, stand.year, gradient, _bounds(yard), _casters_by_id(yard, stand, None),
-        _subjects_by_id(stand, gradient, None),
-    )
+    casters, subjects = _casters_by_id(yard, stand, None), _subjects_by_id(stand, gradient, None)
+    return Scene(yard.site, stand.year, gradient, _bounds(yard), casters, subjects)
 
 
 def moved_scene(scene: Scene, yard: Yard, stand: Stand, ids: Collection[str]) -> Scene:
@@ -296,13 +278,8 @@ def moved_scene(scene: Scene, yard: Yard, stand: Stand, ids: Collection[str]) ->
 
     A changed site or lot needs `scene_of`.
     """
-    casters, subjects = dict(scene.casters), dict(scene.subjects)
     fresh = _casters_by_id(yard, stand, ids)
     wanted = _subjects_by_id(stand, scene.gradient, ids)
-    for key in ids:
-        for old, new in ((casters, fresh), (subjects, wanted)):
-            if key not in new:
-                old.pop(key, None)  # type: ignore[attr-defined]
-    casters.update(fresh)
-    subjects.update(wanted)
-    return evolve(scene, casters=casters, subjects=subjects)
+    casters = {key: parts for key, parts in scene.casters.items() if key not in ids or key in fresh}
+    subjects = {key: one for key, one in scene.subjects.items() if key not in ids or key in wanted}
+    return evolve(scene, casters=casters | fresh, subjects=subjects | wanted)

@@ -11,6 +11,7 @@ ellipses and points, met along their common tangents.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import Any
 
 import numpy as np
 from attrs import frozen
@@ -23,7 +24,7 @@ from yardplan.sun.leaves import depths
 from yardplan.sun.position import Floats
 from yardplan.yard.ground import Point
 
-Ints = NDArray[np.int64]
+Ints = NDArray[np.signedinteger[Any]]
 #: Shapes narrower than this, square metres, would divide by nothing.
 _THIN = 1e-12
 
@@ -312,7 +313,9 @@ def crown_spans(crowns: Sequence[Crown], beams: Beams, grid: Grid) -> list[Spans
     return found
 
 
-def _shape_spans(group: Sequence[Crown], rule: Callable[[_Flat], Outlines], beams: Beams, grid: Grid) -> Spans:
+def _shape_spans(
+    group: Sequence[Crown], rule: Callable[[_Flat], Outlines], beams: Beams, grid: Grid
+) -> Spans:
     bottom, top, rows = rule(_flat(group, beams))
     first, counts = _rows_between(bottom, top, grid)
     item, row = _expanded(first, counts)
@@ -343,7 +346,8 @@ def _hull_edges(points: Floats) -> tuple[Ints, Ints, Ints]:
     cross = step[:, :, :, None, 0] * step[:, :, None, :, 1] - step[:, :, :, None, 1] * step[:, :, None, :, 0]
     size = float(np.ptp(points, axis=1).max()) ** 2 + 1.0
     edge = np.all(cross >= -1e-12 * size, axis=3) & np.any(step != 0.0, axis=3)
-    return np.nonzero(edge)
+    beam, start, end = np.nonzero(edge)
+    return beam, start, end
 
 
 def _hull_sides(solid: Solid, beams: Beams, grid: Grid) -> tuple[Floats, Floats]:

@@ -1,4 +1,4 @@
-"""Points that stand for the surface of a crown, a row or a bed, each with its share of area and its outward side.
+"""Points that stand for the surface of a crown, a row or a bed, each with its area and outward side.
 
 The light of a crown is the share of the beam striking its sunlit surface that other things let through:
 at each position of the sun a point counts by the area it shows to the sun. The plant's own crown is left out,
@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from itertools import pairwise
 from typing import Literal
 
 import numpy as np
@@ -147,7 +148,7 @@ def crown_target(crown: Crown, number: int, gradient: Point = (0.0, 0.0), flat: 
 def band_target(owner: str, kind: Kind, line: Outline, width: float, base: float, top: float,
                 number: int) -> Target | None:
     """Top and both sides of a row or a flat-trained plant, following the ground."""
-    ends = [(np.array(a), np.array(b)) for a, b in zip(line[:-1], line[1:], strict=True) if a != b]
+    ends = [(np.array(a), np.array(b)) for a, b in pairwise(line) if a != b]
     if not ends or top <= base:
         return None
     lengths = np.array([np.hypot(*(b - a)) for a, b in ends])
