@@ -1,0 +1,132 @@
+"""The steps of the pollination test, but for genetics and distance: family, clone, donor pollen, bloom."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from yardplan.plants.bloom import Overlap, overlap_of
+from yardplan.plants.cultivar import MEMORY, Cultivar
+from yardplan.plants.pollen_reason import PollenPlace, Reason, Result, clone_root, kind_of, said, sex_of
+from yardplan.plants.pollen_tables import published_cross
+
+_TRIPLOID = 3
+
+
+def family_step(donor: Cultivar, receiver: Cultivar) -> Reason:
+    """Step 1: do the two kinds cross at all?"""
+    kinds = (kind_of(donor), kind_of(receiver))
+    if kinds[0] is None or kinds[1] is None:
+        missing = donor.crop if kinds[0] is None else receiver.crop
+        return Reason(step="family", result="unknown", source=MEMORY,
+                      template=f"no pollination rule is known for {missing}")
+    cross = published_cross(donor.crop, receiver.crop) if donor.crop != receiver.crop else None
+    if cross is not None:
+        return said("family", cross)
+    if kinds[0].family != kinds[1].family:
+        return Reason(step="family", result="failed", source=kinds[1].source,
+                      template=f"{donor.crop} pollen sets no fruit on {receiver.crop}")
+    return Reason(step="family", result="passed", source=kinds[1].source,
+                  template=_one_family(donor, receiver, kinds[1].family))
+
+
+def _one_family(donor: Cultivar, receiver: Cultivar, family: str) -> str:
+    if donor.crop == receiver.crop:
+        return f"both are of the {family} family"
+    return f"{donor.crop} and {receiver.crop} are of one family and cross"
+
+
+def clone_step(donor: Cultivar, receiver: Cultivar) -> Reason:
+    """Step 2: two plants of one cultivar, or a cultivar and its sport, are one tree for pollination."""
+    roots = (clone_root(donor), clone_root(receiver))
+    if roots[0] != roots[1] or is_seedling(donor):
+        return Reason(step="clone", result="passed", template="different cultivars", source="common-practice")
+    if donor.key == receiver.key:
+        return Reason(step="clone", result="failed", source="cornell-apple-short-course",
+                      template=f"two plants of {receiver.name} are one clone")
+    child, parent = (donor, receiver) if donor.sport_of else (receiver, donor)
+    words = f"{child.name} is a sport of {roots[0].cultivar}: one clone"
+    if parent.sport_of:
+        words = f"{donor.name} and {receiver.name} are both sports of {roots[0].cultivar}: one clone"
+    return Reason(step="clone", result="failed", template=words,
+                  source=(child.sources_of("sport_of") or (MEMORY,))[0])
+
+
+#: Names of plants that are seedlings: no two are one clone.
+SEEDLING = "seedling"
+
+
+def is_seedling(cultivar: Cultivar) -> bool:
+    """True for an unnamed or wild plant raised from seed."""
+    return SEEDLING in cultivar.name.lower() or cultivar.name.startswith("Wild ")
+
+
+def pollen_step(donor: Cultivar, receiver: Cultivar) -> Reason:
+    """Step 3: has the donor pollen to give, and has the receiver flowers that bear fruit?"""
+    if sex_of(receiver) == "male":
+        return Reason(step="pollen", result="failed", source="common-practice",
+                      template=f"{receiver.name} is male and bears no fruit")
+    if sex_of(donor) == "female":
+        return Reason(step="pollen", result="failed", source="common-practice",
+                      template=f"{donor.name} is female and has no pollen that works")
+    return _pollen_quality(donor)
+
+
+def _pollen_quality(donor: Cultivar) -> Reason:
+    source = (donor.sources_of("pollen_good") or donor.sources_of("ploidy") or (MEMORY,))[0]
+    if donor.ploidy == _TRIPLOID:
+        return Reason(step="pollen", result="failed", source=source,
+                      template=f"{donor.name} is triploid: its pollen does not work")
+    if donor.pollen_good is False:
+        return Reason(step="pollen", result="failed", source=source,
+                      template=f"{donor.name} has no pollen that works or is a proven poor donor")
+    if donor.pollen_good is None and kind_of(donor) is not None and donor.own:
+        return Reason(step="pollen", result="unknown", source=MEMORY,
+                      template=f"it is not known whether the pollen of {donor.name} is good")
+    words = f"the pollen of {donor.name} is good"
+    return Reason(step="pollen", result="passed", source=source, template=words)
+
+
+def bloom_step(donor: Cultivar, receiver: Cultivar, place: PollenPlace) -> tuple[Reason, Overlap | None]:
+    """Step 5: are both in bloom together long enough, in most years?"""
+    overlap = overlap_of(donor, receiver, bloom=place.bloom, limits=place.limits, gap_factor=place.gap_factor)
+    if overlap is None:
+        lacking = "bloom of one of them is not known"
+        return Reason(step="bloom", result="unknown", template=lacking, source=MEMORY), None
+    mismatch = chill_mismatch(donor, receiver, place)
+    if mismatch is not None and overlap.often == "usual":
+        return mismatch, overlap
+    results: Mapping[str, Result] = {"usual": "passed", "some years": "weak", "rarely": "failed"}
+    return Reason(
+        step="bloom", result=results[overlap.often], source=_BLOOM_SOURCES[overlap.by],
+        template=_BLOOM_WORDS[overlap.often],
+        figures={"days": overlap.days, "shown": round(overlap.shared), "years": overlap.years,
+                 "by": _BY[overlap.by]},
+    ), overlap
+
+
+_BLOOM_WORDS: Mapping[str, str] = {
+    "usual": "about {shown} days in bloom together ({by}): usual",
+    "some years": "about {shown} days in bloom together ({by}): long enough in some years only",
+    "rarely": "about {shown} days in bloom together ({by}): rarely long enough",
+}
+_BLOOM_SOURCES: Mapping[str, str] = {
+    "dates": "computed-bloom-model", "order": "cherry-phenology-2016",
+    "class": "iowa-state-univ-ext-pollination-requirements",
+}
+_BY: Mapping[str, str] = {
+    "dates": "dates at this place", "order": "by order of bloom", "class": "by bloom class",
+}
+
+
+def chill_mismatch(donor: Cultivar, receiver: Cultivar, place: PollenPlace) -> Reason | None:
+    """A reason when two partners need unlike chill at a mild site: then they seldom open together."""
+    if place.chill is None or place.chill >= place.limits.value("pollen-chill-match-site"):
+        return None
+    if donor.chill_hours is None or receiver.chill_hours is None:
+        return None
+    apart = abs(sum(donor.chill_hours) - sum(receiver.chill_hours)) / 2
+    if apart <= place.limits.value("pollen-chill-match"):
+        return None
+    return Reason(step="bloom", result="weak", source=place.limits.source("pollen-chill-match"),
+                  template="chill needs differ by about {hours:.0f} h: in mild winters they open apart",
+                  figures={"hours": apart})
