@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from functools import cache
+from pathlib import Path
 from types import MappingProxyType
 
 from attrs import frozen
@@ -35,22 +36,27 @@ class Source:
 def bibliography() -> Mapping[str, Source]:
     """All sources by id: resources/sources.csv and the lists named like it in the folders below.
 
-    Raises TableError when a file is bad or gives an id another meaning.
+    An id in two lists keeps its first meaning. Raises TableError when a file is bad.
     """
     sources: dict[str, Source] = {}
-    top = folder("resources")
-    for path in sorted((*top.glob("*sources.csv"), *top.glob("*/*sources.csv"))):
+    for path in lists():
         with Table(path, ("id", "title", "publisher", "year", "where")) as table:
             for row in table:
-                _take(sources, row)
+                source = _source(row)
+                sources.setdefault(source.id, source)
     return MappingProxyType(sources)
 
 
-def _take(sources: dict[str, Source], row: Row) -> None:
-    key = row.needed("id")
-    source = Source(key, row.needed("title"), row.text("publisher"), row.text("year"), row.text("where"))
-    if sources.setdefault(key, source) != source:
-        row.fault("id", f"'{key}' is there already with another meaning")
+def lists() -> list[Path]:
+    """The files that make up the bibliography, the general one first."""
+    top = folder("resources")
+    return [*sorted(top.glob("*sources.csv")), *sorted(top.glob("*/*sources.csv"))]
+
+
+def _source(row: Row) -> Source:
+    return Source(
+        row.needed("id"), row.needed("title"), row.text("publisher"), row.text("year"), row.text("where")
+    )
 
 
 def written_out(ids: Iterable[str]) -> tuple[str, ...]:
