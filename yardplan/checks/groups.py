@@ -29,7 +29,7 @@ class Member:
 @cache
 def _table() -> Mapping[str, tuple[Member, ...]]:
     groups: dict[str, list[Member]] = {}
-    with resource("plant-groups.csv").open(encoding="utf-8", newline="") as file:
+    with resource("checks", "plant-groups.csv").open(encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
             groups.setdefault(row["group"], []).append(
                 Member(row["group"], row["member"], row["source"], row["note"])

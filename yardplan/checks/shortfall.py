@@ -11,7 +11,6 @@ from numpy.typing import NDArray
 from yardplan.checks.finding import Figure, Mark
 from yardplan.checks.layout import Feature
 from yardplan.checks.lines import Array
-from yardplan.checks.overlaps import TOUCH
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing
 
@@ -36,10 +35,14 @@ class Short:
 
 
 def nearer(survey: Survey, column: int, wanted: Array | float, mask: Mask) -> Iterator[Short]:
-    """Plants of the mask that stand nearer to a feature than wanted (one figure, or one a plant)."""
+    """Plants of the mask that stand nearer to a feature than wanted (one figure, or one a plant).
+
+    Within what a tape can tell (rule clearance-tolerance) the distance counts as kept.
+    """
     layout = survey.layout
     limits = np.broadcast_to(np.asarray(wanted, dtype=float), layout.reach.shape)
-    for i in np.nonzero(mask & (layout.gaps[:, column] < limits - TOUCH))[0]:
+    slack = survey.rules.value("clearance-tolerance")
+    for i in np.nonzero(mask & (layout.gaps[:, column] < limits - slack))[0]:
         yield Short(
             int(i), column, layout.plants[i], layout.features[column],
             float(layout.gaps[i, column]), float(limits[i]),

@@ -106,7 +106,7 @@ def _dense_rows(survey: Survey) -> Iterator[Finding]:
         if form is None or form.in_row is None or row.row.count < 2:
             continue
         wanted = form.in_row[0] * survey.rules.value("stem-in-row")
-        if row.row.spacing < wanted - TOUCH:
+        if row.row.spacing < wanted * (1 - survey.rules.value("spacing-tolerance")):
             weight, _ = weight_of(survey, 1 - row.row.spacing / wanted)
             figures = {
                 "distance": Figure(row.row.spacing, "length"), "wanted": Figure(wanted, "length"),

@@ -1,0 +1,65 @@
+"""Buried services: distance from located lines, and the call before every dig."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+from attrs import evolve
+
+from yardplan.checks.check import Wording
+from yardplan.checks.clear.country import country_of, dig_words
+from yardplan.checks.finding import Figure, Finding, Weight
+from yardplan.checks.shortfall import figures, in_ground, marks, nearer
+from yardplan.checks.survey import Survey
+
+NAME = "clearance"
+
+BURIED = ("power", "gas", "water", "sewer", "drain", "communications", "irrigation", "other")
+
+
+def _near(survey: Survey, column: int) -> Iterator[Finding]:
+    layout, value = survey.layout, survey.rules.value
+    large = layout.height >= value("service-large-height")
+    wanted = np.where(large, value("service-large"), value("service-small"))
+    for short in nearer(survey, column, wanted, in_ground(survey)):
+        weight = Weight.CONFLICT if short.gap < value("service-dig") else Weight.CAUTION
+        shown = figures(survey, short) | {
+            "line": Figure(short.feature.sort, "text"), "dig": survey.rules.figure("service-dig"),
+        }
+        rule = "service-large" if large[short.index] else "service-small"
+        yield survey.finding(NAME, "buried", weight, short.things, rule, shown, marks(survey, short))
+
+
+def _ask_first(survey: Survey) -> list[Finding]:
+    """One advice a yard: have the lines marked before the first hole."""
+    if not (survey.yard.plantings or survey.yard.rows or survey.yard.beds):
+        return []
+    words, source = dig_words(country_of(survey.yard.site))
+    shown = {"ask": Figure(words, "text"), "dig": survey.rules.figure("service-dig")}
+    made = survey.finding(NAME, "ask_first", Weight.ADVICE, (), "service-dig", shown)
+    return [evolve(made, source=source)]
+
+
+def run(survey: Survey) -> list[Finding]:
+    """Findings on buried services."""
+    columns = survey.layout.columns(*BURIED)
+    return [*(f for column in columns for f in _near(survey, column)), *_ask_first(survey)]
+
+
+WORDING = {
+    "buried": Wording(
+        "{a} stands {distance} from the buried {line} line {b}; {wanted} keeps roots and spades off it.",
+        "Move {a} {short} to the {direction}. Have the line marked before you dig, and dig only by hand "
+        "within "
+        "{dig} of the marks.",
+        "{short} too near the {line} line",
+    ),
+    "ask_first": Wording(
+        "Buried lines may cross any yard, and their depth and place shift with time. {ask}.",
+        "Have the lines marked, find private ones (lights, watering, pet fence) yourself, and dig by "
+        "hand within "
+        "{dig} of the marks.",
+        "ask before you dig",
+    ),
+}
