@@ -6,7 +6,7 @@ from collections.abc import Collection
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from attrs import evolve, frozen
+from attrs import frozen
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
@@ -53,6 +53,8 @@ class OpenYard(QObject):
     shown = Signal(object)
     #: Another document was opened or begun.
     loaded = Signal()
+    #: The document was written to its file.
+    saved = Signal()
     findings_changed = Signal()
     selection_changed = Signal()
     year_changed = Signal()
@@ -285,11 +287,12 @@ class OpenYard(QObject):
         writing.save(target, self._yard)
         self._path = target
         self.undo_stack.setClean()
+        self.saved.emit()
         self.title_changed.emit()
 
     def restore(self, yard: Yard, path: Path | None) -> None:
         """Take up recovered work: shown as unsaved, with the file it belongs to."""
-        self._load(evolve(yard), path)
+        self._load(yard, path)
         self.undo_stack.resetClean()
         self.title_changed.emit()
 

@@ -98,6 +98,10 @@ class Bench(QObject):
             self._ticket = None
         self._pool.clear()
 
+    def wait(self) -> None:
+        """Wait for what is running to end."""
+        self._pool.waitForDone()
+
     def stop(self) -> None:
         """Cancel and wait for the thread to end; before the window goes."""
         self.cancel()

@@ -103,7 +103,7 @@ class Canvas(QWidget):
         yard = self.open_yard
         yard.shown.connect(self._on_shown)
         yard.loaded.connect(self._on_loaded)
-        yard.findings_changed.connect(self._on_findings)
+        yard.findings_changed.connect(self.update)
         yard.light_changed.connect(self._redraw)
         yard.moment_changed.connect(self._redraw)
         yard.selection_changed.connect(self._on_selection)
@@ -114,10 +114,6 @@ class Canvas(QWidget):
 
     def _on_shown(self, change: Change) -> None:
         self.scene.follow(change, self.tool.live)
-        self.update()
-
-    def _on_findings(self) -> None:
-        self.scene.forget_marks()
         self.update()
 
     def _redraw(self) -> None:
@@ -238,7 +234,7 @@ class Canvas(QWidget):
         resting = not self._settle.isActive() and self._panning is None
         self.scene.paint(
             painter, self.view, ratio=self.devicePixelRatioF(), resting=resting, tool=self.tool,
-            hovered=self.hovered, focused=self.hasFocus(),
+            focused=self.hasFocus(),
         )
         painter.end()
 

@@ -45,9 +45,7 @@ class StillPicture:
         wide, tall = round(view.width * (1 + 2 * MARGIN)), round(view.height * (1 + 2 * MARGIN))
         # Even differences keep the middle on a whole pixel, so that lines stay as sharp as painted directly.
         self._view = view.sized(wide + (wide - view.width) % 2, tall + (tall - view.height) % 2)
-        picture = QPixmap(round(self._view.width * ratio), round(self._view.height * ratio))
-        picture.setDevicePixelRatio(ratio)
-        picture.fill(Qt.GlobalColor.transparent)
+        picture = _blank(self._view.width, self._view.height, ratio)
         painter = QPainter(picture)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint(painter, self._view)
@@ -67,3 +65,36 @@ class StillPicture:
         factor = view.scale / self._view.scale
         target = QRectF(corner.x(), corner.y(), self._view.width * factor, self._view.height * factor)
         painter.drawPixmap(target, self._picture, QRectF(self._picture.rect()))
+
+
+class FixedPicture:
+    """A picture as large as the window that does not move with the ground: the sheet's furniture."""
+
+    def __init__(self) -> None:
+        self._picture: QPixmap | None = None
+        self._key: object = None
+
+    def forget(self) -> None:
+        """Something in it changed."""
+        self._picture = None
+
+    def show(
+        self, painter: QPainter, key: object, view: View, ratio: float, paint: Callable[[QPainter], None]
+    ) -> None:
+        """Put it on the screen, painted afresh when `key` differs from the last one."""
+        if self._picture is None or key != self._key:
+            picture = _blank(view.width, view.height, ratio)
+            own = QPainter(picture)
+            own.setRenderHint(QPainter.RenderHint.Antialiasing)
+            paint(own)
+            own.end()
+            self._picture, self._key = picture, key
+        painter.drawPixmap(0, 0, self._picture)
+
+
+def _blank(width: int, height: int, ratio: float) -> QPixmap:
+    """A clear picture for a screen of that density."""
+    picture = QPixmap(round(width * ratio), round(height * ratio))
+    picture.setDevicePixelRatio(ratio)
+    picture.fill(Qt.GlobalColor.transparent)
+    return picture

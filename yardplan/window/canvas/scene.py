@@ -1,4 +1,4 @@
-"""What the canvas paints, layer by layer: the still picture, what is dragged, marks, the tool's overlay."""
+"""What the canvas paints, layer by layer: still pictures, what is dragged, marks, the tool's overlay."""
 
 from __future__ import annotations
 
@@ -6,10 +6,13 @@ from attrs import evolve
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
-from yardplan.drawing.style import colour, pen
-from yardplan.drawing.view import Layers, PlanView
+from yardplan.checks.finding import Finding
+from yardplan.checks.wording import names_of, say
+from yardplan.drawing import painter as plan
+from yardplan.drawing.view import FindingKey, Layers, PlanView
+from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.overlay_paint import paint_overlay
-from yardplan.window.canvas.pictures import StillPicture
+from yardplan.window.canvas.pictures import FixedPicture, StillPicture
 from yardplan.window.canvas.view import Bounds, View, bounds_of
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.desk import Desk
@@ -18,48 +21,52 @@ from yardplan.yard.change import Change
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
 
-try:
-    from yardplan.drawing import painter as plan
-except ImportError:
-    from yardplan.window.canvas import sketch as plan
-
-#: The sheet's edge lies so many pixels within the canvas, its frame so many more.
-SHEET_INSET, FRAME_INSET = 8, 8
 #: Ground shown round everything when the yard is fitted, metres.
 _ROUND = 1.5
+_Nobody: frozenset[str] = frozenset()
 
 
 class Scene:
     """Keeps pictures of what does not change and paints the rest each frame."""
 
-    fit_margin = 56.0
+    fit_margin = 44.0
 
     def __init__(self, open_yard: OpenYard, desk: Desk) -> None:
         self.open_yard, self.desk = open_yard, desk
         self.layers = Layers()
         self.still = StillPicture()
-        self._live: frozenset[str] = frozenset()
+        self.calm = StillPicture()
+        self.furniture = FixedPicture()
+        self._live: frozenset[str] = _Nobody
+        self._calm_key: object = None
+        self._names: dict[str, str] = {}
 
     # What has to be painted afresh
 
     def forget(self) -> None:
         """Everything changed."""
         self.still.forget()
-
-    def forget_marks(self) -> None:
-        """Findings changed."""
+        self.calm.forget()
+        self.furniture.forget()
+        self._names = {}
 
     def follow(self, change: Change, live: frozenset[str]) -> None:
-        """The shown yard changed; what only concerns dragged things leaves the still picture alone."""
+        """The shown yard changed; what only concerns dragged things leaves the still pictures alone."""
         self.set_live(live)
+        if change.added or change.altered or change.whole:
+            self._names = {}
         if change.whole or not (change.touched | change.removed) <= self._live:
             self.still.forget()
+            self.calm.forget()
+        if change.whole:
+            self.furniture.forget()
 
     def set_live(self, live: frozenset[str]) -> None:
-        """Things being dragged are painted apart from the still picture."""
+        """Things being dragged are painted apart from the still pictures."""
         if live != self._live:
             self._live = live
             self.still.forget()
+            self.calm.forget()
 
     # Places
 
@@ -86,38 +93,46 @@ class Scene:
     # Painting
 
     def plan_view(self, view: View, ratio: float) -> PlanView:
-        """The drawing's view of the yard for this view of the sheet."""
+        """The drawing's view of the yard for this view of the sheet, without findings and selection."""
         yard = self.open_yard
         origin = view.to_pixels((0.0, 0.0))
         return PlanView(
             yard=yard.shown_yard, stand=yard.stand, scale=view.scale, origin=(origin.x(), origin.y()),
-            ratio=ratio, window=QRectF(0, 0, view.width, view.height), units=yard.units,
-            layers=self.layers, selection=yard.selection, findings=yard.findings,
+            ratio=ratio, window=QRectF(0, 0, view.width, view.height), units=yard.units, layers=self.layers,
         )
 
     def paint(
-        self, painter: QPainter, view: View, *, ratio: float, resting: bool, tool: Tool,
-        hovered: str | None, focused: bool,
+        self, painter: QPainter, view: View, *, ratio: float, resting: bool, tool: Tool, focused: bool
     ) -> None:
-        """One frame. `resting`: no pan or zoom is under way, so the still picture is brought up to date."""
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(0, 0, view.width, view.height, colour("room"))
-        sheet = QRectF(0, 0, view.width, view.height).adjusted(
-            SHEET_INSET, SHEET_INSET, -SHEET_INSET, -SHEET_INSET
-        )
-        painter.fillRect(sheet, colour("paper"))
-        painter.save()
-        painter.setClipRect(sheet)
-        if not self.still.fits(view) and (resting or self.still.empty):
-            self.still.renew(view, ratio, lambda p, v: self._paint_still(p, v, ratio))
-        self.still.show(painter, view)
+        """One frame. `resting`: no pan or zoom is under way, so the pictures are brought up to date."""
         shown = self.plan_view(view, ratio)
+        field = furnishing.field_of(view.width, view.height)
+        furnishing.paint_paper(painter, shown)
+        painter.setClipRect(field)
+        self._refresh(view, ratio, resting)
+        self.still.show(painter, view)
         if self._live:
             self._paint_live(painter, shown)
-        plan.draw_findings(painter, shown)
+        self.calm.show(painter, view)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self._live:
+            self._paint_marks(painter, furnishing.with_boxes(shown, field), calm=False)
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
-        painter.restore()
-        self._paint_frame(painter, sheet, focused)
+        painter.setClipping(False)
+        self.furniture.show(
+            painter, (view.width, view.height, view.scale, focused), view, ratio,
+            lambda p: furnishing.paint_furniture(p, shown, focused=focused),
+        )
+
+    def _refresh(self, view: View, ratio: float, resting: bool) -> None:
+        if not self.still.fits(view) and (resting or self.still.empty):
+            self.still.renew(view, ratio, lambda p, v: self._paint_still(p, v, ratio))
+            self.calm.forget()
+        key = (self._findings(calm=True), self._selection(calm=True))
+        stale = key != self._calm_key or not self.calm.fits(view)
+        if (stale and resting) or self.calm.empty:
+            self._calm_key = key
+            self.calm.renew(view, ratio, lambda p, v: self._paint_calm(p, v, ratio))
 
     def _paint_still(self, painter: QPainter, view: View, ratio: float) -> None:
         shown = evolve(self.plan_view(view, ratio), without=self._live)
@@ -131,9 +146,30 @@ class Scene:
         plan.draw_plants(painter, dragged)
         plan.draw_words(painter, dragged)
 
-    def _paint_frame(self, painter: QPainter, sheet: QRectF, focused: bool) -> None:
-        painter.setBrush(colour("paper", 0.0))
-        painter.setPen(pen("caution", 2.0) if focused else pen("rule", 1.0))
-        painter.drawRect(sheet)
-        painter.setPen(pen("ink", 1.0))
-        painter.drawRect(sheet.adjusted(FRAME_INSET, FRAME_INSET, -FRAME_INSET, -FRAME_INSET))
+    def _paint_calm(self, painter: QPainter, view: View, ratio: float) -> None:
+        shown = self.plan_view(view, ratio)
+        self._paint_marks(painter, shown, calm=True)
+
+    def _paint_marks(self, painter: QPainter, shown: PlanView, *, calm: bool) -> None:
+        found = self._findings(calm=calm)
+        chosen = self._selection(calm=calm)
+        plan.draw_findings(painter, evolve(shown, findings=found, said=self._said(found), selection=chosen))
+
+    # What is marked
+
+    def _findings(self, *, calm: bool) -> tuple[Finding, ...]:
+        """The findings that concern dragged things, or (calm) the others."""
+        live = self._live
+        if not live:
+            return self.open_yard.findings if calm else ()
+        return tuple(f for f in self.open_yard.findings if live.isdisjoint(f.things) == calm)
+
+    def _selection(self, *, calm: bool) -> frozenset[str]:
+        chosen = self.open_yard.selection
+        return chosen - self._live if calm else chosen & self._live
+
+    def _said(self, found: tuple[Finding, ...]) -> dict[FindingKey, str]:
+        yard = self.open_yard
+        if not self._names:
+            self._names = names_of(yard.shown_yard)
+        return {finding.key: say(finding, self._names, yard.units).title for finding in found}

@@ -69,10 +69,13 @@ def handles(open_yard: OpenYard) -> tuple[Handle, ...]:
         thing = yard.find(key)
         if key == "lot" or (thing is not None and not thing.locked):
             made += [Handle(place=point) for point in outline_of(yard, key)]
-    place = _turn_place(yard, selection)
-    if place is not None:
-        made.append(Handle(place=place, round=True))
-    return tuple(made)
+    return (*made, *turn_handle(open_yard))
+
+
+def turn_handle(open_yard: OpenYard) -> tuple[Handle, ...]:
+    """The round grip of the selection; the square ones are drawn with the selection itself."""
+    place = _turn_place(open_yard.shown_yard, open_yard.selection)
+    return (Handle(place=place, round=True),) if place is not None else ()
 
 
 def grip_at(open_yard: OpenYard, place: Point, reach: float) -> int | None:

@@ -89,7 +89,7 @@ class SelectTool(Tool):
     def overlay(self) -> Overlay:
         if self._gesture is not None:
             return self._gesture.overlay()
-        return Overlay(handles=grips.handles(self.open_yard))
+        return Overlay(handles=grips.turn_handle(self.open_yard))
 
     @property
     def live(self) -> frozenset[str]:
@@ -191,7 +191,7 @@ class _Move(_Gesture):
 
     def overlay(self) -> Overlay:
         if not self.begun:
-            return Overlay(handles=grips.handles(self.open_yard))
+            return Overlay(handles=grips.turn_handle(self.open_yard))
         met = (self.anchor[0] + self.offset[0], self.anchor[1] + self.offset[1])
         far = distance(self.anchor, met)
         if far < 1e-9:
@@ -293,4 +293,4 @@ class _Corner(_Gesture):
         words = tuple(
             Words(place=halfway(here, p), text=self.desk.length(distance(here, p))) for p in sides
         )
-        return Overlay(words=words, handles=grips.handles(self.open_yard))
+        return Overlay(words=words)

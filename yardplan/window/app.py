@@ -1,0 +1,58 @@
+"""Starts Qt, dresses it and opens the first window."""
+
+from __future__ import annotations
+
+import gc
+import sys
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, QSettings, QTimer
+from PySide6.QtGui import QFileOpenEvent
+from PySide6.QtWidgets import QApplication
+
+from yardplan.window.main_window import MainWindow
+from yardplan.window.theme import Theme
+
+
+class Application(QApplication):
+    """The program's Qt application; takes files that the system hands over (macOS)."""
+
+    def __init__(self, arguments: list[str]) -> None:
+        super().__init__(arguments)
+        self.setOrganizationName("yardplan")
+        self.setApplicationName("yardplan")
+        self.setApplicationDisplayName("")
+        self.window: MainWindow | None = None
+
+    def event(self, event: QEvent) -> bool:
+        if isinstance(event, QFileOpenEvent) and self.window is not None:
+            self.window.documents.open_path(Path(event.file()))
+            return True
+        return super().event(event)
+
+
+def run(path: Path | None) -> int:
+    """Show the window, with a yard if one is named, until it is closed. Returns the exit code."""
+    app = Application(sys.argv[:1])
+    theme = Theme(QSettings())
+    theme.apply()
+    window = MainWindow()
+    window.theme = theme
+    app.window = window
+    if path is not None:
+        window.documents.load(path)
+    window.show()
+    QTimer.singleShot(0, lambda: _settle(window, offer=path is None))
+    code = app.exec()
+    app.window = None
+    return code
+
+
+def _settle(window: MainWindow, *, offer: bool) -> None:
+    """Once the window is on the screen: its side, work left from a crash, and a tidy memory."""
+    window.build_side()
+    if offer and not window.autosave.offer(window.questions):
+        window.first_steps()
+    # What is loaded by now stays; the collector need not walk it in the middle of a drag.
+    gc.collect()
+    gc.freeze()

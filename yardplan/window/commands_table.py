@@ -1,0 +1,209 @@
+"""The commands of the window: words, keys, tips and what they do."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from attrs import evolve
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QDockWidget, QMenu
+
+from yardplan.files.errors import YardFileError
+from yardplan.window import clipboard
+from yardplan.window.actions import Command
+from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
+from yardplan.window.panels.year_control import LAST_YEAR
+from yardplan.window.tools import commands
+from yardplan.window.tools.carry import CarryTool
+from yardplan.window.tools.tool import Tool
+from yardplan.window.tools.toolbox import TOOLS
+from yardplan.yard import edits
+
+if TYPE_CHECKING:
+    from yardplan.window.main_window import MainWindow
+
+_Std = QKeySequence.StandardKey
+#: One press of the zoom keys.
+_ZOOM = 1.25
+#: A line about what was done stays so long, milliseconds.
+SAID_MS = 4000
+
+
+class CommandTable:
+    """Makes the window's actions."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+        self._yard, self._canvas = window.open_yard, window.canvas
+        self._file()
+        self._undo()
+        self._edit()
+        self._change()
+        self._zoom()
+        self._layers()
+        self._parts()
+        window.actions_.add_tools(TOOLS, self._use)
+        self._planting()
+        self.recent_menu = QMenu("Open &recent", window)
+        self.samples_menu = QMenu("Open a sa&mple", window)
+        self._yard.selection_changed.connect(self._selection_changed)
+        self._selection_changed()
+
+    def _add(
+        self, name: str, words: str, does: Callable[[], object], *keys: _Std | str, **more: object
+    ) -> QAction:
+        command = Command(words=words, does=does, keys=keys, **more)  # type: ignore[arg-type]
+        return self._window.actions_.add(name, command)
+
+    def _use(self, kind: type[Tool]) -> None:
+        self._canvas.use(kind)
+        self._canvas.setFocus()
+        if kind.icon in ("plant", "row") and self._yard.in_hand is None:
+            self._window.show_choice()
+
+    def _file(self) -> None:
+        files, window = self._window.documents, self._window
+        self._add("new", "&New…", files.new, _Std.New, tip="Begin another yard")
+        self._add("open", "&Open…", files.open, _Std.Open, tip="Open a yard file")
+        self._add("save", "&Save", files.save, _Std.Save, tip="Write the yard to its file")
+        self._add("save as", "Save &as…", files.save_as, _Std.SaveAs, tip="Write the yard to another file")
+        self._add("close", "&Close", window.close, _Std.Close, tip="Close this yard")
+        self._add("quit", "&Quit", window.close, _Std.Quit, role=QAction.MenuRole.QuitRole)
+
+    def _undo(self) -> None:
+        stack, window = self._yard.undo_stack, self._window
+        undo, redo = stack.createUndoAction(window, "&Undo"), stack.createRedoAction(window, "&Redo")
+        undo.setShortcuts(QKeySequence.keyBindings(_Std.Undo))
+        redo.setShortcuts(QKeySequence.keyBindings(_Std.Redo))
+        window.actions_.add_existing("undo", undo)
+        window.actions_.add_existing("redo", redo)
+
+    def _edit(self) -> None:
+        yard, say = self._yard, self.say
+        self._add("cut", "Cu&t", self._cut, _Std.Cut)
+        self._add("copy", "&Copy", lambda: say(clipboard.copy(yard)), _Std.Copy)
+        self._add("paste", "&Paste", self._paste, _Std.Paste)
+        self._add("duplicate", "D&uplicate", lambda: say(commands.duplicate(yard)), "Ctrl+D",
+                  tip="Put copies beside what is selected")
+        self._add("delete", "&Delete", lambda: say(commands.delete(yard)), _Std.Delete, on_sheet=True)
+        self._add("select all", "Select &all", lambda: commands.select_all(yard), _Std.SelectAll)
+        self._add("deselect", "Select &nothing", lambda: yard.select(()), _Std.Deselect)
+        self._add("next thing", "Select ne&xt thing", lambda: commands.cycle(yard, 1),
+                  tip="Tab on the sheet does the same")
+
+    def _change(self) -> None:
+        yard, window = self._yard, self._window
+        self._add("carry", "&Move by clicks…", self._carry, "Ctrl+M",
+                  tip="What is selected follows the pointer until you click or type a place")
+        self._add("lock", "&Lock", lambda: commands.set_locked(yard, True), "Ctrl+L",
+                  tip="Locked things are not moved or deleted")
+        self._add("unlock", "Unl&ock", lambda: commands.set_locked(yard, False), "Ctrl+Shift+L")
+        self._add("fields", "&Fields", window.show_fields, "F2", tip="Go to the fields of what is selected")
+
+    def _zoom(self) -> None:
+        canvas = self._canvas
+        self._add("zoom in", "Zoom &in", lambda: canvas.zoom_by(_ZOOM), _Std.ZoomIn, "Ctrl+=")
+        self._add("zoom out", "Zoom &out", lambda: canvas.zoom_by(1 / _ZOOM), _Std.ZoomOut)
+        self._add("fit", "&Fit the yard", canvas.fit, "Ctrl+1", tip="All of the yard in view")
+        self._add("true size", "Scale 1:&100", canvas.zoom_true, "Ctrl+0",
+                  tip="One metre is one centimetre on this screen")
+        self._add("wheel zooms", "&Wheel zooms", self._toggle_wheel, check=True,
+                  tip="Off: a plain mouse wheel moves the sheet; Ctrl with the wheel always zooms")
+
+    def _layers(self) -> None:
+        self._add("snap", "&Snap", self._toggle_snap, "F9", check=True,
+                  tip="Draw places to corners, edges, centres and the grid; Alt suspends it")
+        self._layer("grid", "&Grid", "Ctrl+G", tip="The dots of the grid")
+        self._layer("marks", "Mar&ks of findings", "Ctrl+Shift+M", tip="Off: a quiet plan without marks")
+        self._layer("mature", "Full-size &outline", tip="A thin line at the size of the grown plant")
+        self._layer("shadows", "&Shadows", "Ctrl+Shift+H", tip="Shadows at the day and hour set below")
+
+    def _layer(self, name: str, words: str, *keys: str, tip: str) -> None:
+        self._add(name, words, lambda: self._toggle_layer(name), *keys, check=True, tip=tip)
+
+    def _parts(self) -> None:
+        window = self._window
+        self._add("side", "Panels &beside the sheet", lambda: _toggle(window.side_dock), "F7", check=True)
+        self._add("season", "Season s&trip", lambda: _toggle(window.season_dock), "F8", check=True)
+        self._add("full screen", "F&ull screen", self._full_screen, _Std.FullScreen)
+        self._add("feet", "Feet and inches", lambda: self._units("imperial"))
+        self._add("metres", "Metres", lambda: self._units("metric"))
+        self._add("find command", "&Find a command…", window.find_command, "Ctrl+K",
+                  tip="Type what you want to do")
+
+    def _planting(self) -> None:
+        window, yard = self._window, self._yard
+        self._add("choose", "&Choose a plant…", window.show_choice, _Std.Find,
+                  tip="Search the catalogue; what you pick is in hand")
+        self._add("plants list", "&Everything on the plan", window.show_plants, "Ctrl+E",
+                  tip="The list of all things, in step with the sheet")
+        self._add("year less", "A year &earlier", lambda: self._year(-1), "Ctrl+[")
+        self._add("year more", "A year &later", lambda: self._year(1), "Ctrl+]")
+        self._add("mature size", "&Full size", lambda: yard.set_year(None), "Ctrl+\\")
+
+    # What commands do
+
+    def say(self, text: str) -> None:
+        """Show and speak what was done."""
+        if text:
+            self._canvas.desk.say(text)
+            self._window.status.showMessage(text, SAID_MS)
+
+    def _cut(self) -> None:
+        if clipboard.copy(self._yard):
+            self.say(commands.delete(self._yard))
+
+    def _paste(self) -> None:
+        try:
+            self.say(clipboard.paste(self._yard))
+        except YardFileError as error:
+            self._window.documents.tell("Nothing was pasted", error)
+
+    def _carry(self) -> None:
+        if self._yard.selection:
+            self._canvas.use(CarryTool)
+            self._canvas.setFocus()
+
+    def _toggle_snap(self) -> None:
+        self._canvas.desk.snapper.on = self._window.actions_["snap"].isChecked()
+
+    def _toggle_wheel(self) -> None:
+        self._canvas.wheel.zooms = self._window.actions_["wheel zooms"].isChecked()
+
+    def _toggle_layer(self, layer: str) -> None:
+        shown = self._window.actions_[layer].isChecked()
+        self._canvas.scene.layers = evolve(self._canvas.scene.layers, **{layer: shown})
+        self._canvas.scene.forget()
+        self._canvas.update()
+
+    def _full_screen(self) -> None:
+        if self._window.isFullScreen():
+            self._window.showNormal()
+        else:
+            self._window.showFullScreen()
+
+    def _units(self, system: str) -> None:
+        words = "feet and inches" if system == "imperial" else "metres"
+        self._yard.commit(f"Show {words}", edits.set_site(self._yard.yard, units=system))
+
+    def _year(self, step: int) -> None:
+        year = self._yard.year
+        if year is None:
+            wanted = LAST_YEAR if step < 0 else None
+        else:
+            wanted = None if year + step > LAST_YEAR else max(year + step, 0)
+        self._yard.set_year(wanted)
+
+    def context_names(self) -> tuple[str, ...]:
+        """The commands offered for the selection, or for bare ground."""
+        return FOR_SELECTION if self._yard.selection else FOR_GROUND
+
+    def _selection_changed(self) -> None:
+        things = bool(self._yard.selection - {"lot"})
+        for name in NEED_THINGS:
+            self._window.actions_[name].setEnabled(things)
+
+
+def _toggle(dock: QDockWidget) -> None:
+    dock.setVisible(not dock.isVisible())

@@ -1,0 +1,30 @@
+"""Which commands stand in which menu, by name; an empty name is a line between groups."""
+
+from __future__ import annotations
+
+from yardplan.window.tools.toolbox import TOOLS
+
+MENUS: dict[str, tuple[str, ...]] = {
+    "&File": ("new", "open", "", "save", "save as", "", "close", "quit"),
+    "&Edit": (
+        "undo", "redo", "", "cut", "copy", "paste", "duplicate", "delete", "", "select all", "deselect",
+        "next thing", "", "carry", "lock", "unlock", "", "fields",
+    ),
+    "&View": (
+        "zoom in", "zoom out", "fit", "true size", "", "snap", "grid", "marks", "mature", "",
+        "side", "season", "full screen", "", "feet", "metres", "", "wheel zooms",
+    ),
+    "&Draw": tuple(f"tool {kind.icon}" for kind in TOOLS),
+    "&Planting": ("choose", "plants list", ""),
+    "&Light": ("shadows",),
+    "&Season": ("year less", "year more", "mature size"),
+    "S&heets": (),
+    "&Help": ("find command",),
+}
+#: What the context menu offers for a selection and for bare ground.
+FOR_SELECTION: tuple[str, ...] = (
+    "fields", "", "cut", "copy", "paste", "duplicate", "delete", "", "carry", "lock", "unlock",
+)
+FOR_GROUND: tuple[str, ...] = ("paste", "select all", "", "fit", "snap", "grid", "marks")
+#: Commands that need something selected besides the lot line.
+NEED_THINGS: tuple[str, ...] = ("cut", "copy", "duplicate", "delete", "carry", "lock", "unlock")

@@ -1,0 +1,79 @@
+"""The right side: what is in hand, the tabs to choose, edit and list, and what the checks found."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from yardplan.window.open_yard import OpenYard
+
+#: Width of the right side in pixels: at 1280 the sheet keeps more than 60 %.
+WIDTH = 320
+
+
+class Side(QWidget):
+    """Built after the window shows, since it loads the catalogue."""
+
+    site_wanted = Signal()
+    card_wanted = Signal(object)
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        from yardplan.window.panels.catalogue_list import CatalogueList
+        from yardplan.window.panels.fields import Fields
+        from yardplan.window.panels.findings_list import FindingsList
+        from yardplan.window.panels.plant_list import PlantList
+
+        self.open_yard = open_yard
+        self.choose = CatalogueList(open_yard)
+        self.fields = Fields(open_yard)
+        self.plants = PlantList(open_yard)
+        self.findings = FindingsList(open_yard)
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        self.tabs.addTab(self.choose, "Choose a plant")
+        self.tabs.addTab(self.fields, "Fields")
+        self.tabs.addTab(self.plants, "On the plan")
+        self._lay_out()
+        self.fields.site_wanted.connect(self.site_wanted)
+        self.choose.card_wanted.connect(self.card_wanted)
+        self.plants.edit_wanted.connect(self.show_fields)
+        open_yard.selection_changed.connect(self._selection_changed)
+
+    def _lay_out(self) -> None:
+        split = QSplitter(Qt.Orientation.Vertical)
+        split.setChildrenCollapsible(False)
+        split.addWidget(self.tabs)
+        split.addWidget(self.findings)
+        split.setStretchFactor(0, 3)
+        split.setStretchFactor(1, 2)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(8, 4, 8, 4)
+        box.addWidget(split)
+        self.setMinimumWidth(260)
+
+    def _selection_changed(self) -> None:
+        """The fields follow the selection, unless a plant is being chosen or the list is in use."""
+        idle = self.open_yard.in_hand is None and self.tabs.currentWidget() is self.choose
+        if idle and self.open_yard.selection:
+            self.tabs.setCurrentWidget(self.fields)
+
+    def show_fields(self) -> None:
+        """Bring the fields to the front and begin in the first one."""
+        self.tabs.setCurrentWidget(self.fields)
+        self.fields.setFocus(Qt.FocusReason.OtherFocusReason)
+        for part in self.fields.findChildren(QWidget):
+            if part.isVisible() and part.focusPolicy() & Qt.FocusPolicy.TabFocus:
+                part.setFocus(Qt.FocusReason.TabFocusReason)
+                return
+
+    def show_choice(self) -> None:
+        """Bring the catalogue to the front with the cursor in its search."""
+        self.tabs.setCurrentWidget(self.choose)
+        self.choose.search.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.choose.search.selectAll()
+
+    def show_plants(self) -> None:
+        """Bring the list of everything on the plan to the front."""
+        self.tabs.setCurrentWidget(self.plants)
+        self.plants.table.setFocus(Qt.FocusReason.OtherFocusReason)
