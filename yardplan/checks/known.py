@@ -9,6 +9,7 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
+from yardplan.plants.limits import shipped_limits
 from yardplan.yard.planting import PlantKey
 
 NAME = "known"
@@ -43,6 +44,15 @@ def _stock_and_form(
         yield _finding("unknown_form", thing, mark, {"form": Figure(form, "text")})
 
 
+def _refused(survey: Survey) -> tuple[str, ...]:
+    """Names of local figures that no rule takes: not known, or outside the range allowed."""
+    limits, local = shipped_limits(), survey.rules.local
+    return tuple(
+        name for name in survey.rules.refused()
+        if name not in limits or not limits[name].low <= local[name] <= limits[name].high
+    )
+
+
 def run(survey: Survey) -> list[Finding]:
     """Findings on plants, rootstocks and forms that the catalogue does not have, and on refused figures."""
     found: list[Finding] = []
@@ -59,7 +69,7 @@ def run(survey: Survey) -> list[Finding]:
     for bed in survey.stand.beds:
         if bed.bed.plant is not None:
             found.extend(_plant(bed.id, Mark(bed.bed.outline, "area"), bed.bed.plant, bed.cultivar, bed.crop))
-    refused = survey.rules.refused()
+    refused = _refused(survey)
     if refused:
         figures = {"rules": Figure(", ".join(refused), "text")}
         found.append(
