@@ -47,8 +47,8 @@ class Colours:
 
 
 LIGHT = Colours(
-    paper="#FBFAF5", room="#ECEAE4", panel="#F5F3EE", card="#FDFCF9", chosen="#DFE8DF",
-    ink="#22303A", muted="#52616A", rule="#C9C6BC", edge="#79848A",
+    paper="#FBFAF5", room="#ECEAE4", panel="#F5F3EE", card="#FDFCF9", chosen="#E2EBE2",
+    ink="#22303A", muted="#47555D", rule="#C9C6BC", edge="#79848A",
     conflict="#B93A0B", caution="#0B5C8F", leaf="#3F5E44", link="#0B5C8F", focus="#0B5C8F", button="#FDFCF9",
 )
 DARK = Colours(
@@ -165,7 +165,7 @@ def style_sheet(c: Colours) -> str:
         color: {c.muted}; padding: 4px 9px; min-height: {TARGET - 8}px; border: 0;
         border-bottom: 2px solid transparent; }}
     QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.leaf}; font-weight: 600; }}
-    QTabBar::tab:focus {{ border: 2px solid {c.focus}; }}
+    QTabBar::tab:focus {{ border: 2px solid {c.focus}; padding: 2px 7px 4px 7px; }}
     QTabWidget::pane {{ border: 0; border-top: 1px solid {c.rule}; }}
     QMenu {{ background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; }}
     QMenu::item {{ padding: 4px 24px; }}

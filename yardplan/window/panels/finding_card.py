@@ -21,7 +21,7 @@ _WRAP = int(Qt.TextFlag.TextWordWrap)
 #: The space between a figure and its unit.
 _FIGURE = re.compile(r"(?<=\d) (?=(?:%|m|cm|mm|ft|in|h|kg|lb|L|gal|°[CF])\b|%)")
 #: How strongly what is cleared or not yet computed again is drawn.
-PALE = 0.85
+PALE = 0.88
 
 
 @frozen
@@ -86,7 +86,8 @@ class FindingCard(QStyledItemDelegate):
         return QSize(self._view.viewport().width(), height + 2 * (_PAD - 1) + 2 * _GAP)
 
     def _chosen(self, index: QModelIndex | QPersistentModelIndex) -> bool:
-        return self._view.selectionModel() is not None and self._view.currentIndex().row() == index.row()
+        chosen = self._view.selectionModel()
+        return chosen is not None and chosen.isSelected(index)
 
     def _title_height(self, row: Row, width: int) -> int:
         return _height(row.said.title, BASE, True, width - _SIGN - 6 - _weight_width(row))

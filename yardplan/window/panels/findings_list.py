@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelectionModel, QModelIndex, QSize, Qt, Signal
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
 
@@ -48,7 +48,7 @@ class _Cards(QListView):
     """The cards; they wrap to the list's width, so a new width lays them out again."""
 
     chosen = Signal(int)
-    current_moved = Signal()
+    choice_moved = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -61,10 +61,10 @@ class _Cards(QListView):
         self.setItemDelegate(FindingCard(self))
         self.clicked.connect(lambda index: self.chosen.emit(index.row()))
 
-    def currentChanged(self, current: QModelIndex, previous: QModelIndex) -> None:
-        super().currentChanged(current, previous)
+    def selectionChanged(self, selected: QItemSelection, deselected: QItemSelection) -> None:
+        super().selectionChanged(selected, deselected)
         self.viewport().update()
-        self.current_moved.emit()
+        self.choice_moved.emit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -106,7 +106,7 @@ class FindingsList(QWidget):
             box.addWidget(part)
         box.setStretch(2, 1)
         self.cards.chosen.connect(self.show_place)
-        self.cards.current_moved.connect(self._show_rule)
+        self.cards.choice_moved.connect(self._show_rule)
         for signal in (self.rows.dataChanged, self.rows.rowsInserted, self.rows.layoutChanged):
             signal.connect(self._rows_changed)
         open_yard.shown.connect(self._rows_changed)
@@ -130,8 +130,8 @@ class FindingsList(QWidget):
         self.show_place(number)
 
     def _show_rule(self) -> None:
-        index = self.cards.currentIndex()
-        text = self.rows.row(index.row()).said.source_text if index.isValid() else ""
+        chosen = self.cards.selectedIndexes()
+        text = self.rows.row(chosen[0].row()).said.source_text if chosen else ""
         self.rule.setText(f"Rule: {text}" if text else "")
         self.rule.setVisible(bool(text))
 

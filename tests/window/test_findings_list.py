@@ -1,0 +1,187 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from attrs import evolve
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+from support import builders
+from support.widgets import too_small, unnamed
+
+from yardplan.checks.finding import Weight
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.findings_list import FindingsList, count_text
+from yardplan.yard import edits
+from yardplan.yard.yard import Yard
+
+Opened = Callable[[Yard], OpenYard]
+
+
+def crowded() -> Yard:
+    """Two pairs of apples that stand too close."""
+    return builders.yard_of(
+        builders.plant("A1", "apple:Liberty", (4, 5)), builders.plant("A2", "apple:Egremont Russet", (6, 5)),
+        builders.plant("A3", "apple:Enterprise", (18, 5)), builders.plant("A4", "apple:Jonathan", (20, 5)),
+        width=40,
+    )
+
+
+@pytest.fixture
+def listed(qtbot: QtBot, opened: Opened, theme) -> FindingsList:
+    made = FindingsList(opened(crowded()))
+    qtbot.addWidget(made)
+    made.resize(300, 500)
+    made.show()
+    qtbot.waitUntil(lambda: made.rows.rowCount() >= 2, timeout=15_000)
+    return made
+
+
+def keys(made: FindingsList) -> list[tuple]:
+    return [row.finding.key for row in made.rows.rows()]
+
+
+def row_about(made: FindingsList, *things: str):
+    return next(row for row in made.rows.rows() if row.finding.things == things and row.finding.check == "spacing")
+
+
+def test_model_keeps_qts_rules(listed: FindingsList, qtmodeltester) -> None:
+    qtmodeltester.check(listed.rows)
+
+
+def test_every_card_says_what_how_much_and_the_way_out(listed: FindingsList) -> None:
+    row = row_about(listed, "A1", "A2")
+    assert row.finding.weight is Weight.CONFLICT
+    assert row.spoken.startswith("Conflict. ")
+    assert "2.0 m" in row.said.message
+    assert f"What clears it: {row.said.clears.rstrip('.')}" in row.spoken
+    assert row.said.source_text
+
+
+def test_counts_tell_the_findings_by_weight(listed: FindingsList) -> None:
+    counts = listed.rows.counts()
+    assert sum(counts.values()) == listed.rows.rowCount()
+    assert counts[Weight.CONFLICT] >= 2
+    assert listed.counts.accessibleName().startswith(count_text(Weight.CONFLICT, counts[Weight.CONFLICT]))
+    assert [count_text(Weight.CONFLICT, n) for n in (0, 1, 2)] == ["0 conflicts", "1 conflict", "2 conflicts"]
+    assert count_text(Weight.ADVICE, 2) == "2 advice"
+
+
+def test_rows_keep_their_place_during_a_drag_and_mark_what_changed(listed: FindingsList) -> None:
+    open_yard = listed._open_yard
+    before = keys(listed)
+    for step in range(1, 4):
+        open_yard.show_trial(edits.move(open_yard.yard, {"A2"}, (0.1 * step, 0.0)))
+        assert keys(listed)[: len(before)] == before
+    assert row_about(listed, "A1", "A2").changed
+    assert not row_about(listed, "A3", "A4").changed
+    assert "changed" in row_about(listed, "A1", "A2").spoken
+
+
+def test_a_cleared_finding_stays_in_its_place_until_the_gesture_ends(listed: FindingsList) -> None:
+    open_yard = listed._open_yard
+    before = keys(listed)
+    moved = edits.move(open_yard.yard, {"A2"}, (6.0, 6.0))
+    open_yard.show_trial(moved)
+    cleared = row_about(listed, "A1", "A2")
+    assert cleared.cleared
+    assert keys(listed)[: len(before)] == before
+    assert listed.rows.counts()[Weight.CONFLICT] == sum(
+        f.weight is Weight.CONFLICT for f in open_yard.findings
+    )
+    open_yard.commit("Move A2", moved)
+    assert not any(row.finding.things == ("A1", "A2") and row.finding.check == "spacing" for row in listed.rows.rows())
+
+
+def test_giving_up_a_gesture_restores_the_list(listed: FindingsList, qtbot: QtBot) -> None:
+    open_yard = listed._open_yard
+    qtbot.waitUntil(lambda: all(row.finding.fresh for row in listed.rows.rows()), timeout=15_000)
+    before = {row.finding.key: row.said for row in listed.rows.rows()}
+    open_yard.show_trial(edits.move(open_yard.yard, {"A2"}, (6.0, 6.0)))
+    open_yard.drop_trial()
+    qtbot.waitUntil(lambda: all(row.finding.fresh for row in listed.rows.rows()), timeout=15_000)
+    after = listed.rows.rows()
+    assert {row.finding.key: row.said for row in after} == before
+    assert not any(row.changed or row.cleared for row in after)
+
+
+def test_the_chosen_card_follows_its_finding_when_the_order_changes(listed: FindingsList) -> None:
+    open_yard = listed._open_yard
+    number = keys(listed).index(row_about(listed, "A3", "A4").finding.key)
+    listed.cards.setCurrentIndex(listed.rows.index(number))
+    open_yard.commit("Move A2", edits.move(open_yard.yard, {"A2"}, (6.0, 6.0)))
+    here = listed.cards.currentIndex().row()
+    assert listed.rows.row(here).finding.things == ("A3", "A4")
+
+
+def test_click_shows_the_place_and_selects_what_it_is_about(listed: FindingsList, qtbot: QtBot) -> None:
+    number = keys(listed).index(row_about(listed, "A3", "A4").finding.key)
+    box = listed.cards.visualRect(listed.rows.index(number))
+    open_yard = listed._open_yard
+    with qtbot.waitSignals([listed.go_to, open_yard.place_wanted]):
+        qtbot.mouseClick(listed.cards.viewport(), Qt.MouseButton.LeftButton, pos=box.center())
+    assert open_yard.selection == {"A3", "A4"}
+
+
+def test_enter_does_what_a_click_does(listed: FindingsList, qtbot: QtBot) -> None:
+    listed.cards.setCurrentIndex(listed.rows.index(0))
+    with qtbot.waitSignal(listed.go_to) as seen:
+        qtbot.keyClick(listed.cards, Qt.Key.Key_Return)
+    assert seen.args[0] == listed.rows.row(0).finding.things
+
+
+def test_step_goes_round_all_findings(listed: FindingsList) -> None:
+    listed.cards.selectionModel().clearCurrentIndex()
+    seen = []
+    for _ in range(listed.rows.rowCount() + 1):
+        listed.step(1)
+        seen.append(listed.cards.currentIndex().row())
+    assert seen == [*range(listed.rows.rowCount()), 0]
+    listed.step(-1)
+    assert listed.cards.currentIndex().row() == listed.rows.rowCount() - 1
+
+
+def test_rule_shows_for_the_chosen_card_only(listed: FindingsList) -> None:
+    assert not listed.rule.isVisible()
+    listed.cards.setCurrentIndex(listed.rows.index(0))
+    assert listed.rows.row(0).said.source_text in listed.rule.text()
+    listed.cards.clearSelection()
+    assert not listed.rule.isVisible()
+
+
+def test_cards_grow_taller_when_the_list_gets_narrow(listed: FindingsList, qtbot: QtBot) -> None:
+    listed.resize(700, 500)
+    wide = listed.cards.sizeHintForIndex(listed.rows.index(0)).height()
+    listed.resize(300, 500)
+    qtbot.waitUntil(lambda: listed.cards.sizeHintForIndex(listed.rows.index(0)).height() > wide)
+
+
+def test_an_empty_yard_says_so_and_a_clear_one_too(qtbot: QtBot, opened: Opened, theme) -> None:
+    empty = FindingsList(opened(Yard()))
+    qtbot.addWidget(empty)
+    empty.show()
+    assert empty.quiet.isVisible()
+    assert "Nothing is drawn yet" in empty.quiet.text()
+
+
+def test_feet_are_used_where_the_yard_wants_them(qtbot: QtBot, opened: Opened, theme) -> None:
+    yard = crowded()
+    made = FindingsList(opened(evolve(yard, site=evolve(yard.site, units="imperial"))))
+    qtbot.addWidget(made)
+    qtbot.waitUntil(lambda: made.rows.rowCount() >= 2, timeout=15_000)
+    assert "6.6 ft" in row_about(made, "A1", "A2").said.message
+
+
+def test_everything_has_a_name_and_is_large_enough(listed: FindingsList) -> None:
+    assert unnamed(listed) == []
+    assert too_small(listed) == []
+
+
+@pytest.mark.parametrize("scheme", ("light", "dark"))
+def test_cards_are_painted_in_both_schemes(listed: FindingsList, theme, scheme: str) -> None:
+    theme.choose(scheme)
+    listed.cards.setCurrentIndex(listed.rows.index(0))
+    picture = listed.grab().toImage()
+    colours = {picture.pixelColor(x, y).name() for x in range(0, 300, 3) for y in range(40, 200, 3)}
+    assert theme.colours.conflict.lower() in colours
+    assert theme.colours.chosen.lower() in colours

@@ -1,0 +1,171 @@
+"""The few facts that decide about a plant, each with its verdict: sun, partner, room, winter, soil."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from attrs import frozen
+
+from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.wording import names_of, say
+from yardplan.plants.crop import Crop
+from yardplan.plants.cultivar import Cultivar, SelfFruit
+from yardplan.plants.finder import hardy_in
+from yardplan.plants.stand import Standing, StandingRow
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.catalogue_filter import self_words, zone_words
+from yardplan.window.panels.parts import SIGN_OF, Sign
+from yardplan.yard.ground import StandingTree
+from yardplan.yard.planting import PlantKey, Planting, Row
+
+#: The checks whose findings speak about each fact, weightiest finding first.
+CHECKS_OF: dict[str, tuple[str, ...]] = {
+    "Sun": ("light",),
+    "Partner": ("pollination", "bloom"),
+    "Room": ("spacing", "rows", "clearance", "clear", "room", "access", "neighbours"),
+    "Winter": ("hardiness", "chill", "frost", "containers", "season"),
+    "Soil": ("soil", "drainage", "rotation"),
+}
+_ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
+
+
+@frozen
+class Fact:
+    """One fact: its name, the verdict as a sign, the value in a few words and what stands behind it."""
+
+    name: str
+    sign: Sign
+    value: str
+    detail: str = ""
+
+    @property
+    def spoken(self) -> str:
+        """The fact in a sentence for screen readers."""
+        return ", ".join(part for part in (f"{self.name}: {self.value}", self.detail) if part)
+
+
+@frozen(kw_only=True)
+class Subject:
+    """The plant a card is about: on the plan (`id`) or only in hand (`id` None)."""
+
+    id: str | None
+    key: PlantKey
+    cultivar: Cultivar | None
+    crop: Crop | None
+    place: tuple[float, float] | None = None
+
+
+def subject_of(open_yard: OpenYard) -> Subject | None:
+    """The one plant selected, else the plant in hand, else None."""
+    if len(open_yard.selection) == 1:
+        thing = open_yard.shown_yard.find(next(iter(open_yard.selection)))
+        if isinstance(thing, (Planting, Row)):
+            return _subject(open_yard, thing.plant, thing.id)
+    in_hand = open_yard.in_hand
+    return None if in_hand is None else _subject(open_yard, in_hand.plant, None)
+
+
+def _subject(open_yard: OpenYard, key: PlantKey, thing_id: str | None) -> Subject:
+    known = open_yard.catalogue
+    return Subject(id=thing_id, key=key, cultivar=known.cultivar(key), crop=known.crop(key.crop))
+
+
+def standing_of(open_yard: OpenYard, thing_id: str) -> Standing | StandingRow | None:
+    """A plant or row of the stand by id."""
+    stand = open_yard.stand
+    return next((each for each in (*stand.plants, *stand.rows) if each.id == thing_id), None)
+
+
+def facts_of(open_yard: OpenYard, subject: Subject) -> list[Fact]:
+    """The facts in the order shown."""
+    about = [f for f in open_yard.findings if subject.id is not None and subject.id in f.things]
+    makers = {"Sun": _sun, "Partner": _partner, "Room": _room, "Winter": _winter, "Soil": _soil}
+    return [_fact(open_yard, name, about, maker(open_yard, subject)) for name, maker in makers.items()]
+
+
+def _fact(open_yard: OpenYard, name: str, about: Iterable[Finding], good: Fact) -> Fact:
+    """What the weightiest finding says of a fact, or the good news where no finding does."""
+    found = sorted((f for f in about if f.check in CHECKS_OF[name]), key=lambda f: _ORDER[f.weight])
+    if not found:
+        return good
+    said = say(found[0], names_of(open_yard.shown_yard), open_yard.units)
+    more = f" (and {len(found) - 1} more)" if len(found) > 1 else ""
+    return Fact(name, SIGN_OF[found[0].weight], said.title + more, good.detail)
+
+
+def _sun(open_yard: OpenYard, subject: Subject) -> Fact:
+    crop = subject.crop
+    need = f"needs {crop.sun_needed:g}, likes {crop.sun_good:g}" if crop else ""
+    light = open_yard.light
+    held = None if light is None or subject.id is None else (
+        light.plants.get(subject.id) or light.rows.get(subject.id)
+    )
+    if held is None:
+        waiting = "being computed" if subject.id is not None else "known once it has a place"
+        return Fact("Sun", "unknown", waiting, need and f"{need} h a day")
+    sign: Sign = "good" if crop is None or held.hours >= crop.sun_needed else "caution"
+    return Fact("Sun", sign, f"{held.hours:.1f} h a day", need)
+
+
+def _partner(open_yard: OpenYard, subject: Subject) -> Fact:
+    cultivar = subject.cultivar
+    if cultivar is None:
+        return Fact("Partner", "unknown", "variety not known")
+    words = self_words(cultivar) or "no pollen needed"
+    if cultivar.self_fruitful in (SelfFruit.YES, SelfFruit.NOT_APPLICABLE) and not cultivar.sex:
+        return Fact("Partner", "good", words)
+    if subject.id is None:
+        return Fact("Partner", "unknown", words, f"{cultivar.bloom_season} bloom" if cultivar.bloom_season else "")
+    return Fact("Partner", "good", "has a partner", words)
+
+
+def _room(open_yard: OpenYard, subject: Subject) -> Fact:
+    if subject.id is None:
+        return Fact("Room", "unknown", "known once it has a place")
+    nearest = nearest_plant(open_yard, subject.id)
+    return Fact("Room", "good", "enough", nearest)
+
+
+def nearest_plant(open_yard: OpenYard, thing_id: str) -> str:
+    """`nearest: Enterprise (A1), 5.5 m`, trunk to trunk; empty where nothing else stands."""
+    import math
+
+    from yardplan.units import format_coarse
+
+    me = standing_of(open_yard, thing_id)
+    if not isinstance(me, Standing):
+        return ""
+    others = [each for each in open_yard.stand.plants if each.id != thing_id]
+    if not others:
+        return ""
+    other = min(others, key=lambda each: math.dist(each.place, me.place))
+    name = _short_name(other)
+    return f"nearest {name}, {format_coarse(math.dist(other.place, me.place), open_yard.units)}"
+
+
+def _short_name(plant: Standing) -> str:
+    thing = plant.thing
+    if isinstance(thing, StandingTree):
+        return thing.name or thing.cultivar or thing.kind
+    return thing.plant.cultivar
+
+
+def _winter(open_yard: OpenYard, subject: Subject) -> Fact:
+    zone, cultivar = open_yard.shown_yard.site.zone, subject.cultivar
+    suits = zone_words(cultivar) if cultivar else ""
+    hardy = None if cultivar is None or not zone else hardy_in(cultivar, zone)
+    if hardy is None:
+        why = "yard's zone not known" if not zone else "its zone not known"
+        return Fact("Winter", "unknown", why, suits)
+    return Fact("Winter", "good" if hardy else "caution", "hardy" if hardy else "outside its zones",
+                f"{suits}, yard {zone}")
+
+
+def _soil(open_yard: OpenYard, subject: Subject) -> Fact:
+    suited = subject.crop.ph if subject.crop else None
+    suits = f"suits {suited[0]:.1f} to {suited[1]:.1f}" if suited else ""
+    ph = open_yard.shown_yard.site.soil.ph
+    if ph is None or suited is None:
+        return Fact("Soil", "unknown", "pH not known" if ph is None else "no figure for its pH", suits)
+    inside = suited[0] <= ph <= suited[1]
+    return Fact("Soil", "good" if inside else "caution", f"pH {ph:.1f}", suits)

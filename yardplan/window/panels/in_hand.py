@@ -1,0 +1,163 @@
+"""The card of the plant in hand or selected: name, size, and the facts that decide with their verdicts."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from yardplan.units import format_coarse
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.facts import Fact, Subject, facts_of, standing_of, subject_of
+from yardplan.window.panels.forms import size_in_hand, size_words
+from yardplan.window.panels.parts import Elided, SignMark, button, label
+
+_NAME_WIDTH = 52
+_NOTHING = "Pick a variety from the catalogue, or select a plant on the plan."
+
+
+class _FactLine(QWidget):
+    """One fact: sign, name, value; what stands behind it follows on the line, or under it where it is long."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.sign = SignMark()
+        self.name = label("", "muted")
+        self.name.setFixedWidth(_NAME_WIDTH)
+        self.value, self.detail = label("", "heading", wrap=True), label("", "small", wrap=True)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(6)
+        self._grid.setVerticalSpacing(0)
+        self._grid.addWidget(self.sign, 0, 0, Qt.AlignmentFlag.AlignTop)
+        self._grid.addWidget(self.name, 0, 1, Qt.AlignmentFlag.AlignTop)
+        self._grid.addWidget(self.value, 0, 2)
+        self._grid.addWidget(self.detail, 1, 2)
+        self._grid.setColumnStretch(3, 1)
+
+    def show_fact(self, fact: Fact) -> None:
+        self.sign.show_sign(fact.sign)
+        self.name.setText(fact.name)
+        self.value.setText(fact.value)
+        self.detail.setText(fact.detail)
+        self.detail.setVisible(bool(fact.detail))
+        self.setAccessibleName(fact.spoken)
+        self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Both on one line where they have room."""
+        value = self.value.fontMetrics().horizontalAdvance(self.value.text()) + 4
+        detail = self.detail.fontMetrics().horizontalAdvance(self.detail.text()) + 4
+        room = self.width() - _NAME_WIDTH - 14 - 4 * 6
+        one_line = value + detail <= room
+        self.value.setMinimumWidth(value if one_line else 0)
+        self._grid.addWidget(self.detail, *((0, 3) if one_line else (1, 2, 1, 2)))
+        if not one_line:
+            self._grid.addWidget(self.value, 0, 2, 1, 2)
+        else:
+            self._grid.addWidget(self.value, 0, 2)
+
+
+class InHandCard(QWidget):
+    """Follows what is in hand or selected; keeps its lines while a plant is dragged, so nothing jumps."""
+
+    #: The card with every fact of a variety is asked for: its PlantKey.
+    card_wanted = Signal(object)
+    #: Varieties that would set fruit on this plant are asked for: its PlantKey and its id or None.
+    partners_wanted = Signal(object, object)
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self._subject: Subject | None = None
+        self.kicker = label("", "muted")
+        self.title = Elided("", "title")
+        self.size = label("", "muted", wrap=True)
+        self.lines = [_FactLine() for _ in range(5)]
+        self.nothing = label(_NOTHING, "muted", wrap=True)
+        self.facts_button = button("All facts…", "link", tip="Every fact of this variety with its source")
+        self.partners_button = button("Find a partner…", "link", tip="Varieties that would set fruit on it")
+        self.away_button = button("Put away", "link", tip="Nothing in hand (Esc)")
+        self._lay_out()
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.timeout.connect(self.refresh)
+        self._connect()
+        self.refresh()
+
+    def _lay_out(self) -> None:
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 2)
+        box.setSpacing(3)
+        for part in (self.kicker, self.title, self.size, *self.lines, self.nothing):
+            box.addWidget(part)
+        links = QHBoxLayout()
+        links.setContentsMargins(0, 0, 0, 0)
+        links.setSpacing(10)
+        for part in (self.facts_button, self.partners_button, self.away_button):
+            links.addWidget(part)
+        links.addStretch()
+        box.addLayout(links)
+
+    def _connect(self) -> None:
+        open_yard = self._open_yard
+        for signal in (
+            open_yard.selection_changed, open_yard.in_hand_changed, open_yard.year_changed,
+            open_yard.findings_changed, open_yard.light_changed, open_yard.loaded,
+        ):
+            signal.connect(self._refresh_soon)
+        open_yard.shown.connect(self._refresh_soon)
+        self.facts_button.clicked.connect(lambda: self._subject and self.card_wanted.emit(self._subject.key))
+        self.partners_button.clicked.connect(
+            lambda: self._subject and self.partners_wanted.emit(self._subject.key, self._subject.id)
+        )
+        self.away_button.clicked.connect(lambda: self._open_yard.take_in_hand(None))
+
+    def _refresh_soon(self, *_: object) -> None:
+        """Several signals of one event make one renewal."""
+        if not self._soon.isActive():
+            self._soon.start(0)
+
+    def refresh(self) -> None:
+        """Show what is in hand or selected now."""
+        self._soon.stop()
+        self._subject = subject = subject_of(self._open_yard)
+        held = subject is not None
+        for part in (self.kicker, self.title, self.size, self.facts_button, self.partners_button, *self.lines):
+            part.setVisible(held)
+        self.nothing.setVisible(not held)
+        self.away_button.setVisible(held and subject is not None and subject.id is None)
+        if subject is None:
+            return
+        self.kicker.setText("In hand" if subject.id is None else f"Selected · {subject.id}")
+        stock = self._stock(subject)
+        on = f" on {stock}" if stock else ""
+        self.title.setText(f"{subject.key.cultivar} {subject.key.crop}{on}")
+        self.size.setText(self._size_words(subject))
+        for line, fact in zip(self.lines, facts_of(self._open_yard, subject), strict=True):
+            line.show_fact(fact)
+
+    def _stock(self, subject: Subject) -> str | None:
+        if subject.id is None:
+            return self._open_yard.in_hand.rootstock if self._open_yard.in_hand else None
+        return getattr(self._open_yard.shown_yard.find(subject.id), "rootstock", None)
+
+    def _size_words(self, subject: Subject) -> str:
+        """Full size, and the spread at the chosen year where one is chosen."""
+        open_yard = self._open_yard
+        if subject.id is None:
+            in_hand = open_yard.in_hand
+            return "" if in_hand is None else (
+                f"{size_words(size_in_hand(open_yard.catalogue, in_hand), open_yard.units)} at full size"
+            )
+        standing = standing_of(open_yard, subject.id)
+        if standing is None:
+            return ""
+        words = f"{size_words(standing.mature, open_yard.units)} at full size"
+        if open_yard.year is None:
+            return words
+        return f"{words}; year {open_yard.year}: about {format_coarse(standing.size.spread, open_yard.units)} wide"
