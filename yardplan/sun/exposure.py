@@ -6,7 +6,8 @@ not depend on any order, and the shares add up to exactly what is missing.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections import Counter
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -15,8 +16,18 @@ from numpy.typing import NDArray
 
 from yardplan.sun.casters import Caster, Crown, Prism
 from yardplan.sun.leaves import DEPTH_UNIT, depths
+from yardplan.sun.parameters import Shape
 from yardplan.sun.position import Floats
-from yardplan.sun.rays import Balls, Rays, balls_of, hits, hits_prism, may_hit
+from yardplan.sun.rays import (
+    Balls,
+    Rays,
+    balls_of,
+    crown_columns,
+    crown_hits,
+    face_columns,
+    may_hit,
+    prism_hits,
+)
 from yardplan.sun.targets import Target
 from yardplan.yard.ground import Point
 
@@ -101,67 +112,89 @@ def joined_blocks(parts: Sequence[Blocks]) -> Blocks:
     )
 
 
-def _groups(casters: Iterable[Caster]) -> list[list[Caster]]:
-    """Casters that count once on a ray: all pieces of an opaque thing together, any other on its own."""
-    solid: dict[str, list[Caster]] = {}
-    alone: list[list[Caster]] = []
+@frozen(eq=False)
+class _Batch:
+    """Casters tested together: crowns of one shape, or solids with one number of faces."""
+
+    casters: Sequence[Caster]
+    shape: Shape | None
+
+    def hits(self, which: Ints, rays: Rays) -> Bools:
+        """Rays (m, k) met by one caster a bundle."""
+        if self.shape is None:
+            prisms = [c for c in self.casters if isinstance(c, Prism)]
+            return prism_hits(face_columns(prisms).taken(which), rays)
+        crowns = [c for c in self.casters if isinstance(c, Crown)]
+        return crown_hits(self.shape, crown_columns(crowns).taken(which), rays)
+
+    def near(self, which: Ints, rays: Rays, margin: Floats) -> Bools:
+        """Bundles whose middle ray (m, 1) passes within a margin; crowns have their ball for that."""
+        if self.shape is not None:
+            return np.ones(len(which), dtype=bool)
+        prisms = [c for c in self.casters if isinstance(c, Prism)]
+        return prism_hits(face_columns(prisms).taken(which), rays, margin[:, None])[:, 0]
+
+
+def _batches(casters: Sequence[Caster]) -> list[_Batch]:
+    sorts: dict[Shape | int, list[Caster]] = {}
     for caster in casters:
-        if isinstance(caster, Prism) and max(caster.light) <= 0.0:
-            solid.setdefault(caster.owner, []).append(caster)
-        else:
-            alone.append([caster])
-    return [*solid.values(), *alone]
+        key = caster.shape if isinstance(caster, Crown) else len(caster.solid.offsets)
+        sorts.setdefault(key, []).append(caster)
+    return [
+        _Batch(group[start : start + _TOGETHER], key if isinstance(key, str) else None)
+        for key, group in sorts.items() for start in range(0, len(group), _TOGETHER)
+    ]
+
+
+#: Casters looked at in one go; keeps the first look small.
+_TOGETHER = 24
 
 
 class Blocker:
     """Finds the rays that casters stand in the way of. `owners` numbers the ids that can take light."""
 
-    def __init__(self, surfaces: Surfaces, sun: Sun, gradient: Point, owners: dict[str, int]) -> None:
+    def __init__(self, surfaces: Surfaces, sun: Sun, gradient: Point, owners: Mapping[str, int]) -> None:
         self.surfaces, self.sun, self.gradient, self.owners = surfaces, sun, gradient, owners
 
-    def blocks(self, casters: Sequence[Caster], wanted: Bools | None = None) -> Blocks:
-        """All rays to the `wanted` targets (p,) that the casters meet."""
-        chosen = np.ones(len(self.surfaces), dtype=bool) if wanted is None else wanted
-        parts = []
-        for group in _groups(casters):
-            owner = group[0].owner
-            others = chosen & (np.array(self.surfaces.ids, dtype=object) != owner)
-            found = [ray for caster in group if len(ray := self._rays(caster, others))]
-            if found:
-                ray = found[0] if len(found) == 1 else np.unique(np.concatenate(found))
-                parts.append(self._block(ray, group[0]))
-        return joined_blocks(parts)
+    def blocks(self, casters: Sequence[Caster]) -> Blocks:
+        """All rays that the casters meet; a thing's own crown is never in its way."""
+        if not len(self.surfaces) or not len(self.sun):
+            return joined_blocks([])
+        return self._once(joined_blocks([self._batch_blocks(batch) for batch in _batches(casters)]), casters)
 
-    def _block(self, ray: Ints, caster: Caster) -> Blocks:
-        beam = ray // self.surfaces.points.shape[1] % len(self.sun)
-        depth = depths(caster.light)[self.sun.months[beam]].astype(np.int64)
-        kept = depth > 0
-        return Blocks(ray[kept], np.full(int(kept.sum()), self.owners[caster.owner]), depth[kept])
+    def _once(self, blocks: Blocks, casters: Sequence[Caster]) -> Blocks:
+        """Pieces of one opaque thing count once on a ray."""
+        pieces = Counter(c.owner for c in casters if max(c.light) <= 0.0)
+        many = [self.owners[owner] for owner, number in pieces.items() if number > 1]
+        if not many:
+            return blocks
+        twice = np.isin(blocks.owner, many)
+        of_many = blocks.of(twice)
+        _, first = np.unique(of_many.ray * (max(many) + 1) + of_many.owner, return_index=True)
+        kept = Blocks(of_many.ray[first], of_many.owner[first], of_many.depth[first])
+        return joined_blocks([blocks.of(~twice), kept])
 
-    def _near(self, caster: Caster, wanted: Bools) -> tuple[Ints, Ints]:
-        """Targets and positions for which a closer look is needed."""
-        which = np.flatnonzero(wanted)
-        balls = self.surfaces.balls
-        if isinstance(caster, Crown):
-            own = balls_of([caster], self.gradient)
-            around = Balls(balls.centres[which], balls.radii[which])
-            # Seen from the caster the target lies the other way: turn the rays round.
-            near = may_hit(around, own.centres[0], float(own.radii[0]), -self.sun.level)
-        else:
-            rays = Rays(balls.centres[which][:, None, :], self.sun.level[None, :, :], self.gradient)
-            near = hits_prism(caster, rays, balls.radii[which][:, None])
-        target, beam = np.nonzero(near)
-        return which[target], beam
+    def _foreign(self, batch: _Batch) -> Bools:
+        """Casters against targets (c, p): True unless one is the other's own."""
+        own = np.array([c.owner for c in batch.casters], dtype=object)
+        return np.asarray(own[:, None] != np.array(self.surfaces.ids, dtype=object)[None, :])
 
-    def _rays(self, caster: Caster, wanted: Bools) -> Ints:
-        """Flat indices of the rays that meet one caster."""
-        target, beam = self._near(caster, wanted)
-        if len(target) == 0:
-            return target
-        rays = Rays(self.surfaces.points[target], self.sun.level[beam][:, None, :], self.gradient)
-        pair, point = np.nonzero(hits(caster, rays))
+    def _batch_blocks(self, batch: _Batch) -> Blocks:
+        balls, sun = self.surfaces.balls, self.sun
+        near = may_hit(balls_of(batch.casters, self.gradient), balls, sun.level)
+        near &= self._foreign(batch)[:, :, None]
+        caster, target, beam = np.nonzero(near)
+        middle = Rays(balls.centres[target][:, None, :], sun.level[beam][:, None, :], self.gradient)
+        closer = batch.near(caster, middle, balls.radii[target])
+        caster, target, beam = caster[closer], target[closer], beam[closer]
+        rays = Rays(self.surfaces.points[target], sun.level[beam][:, None, :], self.gradient)
+        bundle, point = np.nonzero(batch.hits(caster, rays))
+        depth_of = np.array([depths(c.light) for c in batch.casters], dtype=np.int64)
+        depth = depth_of[caster[bundle], sun.months[beam[bundle]]]
+        owner = np.array([self.owners[c.owner] for c in batch.casters])[caster[bundle]]
         number = self.surfaces.points.shape[1]
-        return np.asarray((target[pair] * len(self.sun) + beam[pair]) * number + point)
+        ray = (target[bundle] * len(sun) + beam[bundle]) * number + point
+        return Blocks(ray, owner, depth).of(depth > 0)
 
 
 @frozen(eq=False)
@@ -175,15 +208,11 @@ class Exposure:
 def exposure_of(shown: Floats, blocks: Blocks, sun: Sun, owners: int) -> Exposure:
     """Sum up rays. `shown` (p, n, k) from `Surfaces.shown_to`; rays of `blocks` index into it."""
     targets, beams, number = shown.shape
-    rays, where = np.unique(blocks.ray, return_inverse=True)
-    depth = np.bincount(where, weights=blocks.depth, minlength=len(rays))
-    lost = shown.reshape(-1)[rays] * (1.0 - np.exp(depth * (-1.0 / DEPTH_UNIT)))
-    beam = rays // number
-    per_beam = 1.0 - np.bincount(beam, weights=lost, minlength=targets * beams).reshape(targets, beams)
-    season = lost * sun.weights[0][beam % beams]
-    share = season[where] * blocks.depth / depth[where]
+    depth = np.bincount(blocks.ray, weights=blocks.depth, minlength=shown.size)
+    lost = shown.reshape(-1) * -np.expm1(depth * (-1.0 / DEPTH_UNIT))
+    per_beam = 1.0 - lost.reshape(targets, beams, number).sum(axis=2)
+    beam = blocks.ray // number % beams
+    share = lost[blocks.ray] * blocks.depth / depth[blocks.ray] * sun.weights[0][beam]
     key = blocks.ray // (number * beams) * owners + blocks.owner
     losses = np.bincount(key, weights=share, minlength=targets * owners).reshape(targets, owners)
-    return Exposure(per_beam @ sun.weights.T, losses)
-
-
+    return Exposure(per_beam @ sun.weights.T, losses.astype(np.float64))

@@ -13,7 +13,8 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from yardplan.sun.casters import Caster, Crown, Prism
+from yardplan.sun.casters import Crown, Prism
+from yardplan.sun.parameters import Shape
 from yardplan.sun.position import Floats
 from yardplan.yard.ground import Point
 
@@ -25,21 +26,40 @@ _NOTHING = 1e-15
 
 @frozen(eq=False)
 class Rays:
-    """Points (n, 3) and directions (n, 3), both on the drawing with z above the ground made level."""
+    """Points (..., 3) and directions (..., 3), both on the drawing with z above the ground made level."""
 
     points: Floats
     directions: Floats
     gradient: Point
 
-    def true_height(self, about: Point) -> tuple[Floats, Floats, Floats, Floats, Floats, Floats]:
-        """Points from a trunk's foot and directions in true space: x, y, z, dx, dy, dz."""
-        gx, gy = self.gradient
-        x, y = self.points[..., 0] - about[0], self.points[..., 1] - about[1]
-        dx, dy, dz = (self.directions[..., axis] for axis in range(3))
-        return x, y, self.points[..., 2] + gx * x + gy * y, dx, dy, dz + gx * dx + gy * dy
+
+@frozen(eq=False)
+class Crowns:
+    """Crowns of one shape as columns, one a ray bundle: shaped so that they spread over the rays."""
+
+    x: Floats
+    y: Floats
+    radius: Floats
+    base: Floats
+    top: Floats
+
+    def taken(self, index: NDArray[np.signedinteger]) -> Crowns:
+        """Columns for bundles of rays, (m, 1)."""
+        return Crowns(*(column[index][:, None] for column in
+                        (self.x, self.y, self.radius, self.base, self.top)))
+
+    def upright(self, rays: Rays) -> tuple[Floats, Floats, Floats, Floats, Floats, Floats]:
+        """Points from the trunk's foot and directions in true space: x, y, z, dx, dy, dz."""
+        gx, gy = rays.gradient
+        x, y = rays.points[..., 0] - self.x, rays.points[..., 1] - self.y
+        dx, dy, dz = (rays.directions[..., axis] for axis in range(3))
+        return x, y, rays.points[..., 2] + gx * x + gy * y, dx, dy, dz + gx * dx + gy * dy
 
 
-Span = tuple[Floats, Floats]
+def crown_columns(crowns: Sequence[Crown]) -> Crowns:
+    """Columns of several crowns, (c,)."""
+    table = np.array([[*c.place, c.radius, c.base, c.top] for c in crowns]).reshape(-1, 5)
+    return Crowns(*table.T)
 
 
 def _quadratic(a: Floats, half_b: Floats, c: Floats) -> tuple[Floats, Floats, Bools]:
@@ -51,91 +71,110 @@ def _quadratic(a: Floats, half_b: Floats, c: Floats) -> tuple[Floats, Floats, Bo
     return np.minimum(one, two), np.maximum(one, two), inside > 0.0
 
 
-def _slab(z: Floats, dz: Floats, low: float, high: float) -> Span:
-    """Where a climbing ray lies between two heights."""
-    return (low - z) / dz, (high - z) / dz
-
-
-def _ball(crown: Crown, rays: Rays, middle: float, half: float) -> tuple[Floats, Floats, Bools, Floats, Floats]:
-    x, y, z, dx, dy, dz = rays.true_height(crown.place)
-    r2, v2 = crown.radius**2, half**2
+def _ball(crowns: Crowns, rays: Rays, middle: Floats, half: Floats) -> tuple[Floats, ...]:
+    """Where rays enter and leave an ellipsoid, whether they do, and their height and climb."""
+    x, y, z, dx, dy, dz = crowns.upright(rays)
+    r2, v2 = crowns.radius**2, half**2
     level = z - middle
     a = (dx**2 + dy**2) / r2 + dz**2 / v2
     b = (x * dx + y * dy) / r2 + level * dz / v2
     c = (x**2 + y**2) / r2 + level**2 / v2 - 1.0
-    enter, leave, real = _quadratic(a, b, c)
-    return enter, leave, real, z, dz
+    return (*_quadratic(a, b, c), z, dz)
 
 
-def _hits_ellipsoid(crown: Crown, rays: Rays) -> Bools:
-    middle, half = (crown.top + crown.base) / 2.0, (crown.top - crown.base) / 2.0
-    _, leave, real, _, _ = _ball(crown, rays, middle, half)
-    return real & (leave > AHEAD)
+def _hits_ellipsoid(crowns: Crowns, rays: Rays) -> Bools:
+    middle, half = (crowns.top + crowns.base) / 2.0, (crowns.top - crowns.base) / 2.0
+    _, leave, real, _, _ = _ball(crowns, rays, middle, half)
+    return np.asarray(real & (leave > AHEAD))
 
 
-def _hits_dome(crown: Crown, rays: Rays) -> Bools:
-    enter, leave, real, z, dz = _ball(crown, rays, crown.base, crown.top - crown.base)
-    start = np.maximum(np.maximum(enter, (crown.base - z) / dz), 0.0)
-    return real & (leave > start + AHEAD)
+def _meets(crowns: Crowns, z: Floats, dz: Floats, enter: Floats, leave: Floats) -> Bools:
+    """Whether a climbing ray is inside between its entry and exit, ahead and between base and top."""
+    start = np.maximum(np.maximum(enter, (crowns.base - z) / dz), 0.0)
+    return np.asarray(np.minimum(leave, (crowns.top - z) / dz) > start + AHEAD)
 
 
-def _hits_cylinder(crown: Crown, rays: Rays) -> Bools:
-    x, y, z, dx, dy, dz = rays.true_height(crown.place)
-    enter, leave, real = _quadratic(dx**2 + dy**2, x * dx + y * dy, x**2 + y**2 - crown.radius**2)
-    low, high = _slab(z, dz, crown.base, crown.top)
-    start = np.maximum(np.maximum(enter, low), 0.0)
-    return real & (np.minimum(leave, high) > start + AHEAD)
+def _hits_dome(crowns: Crowns, rays: Rays) -> Bools:
+    enter, leave, real, z, dz = _ball(crowns, rays, crowns.base, crowns.top - crowns.base)
+    return np.asarray(real & _meets(crowns, z, dz, enter, leave))
 
 
-def _hits_pointed(crown: Crown, rays: Rays, tip: float) -> Bools:
+def _hits_cylinder(crowns: Crowns, rays: Rays) -> Bools:
+    x, y, z, dx, dy, dz = crowns.upright(rays)
+    enter, leave, real = _quadratic(dx**2 + dy**2, x * dx + y * dy, x**2 + y**2 - crowns.radius**2)
+    return np.asarray(real & _meets(crowns, z, dz, enter, leave))
+
+
+def _hits_pointed(crowns: Crowns, rays: Rays, tip_up: bool) -> Bools:
     """A cone with its tip up or a vase with its tip down: the nappe between base and top."""
-    x, y, z, dx, dy, dz = rays.true_height(crown.place)
-    grow = (crown.radius / (crown.top - crown.base)) ** 2
-    level = z - tip
+    x, y, z, dx, dy, dz = crowns.upright(rays)
+    grow = (crowns.radius / (crowns.top - crowns.base)) ** 2
+    level = z - (crowns.top if tip_up else crowns.base)
     a = dx**2 + dy**2 - grow * dz**2
     b = x * dx + y * dy - grow * level * dz
     c = x**2 + y**2 - grow * level**2
     first, second, real = _quadratic(a, b, c)
-    low, high = _slab(z, dz, crown.base, crown.top)
     # A ray steeper than the sides (a < 0) lies in the lower nappe before the first root, in the upper after
     # the second; a flatter one lies within between the two.
     steep = a < 0.0
-    up = tip > crown.base
-    enter = np.where(steep, -np.inf if up else second, first)
-    leave = np.where(steep, first if up else np.inf, second)
-    start = np.maximum(np.maximum(enter, low), 0.0)
-    return real & (np.minimum(leave, high) > start + AHEAD)
+    enter = np.where(steep, -np.inf if tip_up else second, first)
+    leave = np.where(steep, first if tip_up else np.inf, second)
+    return np.asarray(real & _meets(crowns, z, dz, enter, leave))
 
 
-_TESTS: dict[str, Callable[[Crown, Rays], Bools]] = {
+_TESTS: dict[Shape, Callable[[Crowns, Rays], Bools]] = {
     "ellipsoid": _hits_ellipsoid,
     "dome": _hits_dome,
     "cylinder": _hits_cylinder,
-    "cone": lambda crown, rays: _hits_pointed(crown, rays, crown.top),
-    "vase": lambda crown, rays: _hits_pointed(crown, rays, crown.base),
+    "cone": lambda crowns, rays: _hits_pointed(crowns, rays, True),
+    "vase": lambda crowns, rays: _hits_pointed(crowns, rays, False),
 }
 
 
-def hits_prism(prism: Prism, rays: Rays, margin: float | Floats = 0.0) -> Bools:
-    """Rays that pass a flat-faced solid, whose faces stand `margin` metres further out."""
-    shape = rays.points.shape[:-1]
-    start, end = np.zeros(shape), np.full(shape, np.inf)
-    for normal, offset in zip(prism.solid.normals, prism.solid.offsets, strict=True):
-        gap = offset + margin * float(np.linalg.norm(normal)) - rays.points @ normal
-        speed = rays.directions @ normal
-        at = gap / np.where(np.abs(speed) < _NOTHING, _NOTHING, speed)
+def crown_hits(shape: Shape, crowns: Crowns, rays: Rays) -> Bools:
+    """Rays that a crown of the shape stands in the way of; a ray that starts inside counts."""
+    return _TESTS[shape](crowns, rays)
+
+
+@frozen(eq=False)
+class Faces:
+    """Flat-faced solids with one number of faces: `normals` (c, f, 3) of length 1 and `offsets` (c, f)."""
+
+    normals: Floats
+    offsets: Floats
+
+    def taken(self, index: NDArray[np.signedinteger]) -> Faces:
+        """The faces for bundles of rays, (m, f, 3) and (m, f)."""
+        return Faces(self.normals[index], self.offsets[index])
+
+
+def face_columns(prisms: Sequence[Prism]) -> Faces:
+    """Faces of solids that have the same number of them."""
+    normals = np.array([p.solid.normals for p in prisms])
+    lengths = np.linalg.norm(normals, axis=2)
+    return Faces(normals / lengths[:, :, None], np.array([p.solid.offsets for p in prisms]) / lengths)
+
+
+def _component(vectors: Floats, normals: Floats) -> Floats:
+    """Component of vectors (m, k, 3) along one normal a bundle (m, 3), as (m, k)."""
+    return np.asarray(
+        vectors[..., 0] * normals[:, 0:1] + vectors[..., 1] * normals[:, 1:2] + vectors[..., 2] * normals[:, 2:3]
+    )
+
+
+def prism_hits(faces: Faces, rays: Rays, margin: float | Floats = 0.0) -> Bools:
+    """Rays (m, k) that pass a flat-faced solid, one a bundle, whose faces stand `margin` further out."""
+    start, end = np.zeros(rays.points.shape[:-1]), np.full(rays.points.shape[:-1], np.inf)
+    for face in range(faces.normals.shape[1]):
+        normals = faces.normals[:, face]
+        gap = faces.offsets[:, face : face + 1] + margin - _component(rays.points, normals)
+        speed = _component(rays.directions, normals)
         level = np.abs(speed) < _NOTHING
+        at = gap / np.where(level, _NOTHING, speed)
         start = np.where(~level & (speed < 0.0), np.maximum(start, at), start)
         end = np.where(~level & (speed > 0.0), np.minimum(end, at), end)
         end = np.where(level & (gap < 0.0), -np.inf, end)
     return np.asarray(end > start + AHEAD)
-
-
-def hits(caster: Caster, rays: Rays) -> Bools:
-    """Rays that the caster stands in the way of; a ray that starts inside counts."""
-    if isinstance(caster, Prism):
-        return hits_prism(caster, rays)
-    return _TESTS[caster.shape](caster, rays)
 
 
 @frozen(eq=False)
@@ -146,7 +185,7 @@ class Balls:
     radii: Floats
 
 
-def balls_of(casters: Sequence[Caster], gradient: Point) -> Balls:
+def balls_of(casters: Sequence[Crown | Prism], gradient: Point) -> Balls:
     """A ball about every caster, on ground made level."""
     centres, radii = np.zeros((len(casters), 3)), np.zeros(len(casters))
     lean = 1.0 + float(np.hypot(*gradient))
@@ -160,11 +199,11 @@ def balls_of(casters: Sequence[Caster], gradient: Point) -> Balls:
     return Balls(centres, radii)
 
 
-def may_hit(balls: Balls, centre: Floats, radius: float, directions: Floats) -> Bools:
-    """Casters (c) and directions (n) for which a ray from within a ball can meet the caster's ball, (c, n)."""
-    to = balls.centres - centre
-    reach = (balls.radii + radius)[:, None]
-    speed = np.linalg.norm(directions, axis=1)
-    ahead = (to @ directions.T) / speed
-    away2 = np.sum(to**2, axis=1)[:, None] - ahead**2
-    return np.asarray((away2 <= reach**2) & (ahead >= -reach))
+def may_hit(casters: Balls, targets: Balls, directions: Floats) -> Bools:
+    """Casters, targets and directions (n, 3) for which a ray between the balls is possible, (c, p, n)."""
+    to = casters.centres[:, None, :] - targets.centres[None, :, :]
+    reach = casters.radii[:, None] + targets.radii[None, :]
+    unit = directions / np.linalg.norm(directions, axis=1, keepdims=True)
+    ahead = to @ unit.T
+    room = np.sum(to**2, axis=2) - reach**2
+    return np.asarray((ahead >= -reach[:, :, None]) & (ahead**2 >= room[:, :, None]))
