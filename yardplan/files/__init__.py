@@ -1,1 +1,1 @@
-"""The yard file and other formats: reading, writing, versions, recovery."""
+"""The yard file: read with every fault named, written so that a crash or a full disk loses nothing."""

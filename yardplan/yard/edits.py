@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Collection, Iterable
+from collections.abc import Callable, Collection, Iterable, Mapping
 from typing import Any
 
 from attrs import evolve
@@ -81,9 +81,17 @@ def remove(yard: Yard, ids: Collection[str]) -> Yard:
         for name in COLLECTIONS
         if len(kept := tuple(t for t in getattr(yard, name) if t.id not in ids)) != len(getattr(yard, name))
     }
-    yard = evolve(yard, **lists)
+    yard = evolve(yard, **lists, extra=_without(yard.extra, ids))
     orphans = {p.id for p in yard.plantings if p.container in ids}
     return _each(yard, orphans, lambda plant: evolve(plant, container=None))
+
+
+def _without(extra: Mapping[str, Any], ids: Collection[str]) -> Mapping[str, Any]:
+    """The unknown fields of a file without those of removed things (owners like `#A1` or `#A1/soil`)."""
+    if not extra:
+        return extra
+    gone = {f"#{thing_id}" for thing_id in ids}
+    return {owner: kept for owner, kept in extra.items() if owner.partition("/")[0] not in gone}
 
 
 def replace(yard: Yard, thing: Thing) -> Yard:

@@ -43,7 +43,8 @@ class Yard:
     `own_cultivars`: facts of cultivars the user added, as plain records (see plants.catalogue).
     `rules`: local figures by rule name that replace ours, in the rule's unit.
     `done`: marks of finished care tasks by task id. `prices`: by item key, in `currency`.
-    `extra`: fields of the file that this version does not know; kept and written back.
+    `extra`: fields of the file that this version does not know, by their owner (`/` the yard, `/site`,
+    `#A1` the thing with that id); kept and written back.
     """
 
     site: Site = field(factory=Site)

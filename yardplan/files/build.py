@@ -1,0 +1,286 @@
+"""From plain values (dicts, lists, numbers, texts) to the frozen yard, noting every fault with its place."""
+
+from __future__ import annotations
+
+import math
+import types
+from collections.abc import Callable, Mapping
+from functools import cache
+from typing import Any, Literal, Union, get_args, get_origin
+
+from attrs import NOTHING, define, field, fields, has
+
+from yardplan.files.errors import Fault
+from yardplan.files.shape import LEAST, MOST, PATTERNS, RANGES, RESERVED_IDS, hints_of, suits
+from yardplan.yard.yard import COLLECTIONS, Yard
+
+#: Stands for a value that could not be built; its fault is noted.
+BAD = object()
+
+_WORDS = {0: "none", 1: "one", 2: "two", 3: "three", 12: "twelve"}
+_KINDS = {
+    bool: "true or false", int: "a whole number", float: "a number", str: "a text", list: "a list",
+    dict: "an object", type(None): "nothing (null)",
+}
+
+
+@define
+class Notes:
+    """What the reader noted on its way: faults, and fields it does not know by their owner."""
+
+    faults: list[Fault] = field(factory=list)
+    unknown: dict[str, dict[str, Any]] = field(factory=dict)
+
+    def fault(self, place: str, what: str) -> Any:
+        """Note a fault and return BAD."""
+        self.faults.append(Fault(place, what))
+        return BAD
+
+
+#: Builds one value: plain value, place for faults, owner of unknown fields, notes.
+Builder = Callable[[Any, str, str, Notes], Any]
+
+
+def _is(value: Any) -> str:
+    return _KINDS.get(type(value), "something else")
+
+
+def _in(place: str, name: str) -> str:
+    return f"{place}: {name}" if place else name
+
+
+def _number(name: str, whole: bool) -> Builder:
+    limits = RANGES.get(name)
+    needed = "a whole number" if whole else "a number"
+
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            return notes.fault(place, f"is {_is(value)}, needs {needed}")
+        if whole and not isinstance(value, int):
+            return notes.fault(place, f"is {value}, needs a whole number")
+        try:
+            number = value if whole else float(value)
+        except OverflowError:
+            return notes.fault(place, "is too large a number")
+        if not math.isfinite(number):
+            return notes.fault(place, "is not a finite number")
+        if limits and not limits.low <= number <= limits.high:
+            return notes.fault(place, f"is {number:g}, must lie between {limits.low:g} and {limits.high:g}")
+        return number
+
+    return build
+
+
+def _text(name: str) -> Builder:
+    pattern = PATTERNS.get(name)
+
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if not isinstance(value, str):
+            return notes.fault(place, f"is {_is(value)}, needs a text")
+        if pattern and not suits(pattern[0], value):
+            return notes.fault(place, f"is '{value}', needs {pattern[1]}")
+        return value
+
+    return build
+
+
+def _flag(value: Any, place: str, owner: str, notes: Notes) -> Any:
+    if not isinstance(value, bool):
+        return notes.fault(place, f"is {_is(value)}, needs true or false")
+    return value
+
+
+def _choice(words: tuple[str, ...]) -> Builder:
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if value in words and isinstance(value, str):
+            return value
+        shown = f"'{value}'" if isinstance(value, str) else _is(value)
+        return notes.fault(place, f"is {shown}, must be one of: {', '.join(words)}")
+
+    return build
+
+
+def _anything(value: Any, place: str, owner: str, notes: Notes) -> Any:
+    return value
+
+
+def _or_none(inner: Builder) -> Builder:
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        return None if value is None else inner(value, place, owner, notes)
+
+    return build
+
+
+def _list(name: str, inner: Builder) -> Builder:
+    """A list of any length. Items are numbered from 1, as a person counts."""
+
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if not isinstance(value, list):
+            return notes.fault(place, f"is {_is(value)}, needs a list")
+        if (short := len(value) < LEAST.get(name, 0)) or len(value) > MOST.get(name, len(value)):
+            needs = (LEAST if short else MOST)[name]
+            return notes.fault(place, f"has {_count(len(value))}, needs {_count(needs)}")
+        items = [inner(item, f"{place} {i}", f"{owner}/{i}", notes) for i, item in enumerate(value, 1)]
+        return BAD if any(item is BAD for item in items) else tuple(items)
+
+    return build
+
+
+def _count(number: int) -> str:
+    return f"{_WORDS.get(number, number)} {'entry' if number == 1 else 'entries'}"
+
+
+def _fixed(inner: tuple[Builder, ...], noun: str) -> Builder:
+    """A list of exactly so many entries, e.g. the two numbers of a place."""
+
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if not isinstance(value, list):
+            return notes.fault(place, f"is {_is(value)}, needs {_WORDS[len(inner)]} {noun}s")
+        if len(value) != len(inner):
+            had = f"{_WORDS.get(len(value), len(value))} {noun}{'' if len(value) == 1 else 's'}"
+            return notes.fault(place, f"has {had}, needs {_WORDS[len(inner)]}")
+        pairs = zip(inner, value, strict=True)
+        items = [one(item, f"{place} {i}", owner, notes) for i, (one, item) in enumerate(pairs, 1)]
+        return BAD if any(item is BAD for item in items) else tuple(items)
+
+    return build
+
+
+def _mapping(inner: Builder) -> Builder:
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if not isinstance(value, dict):
+            return notes.fault(place, f"is {_is(value)}, needs an object")
+        items = {key: inner(item, _in(place, key), owner, notes) for key, item in value.items()}
+        return BAD if any(item is BAD for item in items.values()) else items
+
+    return build
+
+
+@cache
+def object_builder(kind: type) -> Builder:
+    """Builds one class of the document from an object; unknown fields go to the notes."""
+    hints = hints_of(kind)
+    known = {f.name: f for f in fields(kind) if f.name in hints}
+    builders = {name: builder_of(hints[name], name) for name in known}
+    needed = [name for name, f in known.items() if f.default is NOTHING]
+
+    def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
+        if not isinstance(value, dict):
+            return notes.fault(place, f"is {_is(value)}, needs an object")
+        for name in needed:
+            if name not in value:
+                notes.fault(place, f"'{name}' is missing")
+        unknown = {name: item for name, item in value.items() if name not in builders}
+        if unknown:
+            notes.unknown[owner] = unknown
+        built = {
+            name: builders[name](item, _in(place, f"'{name}'"), f"{owner}/{name}", notes)
+            for name, item in value.items() if name in builders
+        }
+        if any(item is BAD for item in built.values()) or any(name not in built for name in needed):
+            return BAD
+        return kind(**built)
+
+    return build
+
+
+_PLAIN: dict[Any, Callable[[str], Builder]] = {
+    float: lambda name: _number(name, whole=False),
+    int: lambda name: _number(name, whole=True),
+    str: _text,
+    bool: lambda name: _flag,
+    Any: lambda name: _anything,
+}
+
+
+def builder_of(hint: Any, name: str) -> Builder:
+    """The builder for a field type of the document. Raises TypeError for a type it does not know."""
+    if hint in _PLAIN:
+        return _PLAIN[hint](name)
+    if isinstance(hint, type) and has(hint):
+        return object_builder(hint)
+    origin, args = get_origin(hint), get_args(hint)
+    if origin is Literal:
+        return _choice(args)
+    if origin in (Union, types.UnionType):
+        return _or_none(builder_of(next(a for a in args if a is not type(None)), name))
+    if origin is tuple and args[-1] is Ellipsis:
+        return _list(name, builder_of(args[0], name))
+    if origin is tuple:
+        noun = "number" if args[0] is float else "text"
+        return _fixed(tuple(builder_of(a, name) for a in args), noun)
+    if origin is not None and issubclass(origin, Mapping):
+        return _mapping(builder_of(args[1], name))
+    raise TypeError(f"no reader for {hint}")
+
+
+def _things(name: str, kind: type, value: Any, notes: Notes) -> Any:
+    """One list of things; each is called by its number and key: `plantings 3 (A3)`."""
+    if not isinstance(value, list):
+        return notes.fault(name, f"is {_is(value)}, needs a list")
+    build = object_builder(kind)
+    built = []
+    for number, item in enumerate(value, 1):
+        key = item.get("id") if isinstance(item, dict) else None
+        place = f"{name.replace('_', ' ')} {number}" + (f" ({key})" if isinstance(key, str) else "")
+        built.append(build(item, place, f"#{key}", notes))
+    return tuple(item for item in built if item is not BAD)
+
+
+def build_yard(document: Mapping[str, Any], notes: Notes) -> Yard | None:
+    """The yard of a document of the current version, or None when faults were noted."""
+    hints = hints_of(Yard)
+    built: dict[str, Any] = {}
+    unknown: dict[str, Any] = {}
+    for name, value in document.items():
+        if name in ("format", "version"):
+            continue
+        if name in COLLECTIONS:
+            built[name] = _things(name, COLLECTIONS[name], value, notes)
+        elif name in hints and name != "extra":
+            built[name] = builder_of(hints[name], name)(value, name.replace("_", " "), f"/{name}", notes)
+        else:
+            unknown[name] = value
+    if unknown:
+        notes.unknown["/"] = unknown
+    if "site" not in document:
+        notes.fault("site", "is missing")
+    _check_lot(document, notes)
+    _check_keys(document, notes)
+    return None if notes.faults else Yard(**built, extra=dict(notes.unknown))
+
+
+def _check_lot(document: Mapping[str, Any], notes: Notes) -> None:
+    lot = document.get("lot", [])
+    if isinstance(lot, list) and 0 < len(lot) < 3:
+        notes.fault("lot", f"has {_count(len(lot))}, needs none or at least three")
+
+
+def _check_keys(document: Mapping[str, Any], notes: Notes) -> None:
+    """Keys must be different in the whole file, and plants stand in containers that are there."""
+    seen: dict[str, str] = {}
+    for name in COLLECTIONS:
+        for number, key in _keys(document.get(name)):
+            place = f"{name.replace('_', ' ')} {number} ({key})"
+            if key in RESERVED_IDS:
+                notes.fault(place, f"the key '{key}' is kept for the lot line")
+            elif key in seen:
+                notes.fault(place, f"the key is taken already by {seen[key]}")
+            seen.setdefault(key, f"{name.replace('_', ' ')} {number}")
+    vessels = {key for _, key in _keys(document.get("containers"))}
+    plantings = document.get("plantings")
+    for number, item in enumerate(plantings if isinstance(plantings, list) else (), 1):
+        vessel = item.get("container") if isinstance(item, dict) else None
+        if isinstance(vessel, str) and vessel not in vessels:
+            notes.fault(
+                f"plantings {number} ({item.get('id')}): 'container'", f"there is no container '{vessel}'"
+            )
+
+
+def _keys(things: Any) -> list[tuple[int, str]]:
+    if not isinstance(things, list):
+        return []
+    return [
+        (number, item["id"]) for number, item in enumerate(things, 1)
+        if isinstance(item, dict) and isinstance(item.get("id"), str)
+    ]

@@ -1,0 +1,44 @@
+"""Versions of the yard file. An old document is lifted one step at a time to the current version."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from yardplan.files.errors import YardFileError
+from yardplan.files.shape import FORMAT
+
+#: The version that this program writes.
+CURRENT = 1
+
+Document = dict[str, Any]
+Lift = Callable[[Document], Document]
+
+#: For each old version the step that makes the next one of it. Version 1 is the first.
+LIFTS: Mapping[int, Lift] = {}
+
+
+def version_of(document: Any, name: str, *, current: int = CURRENT) -> int:
+    """The version of a document. Raises YardFileError when it is foreign, newer or no version at all."""
+    if not isinstance(document, dict) or document.get("format") != FORMAT:
+        raise YardFileError(f"{name} is not a yard file: it does not say that its format is '{FORMAT}'")
+    version = document.get("version")
+    if isinstance(version, bool) or not isinstance(version, int) or version < 1:
+        raise YardFileError(f"{name} is damaged: its version is missing or not a whole number from 1")
+    if version > current:
+        raise YardFileError(
+            f"{name} was written by a newer yardplan (file version {version}; this one reads up to "
+            f"{current}). Open it with a newer program; it was left as it is"
+        )
+    return version
+
+
+def lift(
+    document: Document, name: str, *, lifts: Mapping[int, Lift] = LIFTS, current: int = CURRENT
+) -> Document:
+    """The document in the current version. Raises YardFileError as `version_of` does."""
+    for version in range(version_of(document, name, current=current), current):
+        if version not in lifts:
+            raise YardFileError(f"{name} has file version {version}, which this program cannot read")
+        document = {**lifts[version](document), "version": version + 1}
+    return document
