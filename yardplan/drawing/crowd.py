@@ -10,6 +10,24 @@ from PySide6.QtCore import QRectF
 Disc = tuple[float, float, float, str]
 
 
+class Room:
+    """Room left on the device: a crowd kept from before, shifted by an offset, and boxes taken since."""
+
+    def __init__(self, under: Crowd, offset: tuple[float, float]) -> None:
+        self._under, self._offset = under, offset
+        self._own: list[QRectF] = []
+
+    def free(self, box: QRectF) -> bool:
+        """True when no words stand in a device box."""
+        if any(box.intersects(other) for other in self._own):
+            return False
+        return self._under.free_of_words(box.translated(-self._offset[0], -self._offset[1]))
+
+    def take(self, box: QRectF) -> None:
+        """Note that words stand in a device box."""
+        self._own.append(box)
+
+
 class Crowd:
     """Boxes taken by words, and discs taken by crowns, in device pixels."""
 

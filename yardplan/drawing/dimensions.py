@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QPainter
@@ -16,6 +17,8 @@ from yardplan.yard.ground import Barrier, Outline, Point, Service
 from yardplan.yard.planting import Row
 
 _FACE = Type(11.0, "medium", halo="paper")
+#: An outline with more corners than this is a curve: lengths of its edges say nothing.
+_MOST_EDGES = 12
 _OPEN = (Barrier, Service, Row)
 #: How far outside an edge its dimension line runs, style units.
 _OFF = 13.0
@@ -34,9 +37,11 @@ def draw_dimensions(painter: QPainter, view: PlanView) -> None:
 
 def draw_edge_lengths(painter: QPainter, view: PlanView, outline: Outline, *, closed: bool) -> None:
     """A dimension line outside each edge."""
+    if len(outline) > _MOST_EDGES:
+        return
     ring = (*outline, outline[0]) if closed and len(outline) > 2 else outline
     side = 1.0 if _turns_left(outline) else -1.0
-    for a, b in zip(ring, ring[1:], strict=False):
+    for a, b in pairwise(ring):
         draw_dimension(painter, view, a, b, side * _OFF)
 
 

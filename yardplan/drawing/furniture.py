@@ -58,7 +58,7 @@ def draw_sheet(painter: QPainter, sheet: QRectF, unit: float, margin: float = 10
     return field
 
 
-def draw_north(painter: QPainter, view: PlanView, middle: QPointF, radius: float = 20.0) -> None:
+def draw_north(painter: QPainter, view: PlanView, middle: QPointF, radius: float = 24.0) -> None:
     """A ring with a needle, half of it filled, that points to true north."""
     u = view.unit
     r = radius * u
@@ -73,7 +73,8 @@ def draw_north(painter: QPainter, view: PlanView, middle: QPointF, radius: float
         t = math.radians(degrees)
         outer = QPointF(math.sin(t), -math.cos(t)) * (r * 0.78)
         painter.drawLine(outer, outer * (0.8 if degrees % 90 == 0 else 0.9))
-    tip, foot, left, right = QPointF(0, -r), QPointF(0, r * 0.3), QPointF(-r * 0.24, r * 0.5), QPointF(r * 0.24, r * 0.5)
+    tip, foot = QPointF(0, -r), QPointF(0, r * 0.3)
+    left, right = QPointF(-r * 0.24, r * 0.5), QPointF(r * 0.24, r * 0.5)
     painter.drawPath(polyline([tip, left, foot], closed=True))
     painter.setBrush(colour("ink"))
     painter.drawPath(polyline([tip, right, foot], closed=True))
@@ -143,7 +144,8 @@ def draw_title_block(painter: QPainter, view: PlanView, box: QRectF, facts: Sequ
 def title_block_size(view: PlanView, facts: Sequence[str]) -> tuple[float, float]:
     """Width and height that the title block needs, device pixels."""
     u = view.unit
-    wide = max(text_size(view.yard.site.name, TITLE, u)[0], *(text_size(line, FACT, u)[0] for line in facts), 0)
+    lines = [view.yard.site.name, *facts]
+    wide = max(text_size(line, TITLE if i == 0 else FACT, u)[0] for i, line in enumerate(lines))
     high = text_size("N", TITLE, u)[1] + len(facts) * text_size("N", FACT, u)[1]
     return wide + 20 * u, high + 16 * u
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from itertools import pairwise
 from typing import Literal
 
 from attrs import frozen
@@ -35,16 +36,35 @@ class Label:
     turned: float = 0.0
 
 
+def box_round(x: float, y: float, size: tuple[float, float]) -> QRectF:
+    """A box of that width and height round its middle."""
+    return QRectF(x - size[0] / 2, y - size[1] / 2, size[0], size[1])
+
+
 def ground_labels(view: PlanView, crowd: Crowd) -> list[Label]:
-    """Labels of ground and rows, each noted in the crowd."""
+    """Labels of ground and rows, each noted in the crowd: the first free place of those wanted."""
     placed: list[Label] = []
-    for label, must in _wanted(view):
-        taken = _turned_box(label)
-        if not must and not (crowd.free_of_words(taken) and _off_crowns(crowd, label, taken)):
-            continue
-        crowd.take(taken)
-        placed.append(label)
+    for places, must in _wanted(view):
+        label = next((place for place in places if _free(view, crowd, place)), None)
+        if label is None and must and places:
+            label = places[0]
+        if label is not None:
+            crowd.take(_turned_box(label))
+            placed.append(label)
     return placed
+
+
+def _free(view: PlanView, crowd: Crowd, label: Label) -> bool:
+    taken = _turned_box(label)
+    return crowd.free_of_words(taken) and _off_crowns(crowd, label, taken) and in_window(view, taken)
+
+
+def in_window(view: PlanView, box: QRectF) -> bool:
+    """True when a box, relative to the origin, is wholly in the window or its middle is outside it."""
+    if view.window is None:
+        return True
+    shifted = box.translated(*view.origin)
+    return view.window.contains(shifted) or not view.window.intersects(shifted)
 
 
 def _off_crowns(crowd: Crowd, label: Label, taken: QRectF) -> bool:
@@ -64,34 +84,32 @@ def _turned_box(label: Label) -> QRectF:
     return QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
 
 
-def _wanted(view: PlanView) -> Iterator[tuple[Label, bool]]:
-    """Labels in order of need, and whether each is kept at any price."""
+Places = tuple[list[Label], bool]
+
+
+def _wanted(view: PlanView) -> Iterator[Places]:
+    """For each label, in order of need, its places, best first, and whether it is kept at any price."""
     yard, layers = view.yard, view.layers
     if layers.structures:
         for building in yard.buildings:
-            yield from ((label, True) for label in _building(view, building))
+            yield from (([label], True) for label in _building(view, building))
     if layers.plants:
         for row in view.stand.rows:
             yield from _row(view, row)
     if layers.notes:
-        yield from ((_note(view, note), True) for note in yard.notes)
+        yield from (([_note(view, note)], True) for note in yard.notes)
     for bed in yard.beds:
-        yield from _tries(_bed(view, bed))
+        yield _bed(view, bed), False
     if layers.structures:
         for paving in yard.pavings:
-            yield from _tries(_paving(view, paving))
+            yield _paving(view, paving), False
         for barrier in yard.barriers:
-            yield from _tries(_barrier(view, barrier))
-
-
-def _tries(labels: list[Label]) -> Iterator[tuple[Label, bool]]:
-    """At most one label of a list of places: the first that is given is tried."""
-    yield from ((label, False) for label in labels[:1])
+            yield _barrier(view, barrier), False
 
 
 def _centred(view: PlanView, thing: str, middle: QPointF, text: str, face: Type) -> Label:
-    wide, high = text_size(text, face, view.unit)
-    return Label(thing, "ground", QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high), text, face)
+    box = box_round(middle.x(), middle.y(), text_size(text, face, view.unit))
+    return Label(thing, "ground", box, text, face)
 
 
 def _middle(view: PlanView, outline: Outline) -> QPointF:
@@ -133,35 +151,57 @@ def _upright(degrees: float) -> float:
     return 90.0 if turned <= -89.9 else turned
 
 
-def _beside(view: PlanView, line: Outline, off: float) -> tuple[QPointF, float]:
-    """The middle of a line's longest edge, `off` pixels to its upper side, and the way words run there."""
-    a, b = max(zip(line, line[1:], strict=False), key=lambda e: math.dist(e[0], e[1]))
+def _beside(line: Outline, view: PlanView, off: float, part: float = 0.5) -> tuple[QPointF, float]:
+    """A place along a line's longest edge, `off` pixels to its upper side, and the way words run there."""
+    a, b = max(pairwise(line), key=lambda e: math.dist(e[0], e[1]))
     turned = _upright(math.degrees(math.atan2(b[1] - a[1], b[0] - a[0])))
     t = math.radians(turned)
-    x, y = (a[0] + b[0]) / 2 * view.scale, -(a[1] + b[1]) / 2 * view.scale
+    x = (a[0] + (b[0] - a[0]) * part) * view.scale
+    y = -(a[1] + (b[1] - a[1]) * part) * view.scale
     return QPointF(x - math.sin(t) * off, y - math.cos(t) * off), turned
 
 
-def _row(view: PlanView, standing: StandingRow) -> Iterator[tuple[Label, bool]]:
+def _alongside(
+    view: PlanView, thing: str, line: Outline, words: str, face: Type, half: float
+) -> list[Label]:
+    """Places for words along a line: either side, in the middle or nearer an end."""
+    size = text_size(words, face, view.unit)
+    off = half + size[1] / 2 + 3 * view.unit
+    places = []
+    for part in (0.5, 0.3, 0.7):
+        for side in (off, -off):
+            middle, turned = _beside(line, view, side, part)
+            box = box_round(middle.x(), middle.y(), size)
+            places.append(Label(thing, "ground", box, words, face, turned))
+    return places
+
+
+def _longest(line: Outline) -> float:
+    return max(math.dist(a, b) for a, b in pairwise(line))
+
+
+def _row(view: PlanView, standing: StandingRow) -> Iterator[Places]:
     """Key at the row's start, words along it."""
     row, u = standing.row, view.unit
     run = run_of(row)
-    size = pill_size(row.id, u)
     if len(run) < 2:
         return
-    length = math.dist(run[0], run[1]) or 1.0
-    back = (size[0] / 2 + 5 * u) / view.scale / length
-    x = (run[0][0] - (run[1][0] - run[0][0]) * back) * view.scale
-    y = -(run[0][1] - (run[1][1] - run[0][1]) * back) * view.scale
-    yield Label(row.id, "key", QRectF(x - size[0] / 2, y - size[1] / 2, *size), row.id), True
+    size = pill_size(row.id, u)
+    yield [_row_key(view, row.id, ends, size) for ends in (run[:2], run[:-3:-1])], True
     words = row_words(row, view.units)
-    wide, high = text_size(words, NAME, u)
-    if wide > max(math.dist(a, b) for a, b in zip(run, run[1:], strict=False)) * view.scale * 1.1:
+    if text_size(words, NAME, u)[0] > _longest(run) * view.scale * 1.1:
         words = row.plant.cultivar
-        wide, high = text_size(words, NAME, u)
-    middle, turned = _beside(view, run, standing.size.spread / 2 * view.scale + high / 2 + 4 * u)
-    box = QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
-    yield Label(row.id, "name", box, words, NAME, turned), False
+    half = standing.size.spread / 2 * view.scale + u
+    yield _alongside(view, row.id, run, words, NAME, half), False
+
+
+def _row_key(view: PlanView, row_id: str, ends: Outline, size: tuple[float, float]) -> Label:
+    """A key just beyond the first of two places, in line with them."""
+    (x0, y0), (x1, y1) = ends[0], ends[1]
+    length = math.dist(ends[0], ends[1]) or 1.0
+    back = (size[0] / 2 + 5 * view.unit) / view.scale / length
+    x, y = (x0 - (x1 - x0) * back) * view.scale, -(y0 - (y1 - y0) * back) * view.scale
+    return Label(row_id, "key", box_round(x, y, size), row_id)
 
 
 def _note(view: PlanView, note: Note) -> Label:
@@ -171,18 +211,22 @@ def _note(view: PlanView, note: Note) -> Label:
 
 
 def _bed(view: PlanView, bed: Bed) -> list[Label]:
-    """Words over the bed's upper edge, or under it."""
+    """Words over the bed's upper edge, or under it; the name alone where there is little room."""
     shape = area(bed.outline)
     if shape.is_empty:
         return []
-    left, _, right, top = (v * view.scale for v in shape.bounds)
-    words = bed_words(bed, view.units)
+    left, bottom, right, top = (v * view.scale for v in shape.bounds)
     if right - left < 30 * view.unit:
         return []
-    if text_size(words, GROUND, view.unit)[0] > max(right - left, 120 * view.unit):
-        words = bed.name
-    high = text_size(words, GROUND, view.unit)[1]
-    return [_centred(view, bed.id, QPointF((left + right) / 2, -top - high / 2 - 2 * view.unit), words, GROUND)]
+    places = []
+    for words in (bed_words(bed, view.units), bed.name):
+        wide, high = text_size(words, GROUND, view.unit)
+        if wide > max(right - left, 130 * view.unit):
+            continue
+        off = high / 2 + 2 * view.unit
+        for y in (-top - off, -bottom + off):
+            places.append(_centred(view, bed.id, QPointF((left + right) / 2, y), words, GROUND))
+    return places
 
 
 def _paving(view: PlanView, paving: Paving) -> list[Label]:
@@ -203,15 +247,11 @@ def _paving(view: PlanView, paving: Paving) -> list[Label]:
 
 
 def _barrier(view: PlanView, barrier: Barrier) -> list[Label]:
-    """Words along the longest edge, on its upper side."""
+    """Words along the longest edge."""
     words = barrier_words(barrier, view.units)
-    wide, high = text_size(words, GROUND, view.unit)
     if len(barrier.line) < 2:
         return []
-    longest = max(math.dist(a, b) for a, b in zip(barrier.line, barrier.line[1:], strict=False)) * view.scale
-    if longest < wide + 20 * view.unit:
+    if _longest(barrier.line) * view.scale < text_size(words, GROUND, view.unit)[0] + 20 * view.unit:
         return []
     half = barrier.thickness / 2 * view.scale if barrier.kind != "fence" else 3 * view.unit
-    middle, turned = _beside(view, barrier.line, half + high / 2 + 3 * view.unit)
-    box = QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
-    return [Label(barrier.id, "ground", box, words, GROUND, turned)]
+    return _alongside(view, barrier.id, barrier.line, words, GROUND, half)

@@ -32,7 +32,7 @@ def _five_limbs(r: float, u: float) -> QPainterPath:
     """Five limbs round a leader, each with a twig to either side."""
     path = QPainterPath()
     for i, reach in enumerate((0.70, 0.60, 0.72, 0.62, 0.66)):
-        angle = math.pi / 2 + 0.22 + i * TURN / 5
+        angle = math.pi / 2 + i * TURN / 5
         tip, knee = polar(reach * r, angle), polar(reach * r * 0.52, angle)
         path.addPath(polyline([polar(0.09 * r, angle), tip]))
         if r > 22 * u:
@@ -94,7 +94,8 @@ def _wire_leaves(r: float, u: float) -> QPainterPath:
         x = -r + (i + 0.5) * span
         blade = min(span * 0.62, 0.9 * r, 11 * u)
         for side in (-1, 1):
-            path.addPath(leaf(QPointF(x - blade * 0.35, 0), QPointF(x + blade * 0.4, side * blade * 0.8), 0.3))
+            tip = QPointF(x + blade * 0.4, side * blade * 0.8)
+            path.addPath(leaf(QPointF(x - blade * 0.35, 0), tip, 0.3))
     return path
 
 
@@ -127,14 +128,15 @@ def _trefoil(r: float, u: float) -> QPainterPath:
     path = QPainterPath()
     for i in range(3):
         angle = math.pi / 2 + i * TURN / 3
-        path.addPath(leaf(QPointF(0, 0), polar(r, angle), 0.36))
+        path.addPath(leaf(QPointF(0, 0), polar(r, angle), 0.5))
     return path
 
 
 def _midribs(r: float, u: float) -> QPainterPath:
     if r < 6 * u:
         return QPainterPath()
-    return strokes((polar(0.1 * r, a), polar(0.62 * r, a)) for a in (math.pi / 2 + i * TURN / 3 for i in range(3)))
+    angles = (math.pi / 2 + i * TURN / 3 for i in range(3))
+    return strokes((polar(0.1 * r, a), polar(0.62 * r, a)) for a in angles)
 
 
 def _column_ticks(r: float, u: float) -> QPainterPath:
@@ -155,7 +157,8 @@ def _broad_leaves(r: float, u: float) -> QPainterPath:
 
 
 def _ribs(r: float, u: float) -> QPainterPath:
-    return strokes((polar(0.14 * r, i * TURN / 6 + 0.3), polar(0.74 * r, i * TURN / 6 + 0.3)) for i in range(6))
+    angles = (i * TURN / 6 + 0.3 for i in range(6))
+    return strokes((polar(0.14 * r, a), polar(0.74 * r, a)) for a in angles)
 
 
 def _needled(r: float, u: float) -> QPainterPath:
@@ -169,7 +172,8 @@ def _needles(r: float, u: float) -> QPainterPath:
     for i in range(count):
         angle = TURN * i / count
         path.addPath(polyline([polar(0.1 * r, angle), polar(0.34 * r, angle)]))
-        path.addPath(polyline([polar(0.46 * r, angle + math.pi / count), polar(0.70 * r, angle + math.pi / count)]))
+        between = angle + math.pi / count
+        path.addPath(polyline([polar(0.46 * r, between), polar(0.70 * r, between)]))
     return path
 
 
@@ -207,6 +211,7 @@ class Form:
     """Paths of one habit: `outline` filled and stroked, `inner` stroked thin, `edge` what marks follow.
 
     `turns` True where the plant has a direction. `open` True: the outline has no crown tint.
+    `roomy` True where a wide crown can hold its key and name.
     """
 
     outline: Builder
@@ -214,18 +219,19 @@ class Form:
     edge: Builder
     turns: bool = False
     open: bool = False
+    roomy: bool = True
 
 
 FORMS: Mapping[Habit, Form] = {
     "central leader": Form(outline=_scalloped, inner=_five_limbs, edge=_scalloped),
     "open centre": Form(outline=_ringed, inner=_forked_limbs, edge=_ringed),
     "bush": Form(outline=_seven_lobes, inner=_bush_heart, edge=_seven_lobes),
-    "cane": Form(outline=_nothing, inner=_rays, edge=_ringed, open=True),
-    "vine": Form(outline=_nothing, inner=_wire_leaves, edge=_strip, turns=True, open=True),
-    "flat-trained": Form(outline=_strip, inner=_comb, edge=_strip, turns=True),
-    "mat": Form(outline=_trefoil, inner=_midribs, edge=_ringed),
+    "cane": Form(outline=_nothing, inner=_rays, edge=_ringed, open=True, roomy=False),
+    "vine": Form(outline=_nothing, inner=_wire_leaves, edge=_strip, turns=True, open=True, roomy=False),
+    "flat-trained": Form(outline=_strip, inner=_comb, edge=_strip, turns=True, roomy=False),
+    "mat": Form(outline=_trefoil, inner=_midribs, edge=_ringed, roomy=False),
     "column": Form(outline=_ringed, inner=_column_ticks, edge=_ringed),
-    "clump": Form(outline=_broad_leaves, inner=_ribs, edge=_ringed),
+    "clump": Form(outline=_broad_leaves, inner=_ribs, edge=_ringed, roomy=False),
     "conifer": Form(outline=_needled, inner=_needles, edge=_needled),
     "shade tree": Form(outline=_cloud, inner=_inner_cloud_and_boughs, edge=_cloud),
 }

@@ -11,17 +11,18 @@ import math
 from collections.abc import Iterable
 
 import shapely
+from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.dimensions import draw_dimensions
-from yardplan.drawing.ground_labels import Label, ground_labels
+from yardplan.drawing.ground_labels import Label, box_round, ground_labels, in_window
+from yardplan.drawing.habits import FORMS, flat_half
 from yardplan.drawing.label_words import plant_name
 from yardplan.drawing.lettering import (
     NAME,
     STANDING_NAME,
-    Type,
     draw_pill,
     draw_text,
     draw_turned,
@@ -29,18 +30,26 @@ from yardplan.drawing.lettering import (
     text_size,
 )
 from yardplan.drawing.view import PlanView
-from yardplan.plants.stand import Standing
+from yardplan.plants.stand import Stand, Standing
+from yardplan.yard.planting import Planting
+from yardplan.yard.yard import Yard
 
 #: A crown smaller than this radius, style units, carries no key.
 KEY_FLOOR = 4.0
 #: A crown smaller than this radius carries no name.
 NAME_FLOOR = 8.0
 #: A crown at least this wide holds its key inside.
-KEY_INSIDE = 21.0
+KEY_INSIDE = 30.0
 
 
 def arrange(view: PlanView) -> tuple[Label, ...]:
-    """Places for every label of the view, relative to its origin."""
+    """Places for every label of the view, relative to its origin.
+
+    Where only some things are drawn, they are being dragged: each takes its first place, looking at nothing
+    else, so that labels neither jump nor cost time.
+    """
+    if view.only is not None:
+        return tuple(_dragged(view, view.only))
     crowd = _crowd(view)
     lines = _Lines(view)
     placed = list(ground_labels(view, crowd))
@@ -58,6 +67,35 @@ def arrange(view: PlanView) -> tuple[Label, ...]:
     return tuple(placed)
 
 
+def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
+    crowd, lines = Crowd(64.0 * view.unit), _Lines(evolve(view, yard=Yard()))
+    few = Stand(
+        year=view.stand.year, rows=tuple(row for row in view.stand.rows if row.id in ids)
+    )
+    yield from ground_labels(evolve(view, yard=_some(view.yard, ids), stand=few), crowd)
+    for plant in view.stand.plants:
+        if plant.id not in ids:
+            continue
+        key = _place_key(view, plant, crowd)
+        if key is not None:
+            crowd.take(key.box)
+            yield key
+        name = _place_name(view, plant, crowd, lines)
+        if name is not None:
+            yield name
+
+
+def _some(yard: Yard, ids: frozenset[str]) -> Yard:
+    """The labelled ground of a yard, only the things named."""
+    return Yard(
+        buildings=tuple(t for t in yard.buildings if t.id in ids),
+        barriers=tuple(t for t in yard.barriers if t.id in ids),
+        pavings=tuple(t for t in yard.pavings if t.id in ids),
+        beds=tuple(t for t in yard.beds if t.id in ids),
+        notes=tuple(t for t in yard.notes if t.id in ids),
+    )
+
+
 def _near(view: PlanView, plant: Standing) -> bool:
     """True for plants within a screen's width of the window."""
     if view.window is None:
@@ -67,6 +105,8 @@ def _near(view: PlanView, plant: Standing) -> bool:
 
 def _crowd(view: PlanView) -> Crowd:
     crowd = Crowd(64.0 * view.unit)
+    for box in view.keep_clear:
+        crowd.take(box.translated(-view.origin[0], -view.origin[1]))
     for plant in view.stand.plants:
         x, y = _spot(view, plant)
         crowd.stand(x, y, plant.size.spread / 2 * view.scale, plant.id)
@@ -77,11 +117,6 @@ def _spot(view: PlanView, plant: Standing) -> tuple[float, float]:
     return plant.place[0] * view.scale, -plant.place[1] * view.scale
 
 
-def _box(x: float, y: float, size: tuple[float, float]) -> QRectF:
-    """A box round its middle."""
-    return QRectF(x - size[0] / 2, y - size[1] / 2, size[0], size[1])
-
-
 class _Lines:
     """Heavy lines that names keep clear of: lot, buildings, walls and fences."""
 
@@ -90,7 +125,8 @@ class _Lines:
         runs = [building.footprint + building.footprint[:1] for building in yard.buildings]
         runs += [barrier.line for barrier in yard.barriers]
         runs.append(yard.lot + yard.lot[:1])
-        shapes = [shapely.LineString([(x * scale, -y * scale) for x, y in run]) for run in runs if len(run) > 1]
+        scaled = [[(x * scale, -y * scale) for x, y in run] for run in runs if len(run) > 1]
+        shapes = [shapely.LineString(run) for run in scaled]
         self._tree = shapely.STRtree(shapes)
 
     def clear(self, box: QRectF) -> bool:
@@ -112,36 +148,50 @@ def _place_key(view: PlanView, plant: Standing, crowd: Crowd) -> Label | None:
     chosen = plant.id in view.selection
     if not plant.planted or (radius < KEY_FLOOR * view.unit and not chosen):
         return None
-    size = pill_size(plant.id, view.unit)
-    boxes = list(_key_boxes(view, plant, radius, size))
+    boxes = _key_boxes(view, plant, radius, pill_size(plant.id, view.unit))
     for box in boxes:
-        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id):
+        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
             return Label(plant.id, "key", box, plant.id)
     for box in boxes:
         if crowd.free_of_words(box):
             return Label(plant.id, "key", box, plant.id)
     # Kept even where words touch, unless crowns are so small that keys would hide the plan.
-    return Label(plant.id, "key", boxes[0], plant.id) if radius >= 2 * KEY_FLOOR * view.unit or chosen else None
+    kept = chosen or radius >= 2 * KEY_FLOOR * view.unit
+    return Label(plant.id, "key", boxes[0], plant.id) if kept else None
 
 
 def _key_boxes(
     view: PlanView, plant: Standing, radius: float, size: tuple[float, float]
-) -> Iterable[QRectF]:
+) -> list[QRectF]:
+    """Places for a key, best first."""
     x, y = _spot(view, plant)
-    flat = plant.size.habit in ("flat-trained", "vine")
-    if radius >= KEY_INSIDE * view.unit and not flat:
-        for part in (-0.5, -0.38, 0.5):
-            box = _box(x, y + part * radius, size)
-            if _fits(box, x, y, radius):
-                yield box
-    out = (7.0 * view.unit if flat else radius) + 2.5 * view.unit
-    tall, wide = out + size[1] / 2, out + size[0] / 2
-    yield _box(x, y - tall, size)
-    yield _box(x + wide, y, size)
-    yield _box(x - wide, y, size)
-    yield _box(x, y + tall, size)
-    for dx, dy in ((1, -1), (-1, -1), (1, 1), (-1, 1)):
-        yield _box(x + dx * (0.72 * out + size[0] / 2), y + dy * (0.72 * out + size[1] / 2), size)
+    boxes = []
+    if radius >= KEY_INSIDE * view.unit and FORMS[plant.size.habit].roomy:
+        inside = (box_round(x, y + part * radius, size) for part in (-0.5, -0.4, 0.5))
+        boxes += [box for box in inside if _fits(box, x, y, radius)]
+    return boxes + _around(view, plant, radius, size, (0, 2, 3, 1, 6, 7, 4, 5))
+
+
+def _around(
+    view: PlanView, plant: Standing, radius: float, size: tuple[float, float], order: tuple[int, ...]
+) -> list[QRectF]:
+    """Boxes round a crown: above, below, right, left, then the corners, in the order asked for."""
+    x, y = _spot(view, plant)
+    thing = plant.thing
+    out_x = out_y = radius
+    if FORMS[plant.size.habit].turns and isinstance(thing, Planting):
+        # A strip is long one way and thin the other.
+        t, half = math.radians(thing.facing), flat_half(radius, view.unit)
+        out_x = abs(radius * math.cos(t)) + abs(half * math.sin(t))
+        out_y = abs(radius * math.sin(t)) + abs(half * math.cos(t))
+    tall = out_y + 2.5 * view.unit + size[1] / 2
+    wide = out_x + 3.5 * view.unit + size[0] / 2
+    near_x, near_y = 0.74 * out_x + size[0] / 2, 0.74 * out_y + size[1] / 2
+    steps = (
+        (0.0, -tall), (0.0, tall), (wide, 0.0), (-wide, 0.0),
+        (near_x, near_y), (-near_x, near_y), (near_x, -near_y), (-near_x, -near_y),
+    )
+    return [box_round(x + steps[i][0], y + steps[i][1], size) for i in order]
 
 
 def _place_name(view: PlanView, plant: Standing, crowd: Crowd, lines: _Lines) -> Label | None:
@@ -151,57 +201,69 @@ def _place_name(view: PlanView, plant: Standing, crowd: Crowd, lines: _Lines) ->
     text = plant_name(plant)
     face = NAME if plant.planted else STANDING_NAME
     size = text_size(text, face, view.unit)
-    for box, inside in _name_boxes(view, plant, radius, size):
-        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and (inside or lines.clear(box)):
-            return Label(plant.id, "name", box, text, face=_on_crown(face) if inside else face)
+    for box in _inner_names(view, plant, radius, size):
+        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
+            return Label(plant.id, "name", box, text, evolve(face, halo="crown"))
+    for box in _around(view, plant, radius, size, (1, 2, 3, 0, 4, 5, 6, 7)):
+        free = crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id)
+        if free and lines.clear(box) and in_window(view, box):
+            return Label(plant.id, "name", box, text, face)
     return None
 
 
-def _on_crown(face: Type) -> Type:
-    return Type(face.size, face.weight, face.italic, face.ink, "crown")
-
-
-def _name_boxes(
+def _inner_names(
     view: PlanView, plant: Standing, radius: float, size: tuple[float, float]
-) -> Iterable[tuple[QRectF, bool]]:
-    """Places for a name, best first, and whether each lies within the crown."""
+) -> Iterable[QRectF]:
+    """Places for a name within a wide crown, off its stem; a standing tree's may stand aside."""
+    if not FORMS[plant.size.habit].roomy:
+        return
     x, y = _spot(view, plant)
-    u = view.unit
-    flat = plant.size.habit in ("flat-trained", "vine")
-    if not flat:
+    aside = (0.0,) if plant.planted else (0.0, 0.45 * radius, -0.45 * radius)
+    for shift in aside:
         for part in (0.36, 0.48, 0.26, -0.36):
-            box = _box(x, y + part * radius, size)
-            if abs(part) * radius > size[1] / 2 + 2 * u and _fits(box, x, y, radius * 0.97):
-                yield box, True
-    out = (6.0 * u if flat else radius) + 2.0 * u
-    tall, wide = out + size[1] / 2, out + size[0] / 2 + 1.5 * u
-    yield _box(x, y + tall, size), False
-    yield _box(x + wide, y, size), False
-    yield _box(x - wide, y, size), False
-    yield _box(x, y - tall, size), False
-    for dx, dy in ((1, 1), (-1, 1), (1, -1), (-1, -1)):
-        yield _box(x + dx * (0.75 * out + size[0] / 2), y + dy * (0.75 * out + size[1] / 2), size), False
+            box = box_round(x + shift, y + part * radius, size)
+            if abs(part) * radius > size[1] / 2 + 2 * view.unit and _fits(box, x, y, radius * 0.97):
+                yield box
 
 
 _Setting = tuple[object, ...]
 _kept: list[tuple[_Setting, object, object, tuple[Label, ...]]] = []
 
 
+def _setting(view: PlanView) -> _Setting:
+    return (view.scale, view.unit, view.units, view.layers, view.selection, len(view.keep_clear), _seen(view))
+
+
 def arranged(view: PlanView) -> tuple[Label, ...]:
     """As `arrange`, kept while neither yard, stand, zoom nor what is seen changes."""
-    window = view.window
-    seen = None if window is None else (
-        round((view.origin[0] - window.left()) / max(window.width(), 1.0), 1),
-        round((view.origin[1] - window.top()) / max(window.height(), 1.0), 1), window.width(), window.height(),
-    )
-    setting: _Setting = (view.scale, view.unit, view.units, view.layers, view.selection, seen)
-    for known, yard, stand, labels in _kept:
+    setting = _setting(view)
+    for known, yard, stand, labels in _kept if view.only is None else ():
         if yard is view.yard and stand is view.stand and known == setting:
             return labels
     labels = arrange(view)
-    _kept.insert(0, (setting, view.yard, view.stand, labels))
-    del _kept[3:]
+    if view.only is None:
+        _kept.insert(0, (setting, view.yard, view.stand, labels))
+        del _kept[3:]
     return labels
+
+
+def lately_arranged(view: PlanView) -> tuple[Label, ...]:
+    """The labels last arranged at this zoom, though things may have moved since: good enough to avoid."""
+    setting = _setting(view)
+    for known, _, _, labels in _kept:
+        if known == setting:
+            return labels
+    return arranged(view)
+
+
+def _seen(view: PlanView) -> tuple[float, ...]:
+    """Which part of the plan is in the window, to a tenth of its size: labels change only with that."""
+    window = view.window
+    if window is None:
+        return ()
+    x, y = view.origin[0] - window.left(), view.origin[1] - window.top()
+    wide, high = max(window.width(), 1.0), max(window.height(), 1.0)
+    return (round(x / wide, 1), round(y / high, 1), wide, high)
 
 
 def draw_labels(painter: QPainter, view: PlanView) -> None:

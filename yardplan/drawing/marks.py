@@ -13,15 +13,18 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding, Mark, Weight
-from yardplan.drawing.crowd import Crowd
-from yardplan.drawing.labels import arranged
+from yardplan.drawing.crowd import Crowd, Room
+from yardplan.drawing.ground_labels import Label
+from yardplan.drawing.labels import lately_arranged
 from yardplan.drawing.lettering import SAID, boxed_size, draw_boxed
 from yardplan.drawing.outlines import Outlines
 from yardplan.drawing.partners import draw_clear_ground, draw_partners
 from yardplan.drawing.patterns import hatch, steady
+from yardplan.drawing.plants import look_of, stamp
 from yardplan.drawing.selection import draw_selection
 from yardplan.drawing.shapes import polyline
 from yardplan.drawing.style import BOLD, CAUTION_DASH, FINE, HEAVY, MEDIUM, THIN, colour, pen
+from yardplan.drawing.symbols import Dress
 from yardplan.drawing.view import PlanView
 
 #: How strongly a finding that is still being computed is drawn.
@@ -37,15 +40,26 @@ def draw_marks(painter: QPainter, view: PlanView) -> None:
     outlines = Outlines(view)
     draw_clear_ground(painter, view)
     if view.layers.marks:
-        for finding in sorted(view.findings, key=lambda f: -_ORDER[f.weight]):
+        for finding in _once_each(view.findings):
             _draw_mark(painter, view, outlines, finding)
     draw_selection(painter, view, outlines)
-    taken = _taken(view)
+    speaks = view.layers.marks and view.said and view.findings
+    if not speaks and not view.partners:
+        return
+    taken = _room(view)
     if view.layers.partners:
         draw_partners(painter, view, taken)
-    if view.layers.marks:
-        for finding, box, anchor in place_words(view, outlines, taken):
-            _draw_words(painter, view, finding, box, anchor)
+    if speaks:
+        for finding, box, around in place_words(view, outlines, taken):
+            _draw_words(painter, view, finding, box, around)
+
+
+def _once_each(findings: Iterable[Finding]) -> list[Finding]:
+    """Findings to draw, the gravest last; of those that would draw the same outline only one."""
+    drawn: dict[object, Finding] = {}
+    for finding in findings:
+        drawn.setdefault((finding.weight, finding.things, finding.marks, finding.fresh), finding)
+    return sorted(drawn.values(), key=lambda f: -_ORDER[f.weight])
 
 
 def _strength(finding: Finding) -> float:
@@ -62,21 +76,31 @@ def _draw_mark(painter: QPainter, view: PlanView, outlines: Outlines, finding: F
 
 
 def _conflict(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
-    u = view.unit
     for mark in finding.marks:
         _draw_place(painter, view, mark)
     # Only plants get the heavy outline; a house or fence that is in the way is not at fault.
-    painter.setPen(pen("conflict", HEAVY, u))
     for thing in finding.things:
-        path = outlines.of(thing) if outlines.is_planted(thing) else None
-        if path is not None:
-            painter.drawPath(path)
+        if outlines.is_planted(thing):
+            _outline(painter, view, outlines, thing, "conflict")
+
+
+def _outline(painter: QPainter, view: PlanView, outlines: Outlines, thing: str, dress: Dress) -> None:
+    """A plant's outline is stamped, any other thing's painted."""
+    plant = outlines.plant(thing)
+    if plant is not None:
+        stamp(painter, view, plant.place, evolve(look_of(view, plant), dress=dress, mature=0.0, pot=0.0))
+        return
+    path = outlines.of(thing, 4.0 * view.unit if dress == "caution" else 0.0)
+    if path is not None:
+        heavy = dress == "conflict"
+        painter.setPen(pen(dress, HEAVY if heavy else MEDIUM, view.unit, () if heavy else CAUTION_DASH))
+        painter.drawPath(path)
 
 
 def _draw_place(painter: QPainter, view: PlanView, mark: Mark) -> None:
     """The wrong place: an area hatched, a line heavy, a point ringed."""
     u = view.unit
-    corners = list(view.polygon(mark.points))
+    corners = view.corners(mark.points)
     if mark.shape == "area" and len(corners) > 2:
         painter.setPen(pen("conflict", 1.0, u))
         for degrees in (45.0, 135.0):
@@ -94,14 +118,12 @@ def _draw_place(painter: QPainter, view: PlanView, mark: Mark) -> None:
 
 
 def _caution(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
-    painter.setPen(pen("caution", MEDIUM, view.unit, CAUTION_DASH))
     for thing in finding.things[:1]:
-        path = outlines.of(thing, 4.0 * view.unit)
-        if path is not None:
-            painter.drawPath(path)
+        _outline(painter, view, outlines, thing, "caution")
+    painter.setPen(pen("caution", MEDIUM, view.unit, CAUTION_DASH))
     for mark in finding.marks:
         if mark.shape != "point" and len(mark.points) > 1:
-            painter.drawPath(polyline(list(view.polygon(mark.points)), closed=mark.shape == "area"))
+            painter.drawPath(polyline(view.corners(mark.points), closed=mark.shape == "area"))
 
 
 def _advice(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:
@@ -117,21 +139,30 @@ def _advice(painter: QPainter, view: PlanView, outlines: Outlines, finding: Find
     painter.drawLine(corner + QPointF(6 * u, -6 * u), corner + QPointF(6 * u, -1.5 * u))
 
 
-def _taken(view: PlanView) -> Crowd:
-    """Words that stand already, so that boxes do not cover keys and names."""
-    crowd = Crowd(64.0 * view.unit)
-    if view.layers.labels:
-        away = QPointF(*view.origin)
-        for label in arranged(view):
+_rooms: list[tuple[tuple[Label, ...], Crowd]] = []
+
+
+def _room(view: PlanView) -> Room:
+    """Room beside the words that stand already, so that boxes do not cover keys and names."""
+    labels = lately_arranged(view) if view.layers.labels else ()
+    under = next((crowd for known, crowd in _rooms if known is labels), None)
+    if under is None:
+        under = Crowd(64.0 * view.unit)
+        for label in labels:
             if not label.turned:
-                crowd.take(label.box.translated(away))
-    return crowd
+                under.take(label.box)
+        _rooms.insert(0, (labels, under))
+        del _rooms[2:]
+    room = Room(under, view.origin)
+    for box in view.keep_clear:
+        room.take(box)
+    return room
 
 
-Placed = tuple[Finding, QRectF, QPointF]
+Placed = tuple[Finding, QRectF, QRectF]
 
 
-def place_words(view: PlanView, outlines: Outlines, taken: Crowd) -> list[Placed]:
+def place_words(view: PlanView, outlines: Outlines, taken: Room) -> list[Placed]:
     """A box for each finding that has words, conflicts first, at most one caution a thing."""
     placed: list[Placed] = []
     spoken: set[str] = set()
@@ -154,17 +185,17 @@ def _chosen(view: PlanView, finding: Finding) -> bool:
 
 
 def _spot(
-    view: PlanView, outlines: Outlines, finding: Finding, size: tuple[float, float], taken: Crowd
-) -> tuple[QRectF, QPointF] | None:
+    view: PlanView, outlines: Outlines, finding: Finding, size: tuple[float, float], taken: Room
+) -> tuple[QRectF, QRectF] | None:
     """The first free box round the finding's place; a conflict takes the first even where none is free."""
     round_it = _anchor(view, outlines, finding)
     if round_it is None or (view.window is not None and not view.window.intersects(round_it)):
         return None
     boxes = [_inside(view, box) for box in _candidates(round_it, size, view.unit)]
     for box in boxes:
-        if taken.free_of_words(box):
-            return box, round_it.center()
-    return (boxes[0], round_it.center()) if finding.weight is Weight.CONFLICT else None
+        if taken.free(box):
+            return box, round_it
+    return (boxes[0], round_it) if finding.weight is Weight.CONFLICT else None
 
 
 def _anchor(view: PlanView, outlines: Outlines, finding: Finding) -> QRectF | None:
@@ -182,7 +213,8 @@ def _candidates(around: QRectF, size: tuple[float, float], u: float) -> Iterable
     middle = around.center()
     for gap in (6 * u, 30 * u, 54 * u, 84 * u):
         down, aside = around.height() / 2 + gap + high / 2, around.width() / 2 + gap + wide / 2
-        for x, y in ((0, down), (0, -down), (aside, 0), (-aside, 0), (aside * 0.7, down), (-aside * 0.7, down)):
+        corners = ((aside * 0.7, down), (-aside * 0.7, down))
+        for x, y in ((0, down), (0, -down), (aside, 0), (-aside, 0), *corners):
             yield QRectF(middle.x() + x - wide / 2, middle.y() + y - high / 2, wide, high)
 
 
@@ -196,13 +228,13 @@ def _inside(view: PlanView, box: QRectF) -> QRectF:
     return QRectF(x, y, box.width(), box.height())
 
 
-def _draw_words(painter: QPainter, view: PlanView, finding: Finding, box: QRectF, anchor: QPointF) -> None:
+def _draw_words(painter: QPainter, view: PlanView, finding: Finding, box: QRectF, around: QRectF) -> None:
     """The words in a box, and a thin leader where the box stands away from its place."""
-    ink = _INKS[finding.weight]
+    ink, reach = _INKS[finding.weight], 14 * view.unit
     painter.save()
     painter.setOpacity(max(_strength(finding), 0.6))
-    grown = box.adjusted(-10 * view.unit, -10 * view.unit, 10 * view.unit, 10 * view.unit)
-    if not grown.contains(anchor):
+    if not box.adjusted(-reach, -reach, reach, reach).intersects(around):
+        anchor = around.center()
         painter.setPen(pen(ink, THIN, view.unit))
         painter.drawLine(_edge_point(box, anchor), anchor)
         painter.setPen(Qt.PenStyle.NoPen)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cached_property
+
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath, QPainterPathStroker
 
@@ -22,9 +24,15 @@ class Outlines:
 
     def __init__(self, view: PlanView) -> None:
         self.view = view
-        self._plants: dict[str, Standing] = {plant.id: plant for plant in view.stand.plants}
-        self._rows: dict[str, StandingRow] = {row.id: row for row in view.stand.rows}
         self._things: dict[str, Thing] | None = None
+
+    @cached_property
+    def _plants(self) -> dict[str, Standing]:
+        return {plant.id: plant for plant in self.view.stand.plants}
+
+    @cached_property
+    def _rows(self) -> dict[str, StandingRow]:
+        return {row.id: row for row in self.view.stand.rows}
 
     def plant(self, thing_id: str) -> Standing | None:
         """The plant or standing tree with that id."""
@@ -50,15 +58,15 @@ class Outlines:
         row = self._rows.get(thing_id)
         if row is not None:
             band = band_outline(run_of(row.row), row.size.spread + 2 * grow / self.view.scale)
-            return polyline(list(self.view.polygon(band)), closed=True)
+            return polyline(self.view.corners(band), closed=True)
         if thing_id == "lot":
-            return polyline(list(self.view.polygon(self.view.yard.lot)), closed=True)
+            return polyline(self.view.corners(self.view.yard.lot), closed=True)
         thing = self._thing(thing_id)
         return None if thing is None else self._ground(thing)
 
     def _ground(self, thing: Thing) -> QPainterPath:
         view, u = self.view, self.view.unit
-        corners = list(view.polygon(points_of(thing)))
+        corners = view.corners(points_of(thing))
         if isinstance(thing, Container):
             return square(max(thing.diameter * view.scale, 7 * u)).translated(corners[0].x(), corners[0].y())
         if isinstance(thing, Gate | Note):

@@ -7,6 +7,7 @@ from PySide6.QtGui import QPainter
 
 from yardplan.drawing.furniture import draw_grid
 from yardplan.drawing.labels import draw_labels
+from yardplan.drawing.light_picture import draw_light
 from yardplan.drawing.marks import draw_marks
 from yardplan.drawing.plants import draw_single_plants
 from yardplan.drawing.rows import draw_bed_plants, draw_row
@@ -32,23 +33,29 @@ def draw_ground(painter: QPainter, view: PlanView) -> None:
     _ready(painter)
     if view.layers.grid and view.only is None:
         draw_grid(painter, view)
-    yard = view.yard
-    if view.layers.structures:
-        for paving in yard.pavings:
-            if view.draws(paving.id):
-                draw_paving(painter, view, paving)
-    for bed in yard.beds:
-        if view.draws(bed.id):
-            draw_bed(painter, view, bed)
-    if view.layers.shadows and view.only is None:
-        draw_shadows(painter, view)
+    _draw_flat(painter, view)
+    if view.only is None:
+        if view.layers.light:
+            draw_light(painter, view)
+        if view.layers.shadows:
+            draw_shadows(painter, view)
     if view.layers.services:
-        for service in yard.services:
+        for service in view.yard.services:
             if view.draws(service.id):
                 draw_service(painter, view, service)
     draw_lot(painter, view)
     if view.layers.structures:
         _draw_structures(painter, view)
+
+
+def _draw_flat(painter: QPainter, view: PlanView) -> None:
+    if view.layers.structures:
+        for paving in view.yard.pavings:
+            if view.draws(paving.id):
+                draw_paving(painter, view, paving)
+    for bed in view.yard.beds:
+        if view.draws(bed.id):
+            draw_bed(painter, view, bed)
 
 
 def _draw_structures(painter: QPainter, view: PlanView) -> None:

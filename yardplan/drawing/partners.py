@@ -7,7 +7,7 @@ import math
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath
 
-from yardplan.drawing.crowd import Crowd
+from yardplan.drawing.crowd import Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
 from yardplan.drawing.patterns import area, hatch, steady
 from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, colour, pen
@@ -28,7 +28,7 @@ def partner_words(partner: Partner, view: PlanView) -> str:
     return f"{words} · {partner.days} {'day' if partner.days == 1 else 'days'} together"
 
 
-def draw_partners(painter: QPainter, view: PlanView, taken: Crowd) -> None:
+def draw_partners(painter: QPainter, view: PlanView, taken: Room) -> None:
     """A line for each pair; an arrow where pollen helps one way only."""
     for partner in view.partners:
         start, end = view.at(partner.start), view.at(partner.end)
@@ -64,7 +64,7 @@ def _arrow(painter: QPainter, start: QPointF, end: QPointF, u: float) -> None:
     painter.drawPath(head)
 
 
-def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Crowd) -> None:
+def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Room) -> None:
     """Words on the line, moved along it until they cover no other words."""
     text = partner_words(partner, view)
     wide, high = boxed_size(text, _FACE, view.unit)
@@ -73,7 +73,7 @@ def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Crow
     for part in (0.5, 0.38, 0.62, 0.28, 0.72):
         middle = start + (end - start) * part
         boxes.append(QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high))
-    box = next((b for b in boxes if taken.free_of_words(b)), boxes[0])
+    box = next((b for b in boxes if taken.free(b)), boxes[0])
     taken.take(box)
     draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
 

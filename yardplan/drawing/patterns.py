@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
+from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -131,7 +132,7 @@ def along(line: Outline, distance: float) -> tuple[Point, float]:
     Beyond the end the last edge goes on.
     """
     left = distance
-    pairs = [(a, b) for a, b in zip(line, line[1:], strict=False) if a != b]
+    pairs = [(a, b) for a, b in pairwise(line) if a != b]
     if not pairs:
         return line[0], 0.0
     for a, b in pairs:
@@ -147,4 +148,4 @@ def along(line: Outline, distance: float) -> tuple[Point, float]:
 
 def line_length(line: Outline) -> float:
     """Length of a line in metres."""
-    return sum(math.dist(a, b) for a, b in zip(line, line[1:], strict=False))
+    return sum(math.dist(a, b) for a, b in pairwise(line))

@@ -103,10 +103,10 @@ def _prepare(view: PlanView, setting: tuple[float, float, float, bool]) -> _Prep
         pictures.append(found[0])
         halves.append(found[1])
     places = np.array([plant.place for plant in plants], dtype=float).reshape(-1, 2)
-    half = np.array(halves)
-    corners = places * (view.scale, -view.scale) - half[:, None]
+    radii: NDArray[np.float64] = np.array(halves, dtype=float)
+    corners = places * np.array([view.scale, -view.scale]) - radii[:, None]
     return _Prepared(
-        view.stand, setting, tuple(p.id for p in plants), tuple(plants), tuple(pictures), corners, half
+        view.stand, setting, tuple(p.id for p in plants), tuple(plants), tuple(pictures), corners, radii
     )
 
 
@@ -147,7 +147,7 @@ def _seen(view: PlanView, corners: NDArray[np.float64], halves: NDArray[np.float
 
 
 def _draw_one_by_one(painter: QPainter, view: PlanView) -> None:
-    plants = sorted(view.stand.plants, key=lambda p: (p.planted, -p.size.spread))
-    for plant in plants:
-        if view.draws(plant.id) and math.isfinite(plant.size.spread):
+    drawn = (plant for plant in view.stand.plants if view.draws(plant.id))
+    for plant in sorted(drawn, key=lambda p: (p.planted, -p.size.spread)):
+        if math.isfinite(plant.size.spread):
             stamp(painter, view, plant.place, look_of(view, plant))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from functools import lru_cache
+from itertools import pairwise
 
 import shapely
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -39,7 +40,7 @@ def run_of(row: Row) -> Outline:
 @lru_cache(maxsize=4096)
 def _run(line: Outline, length: float) -> Outline:
     points, gone = [line[0]], 0.0
-    for a, b in zip(line, line[1:], strict=False):
+    for a, b in pairwise(line):
         gone += math.dist(a, b)
         if gone >= length:
             break
@@ -98,13 +99,14 @@ def _draw_canes(painter: QPainter, view: PlanView, standing: StandingRow) -> Non
     _draw_band(painter, view, standing)
     u, row = view.unit, standing.row
     reach = max(standing.size.spread / 2 * view.scale * 0.86, 4.5 * u)
-    path = polyline(list(view.polygon(run_of(row))))
+    # Rays of neighbours must not cross, or the row reads as a lattice.
+    aside = min(0.36 * max(row.spacing * view.scale, 7.0 * u), 0.6 * reach)
+    path = polyline(view.corners(run_of(row)))
     for place, angle in _spots(view, row, 7.0):
         for side in (-1, 1):
-            for lean in (-0.62, 0.0, 0.62):
-                far = _turned(place, side * lean * reach * 0.72, side * reach * math.cos(lean), angle)
-                path.moveTo(place)
-                path.lineTo(far)
+            for part in (-1, 0, 1):
+                path.moveTo(_turned(place, part * 0.12 * aside, 0.0, angle))
+                path.lineTo(_turned(place, part * aside, side * reach * (0.8 if part else 1.0), angle))
     painter.setPen(pen("ink", FINE, u))
     painter.drawPath(path)
     _draw_stems(painter, view, row, 7.0)
@@ -137,7 +139,7 @@ def _draw_vines(painter: QPainter, view: PlanView, standing: StandingRow) -> Non
     u, row = view.unit, standing.row
     run = run_of(row)
     painter.setPen(pen("ink", FINE, u))
-    painter.drawPath(polyline(list(view.polygon(run))))
+    painter.drawPath(polyline(view.corners(run)))
     half = max(standing.size.spread / 2 * view.scale, 5 * u)
     blade = min(half, 13 * u)
     path = QPainterPath()
@@ -154,7 +156,7 @@ def _draw_vines(painter: QPainter, view: PlanView, standing: StandingRow) -> Non
 
 def _leaf_spots(view: PlanView, run: Outline, step: float) -> list[tuple[QPointF, float]]:
     spots = []
-    for a, b in zip(run, run[1:], strict=False):
+    for a, b in pairwise(run):
         angle = math.atan2(b[1] - a[1], b[0] - a[0])
         count = max(1, int(math.dist(a, b) * view.scale / step))
         for i in range(count):
@@ -169,7 +171,7 @@ def _draw_combs(painter: QPainter, view: PlanView, standing: StandingRow) -> Non
     u, row = view.unit, standing.row
     run = run_of(row)
     half = max(standing.size.spread / 2 * view.scale, 4 * u)
-    path = polyline(list(view.polygon(run)))
+    path = polyline(view.corners(run))
     for i, (place, angle) in enumerate(_leaf_spots(view, run, 6 * u)):
         path.moveTo(place)
         path.lineTo(_turned(place, 0.0, half * (0.95 if i % 2 else 0.65), angle))
@@ -188,7 +190,7 @@ def _draw_mats(painter: QPainter, view: PlanView, standing: StandingRow) -> None
 def _draw_symbols(painter: QPainter, view: PlanView, standing: StandingRow) -> None:
     """Bushes or trees in a row: a thin line and their symbols."""
     painter.setPen(pen("muted", HAIR, view.unit))
-    painter.drawPath(polyline(list(view.polygon(run_of(standing.row)))))
+    painter.drawPath(polyline(view.corners(run_of(standing.row))))
     _draw_plants(painter, view, standing, standing.size.spread)
 
 

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from attrs import frozen
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
-from yardplan.drawing.fonts import FLOOR, font, metrics, width
+from yardplan.drawing.fonts import FLOOR
+from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.patterns import hatch, steady
 from yardplan.drawing.shapes import polyline
 from yardplan.drawing.structures import lines_of
@@ -40,6 +42,7 @@ SERVICE_LINES: dict[ServiceKind, ServiceLine] = {
     "well": ServiceLine("WL", "well", (8.0, 3.0)),
     "other": ServiceLine("U", "other service", (6.0, 4.0)),
 }
+_FACE = Type(FLOOR, "medium", ink="muted", halo="paper")
 #: Style units between letters along a line.
 _LETTER_STEP = 130.0
 
@@ -60,9 +63,9 @@ def draw_service(painter: QPainter, view: PlanView, service: Service) -> None:
 def _draw_line(painter: QPainter, view: PlanView, service: Service) -> None:
     line = SERVICE_LINES[service.kind]
     painter.setPen(pen("muted", FINE, view.unit, line.dash))
-    corners = list(view.polygon(service.points))
+    corners = view.corners(service.points)
     painter.drawPath(polyline(corners))
-    for a, b in zip(corners, corners[1:], strict=False):
+    for a, b in pairwise(corners):
         _letter_edge(painter, view, a, b, line.letter)
 
 
@@ -76,12 +79,8 @@ def _letter_edge(painter: QPainter, view: PlanView, a: QPointF, b: QPointF, lett
 
 def _letter(painter: QPainter, view: PlanView, place: QPointF, letter: str) -> None:
     u = view.unit
-    wide, high = width(letter, FLOOR, "medium", u) + 6 * u, metrics(FLOOR, "medium", u).capHeight() + 4 * u
-    box = QRectF(place.x() - wide / 2, place.y() - high / 2, wide, high)
-    painter.fillRect(box, colour("paper"))
-    painter.setPen(colour("muted"))
-    painter.setFont(font(FLOOR, "medium", u))
-    painter.drawText(QPointF(box.left() + 3 * u, box.bottom() - 2 * u), letter)
+    wide, high = text_size(letter, _FACE, u)
+    draw_text(painter, view, QRectF(place.x() - wide / 2, place.y() - high / 2, wide, high), letter, _FACE)
 
 
 def _draw_area(painter: QPainter, view: PlanView, service: Service) -> None:

@@ -19,7 +19,7 @@ def draw_shadows(painter: QPainter, view: PlanView) -> None:
     path.setFillRule(Qt.FillRule.WindingFill)
     for outline in view.shadows:
         if len(outline) > 2 and view.sees_points(outline):
-            path.addPath(polyline(list(view.polygon(outline)), closed=True))
+            path.addPath(polyline(view.corners(outline), closed=True))
     if path.isEmpty():
         return
     painter.setPen(Qt.PenStyle.NoPen)

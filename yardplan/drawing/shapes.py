@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
+from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainterPath
@@ -61,7 +62,7 @@ def scallops(radius: float, count: int, bump: float, sway: float = 0.0) -> QPain
     starts.append(starts[0] + TURN)
     foot = radius - bump
     path = QPainterPath(polar(foot, starts[0]))
-    for a, b in zip(starts, starts[1:], strict=False):
+    for a, b in pairwise(starts):
         half = (b - a) / 2
         # The middle of a quadratic arc lies half way between its chord and its control point.
         control = 2 * radius - foot * math.cos(half)
@@ -105,7 +106,7 @@ def scalloped_band(points: Sequence[QPointF], half: float, bump: float) -> QPain
     """A closed band along a line with arcs on both sides: a hedge from above."""
     left: list[QPointF] = []
     right: list[QPointF] = []
-    for a, b in zip(points, points[1:], strict=False):
+    for a, b in pairwise(points):
         length = math.hypot(b.x() - a.x(), b.y() - a.y())
         if length == 0:
             continue

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath
@@ -39,8 +40,8 @@ def draw_lot(painter: QPainter, view: PlanView) -> None:
         return
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(pen("ink", MEDIUM, view.unit, LOT_DASH))
-    corners = view.polygon(view.yard.lot)
-    painter.drawPath(polyline(list(corners), closed=len(view.yard.lot) > 2))
+    corners = view.corners(view.yard.lot)
+    painter.drawPath(polyline(corners, closed=len(view.yard.lot) > 2))
     painter.setPen(pen("ink", FINE, view.unit))
     painter.setBrush(colour("paper"))
     for corner in corners:
@@ -98,14 +99,14 @@ def _draw_wall(painter: QPainter, view: PlanView, wall: Barrier) -> None:
     weight = max(wall.thickness * view.scale / view.unit, BOLD)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(mitred(pen("muted" if wall.beyond_lot else "ink", weight, view.unit)))
-    painter.drawPath(polyline(list(view.polygon(wall.line))))
+    painter.drawPath(polyline(view.corners(wall.line)))
 
 
 def _draw_fence(painter: QPainter, view: PlanView, fence: Barrier) -> None:
     ink = "muted" if fence.beyond_lot else "ink"
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(pen(ink, THIN, view.unit))
-    painter.drawPath(polyline(list(view.polygon(fence.line))))
+    painter.drawPath(polyline(view.corners(fence.line)))
     arm = 3.0 * view.unit
     path = QPainterPath()
     for place, angle in _stations(view, fence.line, 30.0):
@@ -120,7 +121,7 @@ def _draw_fence(painter: QPainter, view: PlanView, fence: Barrier) -> None:
 def _stations(view: PlanView, line: tuple[Point, ...], step: float) -> list[tuple[QPointF, float]]:
     """Places evenly spaced along each edge, about `step` style units apart, with the edge's direction."""
     places = []
-    for a, b in zip(line, line[1:], strict=False):
+    for a, b in pairwise(line):
         length = math.dist(a, b)
         if length == 0:
             continue
@@ -134,7 +135,7 @@ def _stations(view: PlanView, line: tuple[Point, ...], step: float) -> list[tupl
 
 def _draw_hedge(painter: QPainter, view: PlanView, hedge: Barrier) -> None:
     half = max(hedge.thickness * view.scale / 2, 2.5 * view.unit)
-    band = scalloped_band(list(view.polygon(hedge.line)), half * 0.8, max(half * 1.1, 6 * view.unit))
+    band = scalloped_band(view.corners(hedge.line), half * 0.8, max(half * 1.1, 6 * view.unit))
     band.setFillRule(Qt.FillRule.WindingFill)
     painter.setBrush(colour("crown", 0.9))
     ink = "muted" if hedge.beyond_lot else "ink"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from attrs import frozen
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QTransform
@@ -9,9 +11,12 @@ from PySide6.QtGui import QPainter, QPainterPath, QTransform
 from yardplan.drawing.habits import FORMS
 from yardplan.drawing.shapes import circle, square
 from yardplan.drawing.style import (
+    CAUTION_DASH,
     FINE,
     HAIR,
+    HEAVY,
     MATURE_DASH,
+    MEDIUM,
     STANDING_DASH,
     THIN,
     colour,
@@ -25,12 +30,15 @@ BARE = 6.0
 _CROWN_COVER = 0.78
 
 
+Dress = Literal["", "conflict", "caution"]
+
+
 @frozen
 class Look:
     """How one plant is drawn. Lengths in device pixels; `facing` degrees counter-clockwise.
 
     `mature` radius at maturity (0: not shown), `pot` side of its container (0: in the ground),
-    `standing` True for a tree that is there already.
+    `standing` True for a tree that is there already. `dress`: only the mark of a finding, no plant.
     """
 
     habit: Habit
@@ -40,11 +48,12 @@ class Look:
     pot: float = 0.0
     standing: bool = False
     unit: float = 1.0
+    dress: Dress = ""
 
     @property
     def reach(self) -> float:
         """Farthest ink from the stem."""
-        return max(self.radius, self.mature, self.pot * 0.75) + 3.0 * self.unit
+        return max(self.radius, self.mature, self.pot * 0.75) + 8.0 * self.unit
 
 
 def edge(look: Look, grow: float = 0.0) -> QPainterPath:
@@ -56,6 +65,9 @@ def edge(look: Look, grow: float = 0.0) -> QPainterPath:
 
 def draw_symbol(painter: QPainter, look: Look) -> None:
     """Draw the plant: size at the chosen year solid, size at maturity a thin outer line."""
+    if look.dress:
+        _draw_dress(painter, look)
+        return
     painter.save()
     if look.mature > look.radius + 1.5 * look.unit:
         _draw_mature(painter, look)
@@ -65,6 +77,17 @@ def draw_symbol(painter: QPainter, look: Look) -> None:
     if look.pot > 0:
         _draw_pot(painter, look)
     painter.restore()
+
+
+def _draw_dress(painter: QPainter, look: Look) -> None:
+    """The outline of a mark: heavy for a conflict, a dashed ring round the plant for a caution."""
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    if look.dress == "conflict":
+        painter.setPen(pen("conflict", HEAVY, look.unit))
+        painter.drawPath(edge(look))
+    else:
+        painter.setPen(pen("caution", MEDIUM, look.unit, CAUTION_DASH))
+        painter.drawPath(edge(look, 4.0 * look.unit))
 
 
 def _draw_mature(painter: QPainter, look: Look) -> None:
@@ -109,9 +132,11 @@ def _draw_pot(painter: QPainter, look: Look) -> None:
     """A double square: the vessel seen through the crown."""
     u = look.unit
     side = max(look.pot, 7 * u)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setBrush(colour("paper", 0.85))
     painter.setPen(pen("ink", FINE, u))
     painter.drawPath(square(side))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
     if side > 14 * u:
         painter.setPen(pen("ink", HAIR, u))
         painter.drawPath(square(side - 5 * u))
+    _draw_stem(painter, look, max(look.radius, look.unit))

@@ -11,6 +11,7 @@ from PySide6.QtGui import QPolygonF
 from yardplan.checks.finding import Finding
 from yardplan.drawing.style import UNIT_MM
 from yardplan.plants.stand import Stand
+from yardplan.sun.light import GroundField
 from yardplan.units import System
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
@@ -62,7 +63,9 @@ class PlanView:
     `unit` device pixels per style unit; `window` the part of the device that is looked at (None: all).
     `only` draws nothing but these ids, `without` leaves ids out: so a canvas can keep still things in one
     picture and draw what is dragged on top. `said` words for each finding by its key.
-    `shadows` outlines in metres (each a ring) at the chosen moment. `vector` True for paper: no sprites.
+    `keep_clear` device boxes (north arrow, title block) where no words are put.
+    `shadows` outlines in metres (each a ring) at the chosen moment; `light` the season's light on the
+    ground. `vector` True for paper: no sprites.
     """
 
     yard: Yard
@@ -77,11 +80,13 @@ class PlanView:
     partners: tuple[Partner, ...] = ()
     clear_ground: tuple[tuple[Point, ...], ...] = ()
     shadows: tuple[tuple[Point, ...], ...] = ()
+    light: GroundField | None = None
     selection: frozenset[str] = frozenset()
     units: System = "metric"
     layers: Layers = Layers()
     only: frozenset[str] | None = None
     without: frozenset[str] = frozenset()
+    keep_clear: tuple[QRectF, ...] = ()
     vector: bool = False
 
     def at(self, point: Point) -> QPointF:
@@ -92,9 +97,13 @@ class PlanView:
         """The point in metres under a device place."""
         return ((place.x() - self.origin[0]) / self.scale, (self.origin[1] - place.y()) / self.scale)
 
+    def corners(self, points: Iterable[Point]) -> list[QPointF]:
+        """Device places of points in metres."""
+        return [self.at(point) for point in points]
+
     def polygon(self, points: Iterable[Point]) -> QPolygonF:
         """Device corners of an outline or line."""
-        return QPolygonF([self.at(point) for point in points])
+        return QPolygonF(self.corners(points))
 
     def length(self, units: float) -> float:
         """Metres on the ground that `units` style units cover."""
@@ -119,6 +128,14 @@ class PlanView:
         box = self.polygon(points).boundingRect()
         grow = reach * self.unit
         return self.window.intersects(box.adjusted(-grow, -grow, grow, grow))
+
+
+def bare_view(unit: float = 1.0, ratio: float = 1.0, *, vector: bool = False) -> PlanView:
+    """A view of nothing, for lettering beside the plan: charts, tables, keys."""
+    return PlanView(
+        yard=Yard(), stand=Stand(year=None), scale=1.0, origin=(0.0, 0.0),
+        unit=unit, ratio=ratio, vector=vector,
+    )
 
 
 def extent(yard: Yard) -> tuple[float, float, float, float]:
