@@ -1,0 +1,243 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+from support import builders
+from support.widgets import too_small, unnamed
+
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.entry import ChoiceEntry, TextEntry
+from yardplan.window.panels.field_plans import PLANS, value_at
+from yardplan.window.panels.fields import Fields
+from yardplan.yard.ground import Barrier, Building, Gate, Note, Paving, Service, StandingTree
+from yardplan.yard.planting import Bed, Container, PlantKey, Row
+from yardplan.yard.yard import COLLECTIONS, Yard
+
+Opened = Callable[[Yard], OpenYard]
+
+_SQUARE = ((10.0, 10.0), (14.0, 10.0), (14.0, 13.0), (10.0, 13.0))
+_KEY = PlantKey("apple", "Liberty")
+
+
+def full_yard() -> Yard:
+    """One thing of every kind."""
+    return builders.yard_of(
+        builders.plant("A1", "apple:Liberty", (4, 5)), builders.plant("A2", "apple:Enterprise", (20, 5)),
+        builders.plant("P1", "european pear:Bartlett", (26, 5)),
+        buildings=(Building(id="B1", name="House", footprint=_SQUARE, roof="gable", eaves=3.0, ridge=6.0),),
+        barriers=(Barrier(id="F1", line=((0.0, 0.0), (10.0, 0.0))),),
+        pavings=(Paving(id="V1", outline=_SQUARE),),
+        services=(Service(id="S1", kind="water", points=((1.0, 1.0), (5.0, 1.0))),),
+        standing_trees=(StandingTree(id="T1", kind="oak, bur", place=(1.0, 18.0), height=12.0, spread=9.0),),
+        gates=(Gate(id="G1", place=(0.0, 5.0)),), notes=(Note(id="N1", place=(2.0, 2.0), text="Wet in spring"),),
+        rows=(Row(id="R1", plant=PlantKey("red raspberry", "Nova"), line=((2.0, 10.0), (8.0, 10.0)), count=10,
+                  spacing=0.6),),
+        beds=(Bed(id="D1", outline=((20.0, 12.0), (24.0, 12.0), (24.0, 15.0))),),
+        containers=(Container(id="K1", place=(15.0, 3.0), volume=40.0),),
+    )
+
+
+@pytest.fixture
+def fields(qtbot: QtBot, opened: Opened, theme) -> Fields:
+    made = Fields(opened(full_yard()))
+    qtbot.addWidget(made)
+    made.resize(300, 700)
+    made.show()
+    made.activateWindow()
+    qtbot.waitUntil(made.isActiveWindow)
+    return made
+
+
+def open_yard_of(fields: Fields) -> OpenYard:
+    return fields._open_yard
+
+
+def type_into(fields: Fields, qtbot: QtBot, path: str, text: str, *, done: bool = True) -> TextEntry:
+    entry = fields.grid.entries[path]
+    assert isinstance(entry, TextEntry)
+    entry.setFocus()
+    entry.line.selectAll()
+    qtbot.keyClicks(entry.line, text)
+    if done:
+        qtbot.keyClick(entry.line, Qt.Key.Key_Return)
+    return entry
+
+
+def test_every_kind_of_thing_has_fields_for_facts_it_has() -> None:
+    assert set(PLANS) == set(COLLECTIONS.values())
+    yard = full_yard()
+    for kind, plans in PLANS.items():
+        thing = next(t for t in yard.things() if type(t) is kind)
+        for plan in plans:
+            value_at(thing, plan.path)
+        assert len({plan.path for plan in plans}) == len(plans)
+
+
+@pytest.mark.parametrize("thing_id", ["A1", "B1", "F1", "V1", "S1", "T1", "G1", "N1", "R1", "D1", "K1", "lot"])
+def test_each_thing_shows_its_fields_named_and_large_enough(fields: Fields, thing_id: str) -> None:
+    open_yard_of(fields).select({thing_id})
+    fields.corners.set_open(True)
+    assert fields.title.text()
+    assert unnamed(fields) == []
+    assert too_small(fields) == []
+
+
+def test_nothing_selected_shows_the_yard(fields: Fields, qtbot: QtBot) -> None:
+    type_into(fields, qtbot, "zone", "Zone 6B")
+    type_into(fields, qtbot, "last_frost", "10 may")
+    type_into(fields, qtbot, "soil.ph", "7.2")
+    site = open_yard_of(fields).yard.site
+    assert (site.zone, site.last_frost, site.soil.ph) == ("6b", "05-10", 7.2)
+
+
+def test_impossible_soil_is_refused_with_the_range(fields: Fields, qtbot: QtBot) -> None:
+    entry = type_into(fields, qtbot, "soil.ph", "15")
+    assert entry.fault == "15 is outside 3 to 10"
+    assert open_yard_of(fields).yard.site.soil.ph is None
+    assert not open_yard_of(fields).undo_stack.canUndo()
+
+
+def test_typing_shows_on_the_plan_before_it_is_done_and_esc_takes_it_back(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"F1"})
+    entry = type_into(fields, qtbot, "height", "2.4 m", done=False)
+    assert open_yard.on_trial
+    assert open_yard.shown_yard.barriers[0].height == pytest.approx(2.4)
+    assert open_yard.yard.barriers[0].height == pytest.approx(1.8)
+    qtbot.keyClick(entry.line, Qt.Key.Key_Escape)
+    assert not open_yard.on_trial
+    assert open_yard.undo_stack.count() == 0
+
+
+def test_one_field_is_one_undo_step_with_its_name(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"B1"})
+    type_into(fields, qtbot, "eaves", "10'")
+    assert open_yard.yard.buildings[0].eaves == pytest.approx(3.048)
+    assert open_yard.undo_stack.count() == 1
+    assert "eaves" in open_yard.undo_stack.undoText()
+    open_yard.undo_stack.undo()
+    entry = fields.grid.entries["eaves"]
+    assert isinstance(entry, TextEntry)
+    assert open_yard.yard.buildings[0].eaves == 3.0
+    assert entry.line.text() == "3.00 m"
+
+
+def test_eaves_do_not_rise_over_the_ridge(fields: Fields, qtbot: QtBot) -> None:
+    open_yard_of(fields).select({"B1"})
+    entry = type_into(fields, qtbot, "eaves", "7")
+    assert "not higher than the ridge" in entry.fault
+    assert open_yard_of(fields).yard.buildings[0].eaves == 3.0
+    assert not open_yard_of(fields).on_trial
+
+
+def test_x_and_y_move_the_whole_thing(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"B1"})
+    type_into(fields, qtbot, "@x", "12")
+    moved = open_yard.yard.buildings[0].footprint
+    assert moved == tuple((x + 2.0, y) for x, y in _SQUARE)
+
+
+def test_corners_move_one_by_one(fields: Fields) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"lot"})
+    fields.corners.set_open(True)
+    entry = fields.corner_grid.entries["@y.2"]
+    entry.entered.emit(22.0)
+    assert open_yard.yard.lot[2] == (30.0, 22.0)
+    assert open_yard.yard.lot[3] == (0.0, 20.0)
+
+
+def test_a_fence_is_made_longer_along_itself(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"F1"})
+    type_into(fields, qtbot, "@length", "12.5")
+    assert open_yard.yard.barriers[0].line == ((0.0, 0.0), (12.5, 0.0))
+
+
+def test_another_variety_by_name_keeps_the_place(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"A1"})
+    type_into(fields, qtbot, "plant", "Jonathan")
+    assert open_yard.yard.plantings[0].plant == PlantKey("apple", "Jonathan")
+    assert open_yard.yard.plantings[0].place == (4, 5)
+
+
+def test_a_variety_that_is_not_known_is_refused(fields: Fields, qtbot: QtBot) -> None:
+    open_yard_of(fields).select({"A1"})
+    entry = type_into(fields, qtbot, "plant", "Quatsch")
+    assert entry.fault == "the catalogue has no 'Quatsch'"
+
+
+def test_rootstock_that_the_new_kind_lacks_is_dropped(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"A1"})
+    stock = fields.grid.entries["rootstock"]
+    assert isinstance(stock, ChoiceEntry)
+    stock.entered.emit("M26")
+    assert open_yard.yard.plantings[0].rootstock == "M26"
+    type_into(fields, qtbot, "plant", "Jonathan")
+    assert open_yard.yard.plantings[0].rootstock == "M26"
+    type_into(fields, qtbot, "plant", "Bartlett, european pear")
+    assert open_yard.yard.plantings[0].plant.crop == "european pear"
+    assert open_yard.yard.plantings[0].rootstock is None
+
+
+def test_several_plants_change_together(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"A1", "A2"})
+    variety = fields.grid.entries["plant"]
+    assert isinstance(variety, TextEntry)
+    assert variety.line.placeholderText() == "several values"
+    type_into(fields, qtbot, "spread", "3 m")
+    assert [p.spread for p in open_yard.yard.plantings] == [3.0, 3.0, None]
+    assert open_yard.undo_stack.count() == 1
+
+
+def test_an_empty_size_says_what_the_catalogue_gives(fields: Fields) -> None:
+    open_yard_of(fields).select({"A1"})
+    entry = fields.grid.entries["spread"]
+    assert isinstance(entry, TextEntry)
+    assert entry.line.text() == ""
+    assert entry.line.placeholderText().endswith("by the catalogue")
+
+
+def test_a_drag_renews_the_values_without_building_anew(fields: Fields) -> None:
+    from yardplan.yard import edits
+
+    open_yard = open_yard_of(fields)
+    open_yard.select({"A1"})
+    entry = fields.grid.entries["@x"]
+    assert isinstance(entry, TextEntry)
+    open_yard.show_trial(edits.move(open_yard.yard, {"A1"}, (1.0, 0.0)))
+    assert fields.grid.entries["@x"] is entry
+    assert entry.line.text() == "5.00 m"
+
+
+def test_a_field_being_typed_in_is_not_written_over(fields: Fields, qtbot: QtBot) -> None:
+    from yardplan.yard import edits
+
+    open_yard = open_yard_of(fields)
+    open_yard.select({"A1"})
+    entry = type_into(fields, qtbot, "spread", "3.1", done=False)
+    open_yard.show_trial(edits.move(open_yard.shown_yard, {"A2"}, (1.0, 0.0)))
+    assert entry.line.text() == "3.1"
+
+
+def test_units_change_the_fields(fields: Fields) -> None:
+    units = fields.grid.entries["units"]
+    units.entered.emit("imperial")
+    open_yard_of(fields).select({"F1"})
+    entry = fields.grid.entries["height"]
+    assert isinstance(entry, TextEntry)
+    assert entry.line.text() == "5' 11\""
+
+
+def test_f2_puts_the_cursor_into_the_first_field(fields: Fields) -> None:
+    open_yard_of(fields).select({"G1"})
+    fields.focus_first()
+    assert fields.grid.entries["name"].focusProxy().hasFocus()
