@@ -68,23 +68,26 @@ def parse_length(typed: str, system: System = "metric") -> float:
     """
     text = typed.translate(_QUOTES).strip().lower()
     sign = -1 if text.startswith("-") else 1
-    text = text.lstrip("+-").strip()
+    text = text[1:].strip() if text[:1] in ("-", "+") else text
     try:
         metres = _feet_and_inches(text)
         if metres is None:
             metres = _one_unit(text, system)
     except ZeroDivisionError:
         raise _unreadable(typed) from None
+    except OverflowError:
+        metres = math.inf
     if metres is None:
         raise _unreadable(typed)
     if metres > LONGEST:
-        raise UnitError(f"'{typed}' is longer than 10 km")
+        shown = typed if len(typed) <= 20 else typed[:20] + "…"
+        raise UnitError(f"'{shown}' is longer than 10 km")
     return sign * metres
 
 
 def _feet_and_inches(text: str) -> float | None:
     match = _FEET.fullmatch(text)
-    if match is None or text.endswith("''"):
+    if match is None:
         return None
     inches = _fraction(match["inches"]) if match["inches"] else Fraction(0)
     return float(_fraction(match["feet"]) * 12 + inches) * INCH
@@ -104,16 +107,24 @@ def _one_unit(text: str, system: System) -> float | None:
     return float(_fraction(match["number"])) * factor
 
 
+def _figure(value: float, unit: str, digits: int = 0) -> str:
+    """A number with its unit; no minus before a zero, and `unknown` for what is no number."""
+    if not math.isfinite(value):
+        return "unknown"
+    text = f"{value:.{digits}f}"
+    return (text.removeprefix("-") if float(text) == 0 else text) + unit
+
+
+def _two_digits(value: float, unit: str) -> str:
+    """A tenth below ten, whole numbers above, told after rounding: 9.97 is 10, not 10.0."""
+    return _figure(value, unit, 1 if abs(value) < 9.95 else 0)
+
+
 def format_length(metres: float, system: System = "metric", *, ticks: int = INCH_TICKS) -> str:
     """A length to what a tape can do: 1 cm, or half an inch. Rounded first, then split into feet."""
     if not math.isfinite(metres):
         return "unknown"
-    return _feet_text(metres, ticks) if system == "imperial" else _metre_text(metres)
-
-
-def _metre_text(metres: float) -> str:
-    text = f"{metres:.2f}"
-    return ("0.00" if text == "-0.00" else text) + " m"
+    return _feet_text(metres, ticks) if system == "imperial" else _figure(metres, " m", 2)
 
 
 def _feet_text(metres: float, ticks: int) -> str:
@@ -133,37 +144,34 @@ def _feet_text(metres: float, ticks: int) -> str:
 def format_coarse(metres: float, system: System = "metric") -> str:
     """A length for reading, not for measuring: 0.1 m or whole inches up to 2 ft, then feet to a tenth."""
     if system == "metric":
-        return f"{metres:.1f} m"
-    if abs(metres) < 2 * FOOT:
-        return f"{metres / INCH:.0f} in"
-    feet = f"{metres / FOOT:.1f}".removesuffix(".0")
-    return f"{feet} ft"
+        return _figure(metres, " m", 1)
+    if math.isfinite(metres) and abs(round(metres / INCH)) < 24:
+        return _figure(metres / INCH, " in")
+    return _figure(metres / FOOT, " ft", 1).replace(".0 ft", " ft")
 
 
 def format_area(square_metres: float, system: System = "metric") -> str:
     """An area in square metres or square feet."""
     if system == "imperial":
-        return f"{square_metres / FOOT**2:.0f} sq ft"
-    return f"{square_metres:.1f} m²"
+        return _figure(square_metres / FOOT**2, " sq ft")
+    return _figure(square_metres, " m²", 1)
 
 
 def format_temperature(celsius: float, system: System = "metric") -> str:
     """A temperature in whole degrees C or F."""
-    return f"{celsius * 1.8 + 32:.0f} °F" if system == "imperial" else f"{celsius:.0f} °C"
+    return _figure(celsius * 1.8 + 32, " °F") if system == "imperial" else _figure(celsius, " °C")
 
 
 def format_temperature_difference(celsius: float, system: System = "metric") -> str:
     """A difference of temperatures, to a tenth of a degree C or whole degrees F."""
-    return f"{celsius * 1.8:.0f} °F" if system == "imperial" else f"{celsius:.1f} °C"
+    return _figure(celsius * 1.8, " °F") if system == "imperial" else _figure(celsius, " °C", 1)
 
 
 def format_weight(kilograms: float, system: System = "metric") -> str:
     """A weight in kilograms or pounds, to two useful digits."""
-    value, unit = (kilograms / POUND, "lb") if system == "imperial" else (kilograms, "kg")
-    return f"{value:.1f} {unit}" if value < 10 else f"{value:.0f} {unit}"
+    return _two_digits(kilograms / POUND, " lb") if system == "imperial" else _two_digits(kilograms, " kg")
 
 
 def format_volume(litres: float, system: System = "metric") -> str:
     """A volume in litres or US gallons."""
-    value, unit = (litres / US_GALLON, "gal") if system == "imperial" else (litres, "L")
-    return f"{value:.1f} {unit}" if value < 10 else f"{value:.0f} {unit}"
+    return _two_digits(litres / US_GALLON, " gal") if system == "imperial" else _two_digits(litres, " L")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 
-from yardplan.checks import clearance, hardiness, known, light, spacing
+from yardplan.checks import clearance, hardiness, known, light, pollination, spacing
 from yardplan.checks.check import Check
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.ordering import natural
@@ -13,7 +13,10 @@ from yardplan.checks.survey import Survey
 from yardplan.yard.change import Change
 
 #: Every check, in the order in which findings of one weight are listed.
-CHECKS: tuple[Check, ...] = (spacing.CHECK, clearance.CHECK, light.CHECK, hardiness.CHECK, known.CHECK)
+CHECKS: tuple[Check, ...] = (
+    spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
+    known.CHECK,
+)
 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
 

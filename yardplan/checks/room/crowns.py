@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -15,7 +16,7 @@ from yardplan.checks.overlaps import TOUCH, weight_of
 from yardplan.checks.shortfall import Short, figures, in_ground, marks, nearer
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import StandingRow
-from yardplan.yard.ground import Barrier, Building
+from yardplan.yard.ground import Barrier, Building, Outline
 
 NAME = "spacing"
 
@@ -57,7 +58,7 @@ def _walls(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
 
 def _fences(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
     layout = survey.layout
-    if not isinstance(feature.thing, Barrier) or _runs_on_lot_line(survey, feature):
+    if not isinstance(feature.thing, Barrier) or _runs_on(survey.yard.lot, feature.points):
         return
     thick = feature.thing.thickness / 2
     for short in nearer(survey, column, layout.reach + thick, in_ground(survey)):
@@ -68,12 +69,12 @@ def _fences(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
         yield _made(survey, short, "crown_fence", weight, "fence-gap")
 
 
-def _runs_on_lot_line(survey: Survey, feature: Feature) -> bool:
-    if len(survey.yard.lot) < 3:
+@lru_cache(maxsize=256)
+def _runs_on(lot: Outline, line: Outline) -> bool:
+    """True when a line keeps to the lot line all along."""
+    if len(lot) < 3 or len(line) < 2:
         return False
-    ring = shapely.LinearRing(survey.yard.lot)
-    near = shapely.distance(ring, shapely.points(feature.points))
-    return bool((near < _ON_THE_LINE).all())
+    return bool(shapely.LinearRing(lot).buffer(_ON_THE_LINE).covers(shapely.LineString(line)))
 
 
 def _lot(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
