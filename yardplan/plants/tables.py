@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import math
 import re
 from collections.abc import Collection, Iterator
 from functools import cache
@@ -101,10 +102,13 @@ class Row:
         if not value:
             return None
         try:
-            return float(value) * scale
+            number = float(value)
         except ValueError:
+            number = math.nan
+        if not math.isfinite(number):
             self.fault(column, f"'{value}' is not a number")
             return None
+        return number * scale
 
     def real(self, column: str, scale: float = 1.0) -> float:
         """A number that must be there."""
