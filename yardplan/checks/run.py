@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 
+from attrs import evolve
+
 from yardplan.checks import clearance, hardiness, known, light, pollination, spacing
 from yardplan.checks.check import Check
 from yardplan.checks.finding import Finding, Weight
@@ -38,6 +40,11 @@ def _applies(check: Check, survey: Survey, near_only: bool) -> bool:
     return check.near or not near_only
 
 
+def _taken_over(finding: Finding, holds: bool) -> Finding:
+    """A finding of before; pale (not fresh) when it may no longer hold."""
+    return finding if holds or not finding.fresh else evolve(finding, fresh=False)
+
+
 def findings(
     survey: Survey, *, near_only: bool = False, change: Change | None = None,
     previous: Sequence[Finding] | None = None,
@@ -46,16 +53,18 @@ def findings(
 
     `near_only`: only the quick checks are run. With `previous` (the findings shown so far) the findings of
     checks left out are taken over, as are those of checks that do not look at places while `change` holds
-    only moves. Checks that read light are left out until the survey has it.
+    only moves; the former are marked as not fresh. Checks that read light wait until the survey has it.
     """
     found: list[Finding] = []
     before = previous or ()
+    gone = change.removed if change is not None else frozenset()
     for check in CHECKS:
         unmoved = change is not None and change.only_moves and not check.places and previous is not None
         if not unmoved and _applies(check, survey, near_only):
             found.extend(check.run(survey))
         else:
-            found.extend(finding for finding in before if finding.check == check.name)
+            kept = (finding for finding in before if finding.check == check.name)
+            found.extend(_taken_over(finding, unmoved) for finding in kept if gone.isdisjoint(finding.things))
     return in_order(found)
 
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
+import threading
 from collections.abc import Mapping
-from functools import lru_cache
 
 from yardplan.plants.bloom import BloomAt, bloom_at
 from yardplan.plants.chill import site_chill
@@ -35,13 +35,16 @@ def place_of(
     )
 
 
-@lru_cache(maxsize=8)
-def _kept(site: Site, rules: tuple[tuple[str, float], ...]) -> PollenPlace:
-    from yardplan.plants.catalogue import catalogue
-
-    return place_of(site, dict(rules), catalogue().cultivars)
+_last = threading.local()
 
 
-def kept_place(site: Site, rules: Mapping[str, float]) -> PollenPlace:
-    """The place of a site, kept for the sites last asked for. Observed dates may name shipped cultivars."""
-    return _kept(site, tuple(sorted(rules.items())))
+def place_for(
+    site: Site, rules: Mapping[str, float], cultivars: Mapping[PlantKey, Cultivar]
+) -> PollenPlace:
+    """The place of a site; the last one asked for is kept, since a drag asks for it on every frame."""
+    last = getattr(_last, "place", None)
+    if last is not None and last[0] is site and last[1] == rules and last[2] is cultivars:
+        return last[3]  # type: ignore[no-any-return]
+    place = place_of(site, rules, cultivars)
+    _last.place = (site, dict(rules), cultivars, place)
+    return place

@@ -91,3 +91,12 @@ def said(step: Step, published: Published) -> Reason:
     return Reason(
         step=step, result=_RESULTS[published.verdict], template=published.words, source=published.source
     )
+
+
+#: Name of plants that are seedlings: no two are one clone.
+SEEDLING = "seedling"
+
+
+def is_seedling(cultivar: Cultivar) -> bool:
+    """True for an unnamed or wild plant raised from seed."""
+    return SEEDLING in cultivar.name.lower() or cultivar.name.startswith("Wild ")

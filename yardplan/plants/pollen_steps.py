@@ -6,7 +6,16 @@ from collections.abc import Mapping
 
 from yardplan.plants.bloom import Overlap, overlap_of
 from yardplan.plants.cultivar import MEMORY, Cultivar
-from yardplan.plants.pollen_reason import PollenPlace, Reason, Result, clone_root, kind_of, said, sex_of
+from yardplan.plants.pollen_reason import (
+    PollenPlace,
+    Reason,
+    Result,
+    clone_root,
+    is_seedling,
+    kind_of,
+    said,
+    sex_of,
+)
 from yardplan.plants.pollen_tables import published_cross
 
 _TRIPLOID = 3
@@ -49,15 +58,6 @@ def clone_step(donor: Cultivar, receiver: Cultivar) -> Reason:
         words = f"{donor.name} and {receiver.name} are both sports of {roots[0].cultivar}: one clone"
     return Reason(step="clone", result="failed", template=words,
                   source=(child.sources_of("sport_of") or (MEMORY,))[0])
-
-
-#: Names of plants that are seedlings: no two are one clone.
-SEEDLING = "seedling"
-
-
-def is_seedling(cultivar: Cultivar) -> bool:
-    """True for an unnamed or wild plant raised from seed."""
-    return SEEDLING in cultivar.name.lower() or cultivar.name.startswith("Wild ")
 
 
 def pollen_step(donor: Cultivar, receiver: Cultivar) -> Reason:

@@ -173,6 +173,30 @@ def crossing_gain(key: PlantKey) -> Gain | None:
     return _gains().get((key.crop, key.cultivar)) or _gains().get((key.crop, ""))
 
 
+@frozen(kw_only=True)
+class Ratio:
+    """Takers that one giver serves, at most."""
+
+    receivers: float
+    words: str
+    source: str
+
+
+@cache
+def _ratios() -> Mapping[str, Ratio]:
+    return {
+        row["crop"]: Ratio(
+            receivers=float(row["receivers_per_donor"]), words=row["words"], source=row["source"]
+        )
+        for _, row in rows("ratios.csv")
+    }
+
+
+def donor_ratio(crop: str) -> Ratio | None:
+    """How many takers of a crop one giver serves; None where nothing is published."""
+    return _ratios().get(crop)
+
+
 @cache
 def seedling_kinds() -> Mapping[str, SeedlingKind]:
     """Kinds of standing trees whose unknown seedlings can be counted, by kind."""

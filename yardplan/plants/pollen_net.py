@@ -1,0 +1,339 @@
+"""Who sets fruit on whom in a whole stand, kept so that moving one plant costs a row and a column.
+
+Genetics and bloom are judged once per pair of cultivars; where plants stand enters through one matrix of
+distances. Levels rank verdicts: 0 no, 1 partly, 2 not proved, 3 yes.
+"""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterable, Mapping, Sequence
+
+import numpy as np
+from attrs import field, frozen
+from numpy.typing import NDArray
+
+from yardplan.plants.bloom import Overlap
+from yardplan.plants.cultivar import Cultivar
+from yardplan.plants.pollen import Verdict, genetic_verdict, needs_partner
+from yardplan.plants.pollen_nodes import Cultivars, Node, node_of, nodes_of
+from yardplan.plants.pollen_range import SIZES, PollenRange, pollen_range
+from yardplan.plants.pollen_reason import PollenPlace, kind_of
+from yardplan.plants.pollen_tables import Answer, published_cross
+from yardplan.plants.stand import Stand
+
+Floats = NDArray[np.float32]
+Ints = NDArray[np.int32]
+Bools = NDArray[np.bool_]
+
+NO, PARTLY, NOT_PROVED, YES = range(4)
+LEVEL: Mapping[Answer, int] = {"no": NO, "partly": PARTLY, "not proved": NOT_PROVED, "yes": YES}
+ANSWER: tuple[Answer, ...] = ("no", "partly", "not proved", "yes")
+
+#: Crops whose unknown trees are taken as probable help beyond the usual range (town crabapples).
+_FAR_CROPS = frozenset({"crabapple", "apple"})
+#: Weight of a level against the finer points of a score: share of years, share of pollen, nearness.
+_LEVEL_WEIGHT = 4.0
+
+
+@frozen(kw_only=True)
+class Link:
+    """Pollen that may go from one thing to another. `distance` metres, `far` True beyond the usual range."""
+
+    donor: str
+    receiver: str
+    verdict: Answer
+    distance: float
+    overlap: Overlap | None
+    share: float | None
+    far: bool
+    one_way: bool
+
+
+class Judgements:
+    """Verdicts on pairs of cultivars at one place, each judged once."""
+
+    def __init__(self, place: PollenPlace) -> None:
+        """Start with nothing judged."""
+        self.place = place
+        self._kept: dict[tuple[int, int], Verdict] = {}
+        self._known: dict[int, Cultivar] = {}
+
+    def verdict(self, donor: Cultivar, receiver: Cultivar) -> Verdict:
+        """The five steps that do not depend on where the two stand."""
+        key = (id(donor), id(receiver))
+        if key not in self._kept:
+            self._known[key[0]], self._known[key[1]] = donor, receiver
+            self._kept[key] = genetic_verdict(donor, receiver, self.place)
+        return self._kept[key]
+
+
+def related(donor: Cultivar, receiver: Cultivar) -> bool:
+    """True when the two kinds can cross at all: same family, or a published cross."""
+    if donor.crop == receiver.crop and donor.species == receiver.species:
+        return True
+    one, other = kind_of(donor), kind_of(receiver)
+    if one is None or other is None:
+        return False
+    return one.family == other.family or published_cross(donor.crop, receiver.crop) is not None
+
+
+@frozen(kw_only=True, eq=False)
+class _Roles:
+    """Distinct (cultivar, size, standing) among the nodes, and what each pair of them can do."""
+
+    index: Ints
+    score: Floats
+    level: Ints
+    best: Floats
+    outer: Floats
+    far: Floats
+    kin: Bools
+
+
+@frozen(kw_only=True, eq=False)
+class PollenNet:
+    """All givers and takers of a stand. Columns of the matrices are takers, rows givers, in node order.
+
+    `changed` the nodes that moved since the net whose `stamp` is in `after`.
+    """
+
+    stand: Stand
+    place: PollenPlace
+    cultivars: Cultivars
+    nodes: tuple[Node, ...]
+    judgements: Judgements
+    roles: _Roles
+    distances: Floats
+    scores: Floats
+    number: Mapping[str, int] = field(factory=dict)
+    changed: frozenset[int] = frozenset()
+    stamp: object = field(factory=object)
+    after: object = None
+
+    def __len__(self) -> int:
+        return len(self.nodes)
+
+    def verdict(self, donor: int, receiver: int) -> Verdict:
+        """The verdict on two nodes without the distance step."""
+        return self.judgements.verdict(self.nodes[donor].cultivar, self.nodes[receiver].cultivar)
+
+    def reach(self, donor: int, receiver: int) -> tuple[float, float]:
+        """Best and outer distance of two nodes, metres."""
+        one, other = self.roles.index[donor], self.roles.index[receiver]
+        return float(self.roles.best[one, other]), float(self.roles.outer[one, other])
+
+    def kin(self, donors: Ints | slice, receivers: Ints | slice) -> Bools:
+        """Which givers are of a kind that could cross with which takers: a block of the whole matrix."""
+        return self.roles.kin[np.ix_(self.roles.index[donors], self.roles.index[receivers])]
+
+    def level(self, donor: int, receiver: int) -> int:
+        """Level of what a giver does for a taker where they stand."""
+        return int(self.scores[donor, receiver] // _LEVEL_WEIGHT)
+
+    def best_donors(self) -> tuple[Ints, Ints]:
+        """For each node its best giver's number and the level; the number means nothing at level 0."""
+        if not len(self.nodes):
+            return np.zeros(0, np.int32), np.zeros(0, np.int32)
+        donors = self.scores.argmax(axis=0).astype(np.int32)
+        top = self.scores[donors, np.arange(len(self.nodes))]
+        return donors, (top // _LEVEL_WEIGHT).astype(np.int32)
+
+    def donors_of(self, receiver: int) -> list[int]:
+        """Numbers of the givers that do anything for a taker, best first."""
+        column = self.scores[:, receiver]
+        order = np.argsort(-column, kind="stable")
+        return [int(number) for number in order if column[number] > 0]
+
+    def link(self, donor: int, receiver: int) -> Link:
+        """The link between two nodes."""
+        verdict, distance = self.verdict(donor, receiver), float(self.distances[donor, receiver])
+        return Link(
+            donor=self.nodes[donor].id, receiver=self.nodes[receiver].id,
+            verdict=ANSWER[self.level(donor, receiver)], distance=distance, overlap=verdict.overlap,
+            share=verdict.share, far=distance > self.reach(donor, receiver)[1],
+            one_way=not self.nodes[donor].takes or self.scores[receiver, donor] <= 0,
+        )
+
+    def links(self, ids: Iterable[str] | None = None) -> list[Link]:
+        """Links that do something, of all things or of those named (as givers and takers)."""
+        wanted = None if ids is None else {self.number[i] for i in ids if i in self.number}
+        givers, takers = np.nonzero(self.scores)
+        return [
+            self.link(int(donor), int(receiver))
+            for donor, receiver in zip(givers, takers, strict=True)
+            if wanted is None or donor in wanted or receiver in wanted
+        ]
+
+
+def build_net(
+    stand: Stand, place: PollenPlace, cultivars: Cultivars, judgements: Judgements | None = None
+) -> PollenNet:
+    """The net of a stand from nothing; `judgements` of the same place are taken over."""
+    nodes = tuple(nodes_of(stand, cultivars, place.limits))
+    judged = judgements if judgements is not None and judgements.place == place else Judgements(place)
+    roles = _roles_of(nodes, judged)
+    distances = _all_distances(nodes)
+    return PollenNet(
+        stand=stand, place=place, cultivars=cultivars, nodes=nodes, judgements=judged, roles=roles,
+        distances=distances, scores=_scores(nodes, roles, distances, slice(None), slice(None)),
+        number={node.id: number for number, node in enumerate(nodes)},
+    )
+
+
+def _roles_of(nodes: Sequence[Node], judged: Judgements) -> _Roles:
+    numbers: dict[tuple[int, str, bool, bool], int] = {}
+    kinds: list[Node] = []
+    index = np.zeros(len(nodes), np.int32)
+    for at, node in enumerate(nodes):
+        key = (id(node.cultivar), node.size, node.possible, node.takes)
+        if key not in numbers:
+            numbers[key] = len(kinds)
+            kinds.append(node)
+        index[at] = numbers[key]
+    size = (len(kinds), len(kinds))
+    roles = _Roles(
+        index=index, score=np.zeros(size, np.float32), level=np.zeros(size, np.int32),
+        best=np.zeros(size, np.float32), outer=np.zeros(size, np.float32), far=np.zeros(size, np.float32),
+        kin=np.zeros(size, np.bool_),
+    )
+    for receiver, taker in enumerate(kinds):
+        if taker.takes:
+            _fill_column(roles, kinds, receiver, judged)
+    return roles
+
+
+def _fill_column(roles: _Roles, kinds: Sequence[Node], receiver: int, judged: Judgements) -> None:
+    """What every kind of giver does for one kind of taker."""
+    taker = kinds[receiver]
+    ranges = [pollen_range(taker.cultivar.crop, size, judged.place.limits) for size in SIZES]
+    for donor, giver in enumerate(kinds):
+        if not related(giver.cultivar, taker.cultivar):
+            continue
+        roles.kin[donor, receiver] = True
+        verdict = judged.verdict(giver.cultivar, taker.cultivar)
+        level = LEVEL[verdict.verdict]
+        roles.level[donor, receiver] = min(level, NOT_PROVED) if giver.possible else level
+        roles.score[donor, receiver] = _fine_points(verdict)
+        reach = ranges[min(SIZES.index(giver.size), SIZES.index(taker.size))]
+        _set_reach(roles, donor, receiver, reach, _far_reach(giver, reach, judged.place))
+
+
+def _set_reach(roles: _Roles, donor: int, receiver: int, reach: PollenRange, far: float) -> None:
+    roles.best[donor, receiver], roles.outer[donor, receiver] = reach.best, reach.outer
+    roles.far[donor, receiver] = far
+
+
+def _far_reach(giver: Node, reach: PollenRange, place: PollenPlace) -> float:
+    if giver.takes or giver.cultivar.crop not in _FAR_CROPS:
+        return reach.outer
+    return max(reach.outer, place.limits.value("pollen-neighbour-reach"))
+
+
+def _fine_points(verdict: Verdict) -> float:
+    """Between 0 and 2: share of years in bloom together, and share of pollen taken."""
+    years = verdict.overlap.years if verdict.overlap is not None else 0.3
+    return years + (verdict.share if verdict.share is not None else 0.6)
+
+
+def _all_distances(nodes: Sequence[Node]) -> Floats:
+    """Least distance between the stems of any two nodes, metres."""
+    if not nodes:
+        return np.zeros((0, 0), np.float32)
+    points = np.array([point for node in nodes for point in node.points], dtype=np.float32)
+    apart = np.hypot(points[:, None, 0] - points[None, :, 0], points[:, None, 1] - points[None, :, 1])
+    if len(points) == len(nodes):
+        return np.asarray(apart, dtype=np.float32)
+    starts = np.cumsum([0, *(len(node.points) for node in nodes[:-1])])
+    nearest = np.minimum.reduceat(np.minimum.reduceat(apart, starts, axis=0), starts, axis=1)
+    return np.asarray(nearest, dtype=np.float32)
+
+
+def _scores(
+    nodes: Sequence[Node], roles: _Roles, distances: Floats, donors: slice, receivers: slice
+) -> Floats:
+    """Scores of a block of the matrix: 4 x level + finer points, 0 where pollen does nothing."""
+    pairs = np.ix_(roles.index[donors], roles.index[receivers])
+    apart, level = distances[donors, receivers], roles.level[pairs]
+    near, outer, far = apart <= roles.best[pairs], apart <= roles.outer[pairs], apart <= roles.far[pairs]
+    reached = np.where(near, level, np.where(outer | far, np.minimum(level, PARTLY), NO))
+    closeness = 1.0 / (1.0 + apart)
+    scores = np.where(reached > NO, _LEVEL_WEIGHT * reached + roles.score[pairs] + closeness, 0.0)
+    return scores.astype(np.float32)
+
+
+def moved_net(net: PollenNet, stand: Stand) -> PollenNet | None:
+    """The net after plants moved; None when more changed than places (then build it anew)."""
+    if stand.rows is not net.stand.rows or stand.beds is not net.stand.beds:
+        return None
+    if len(stand.plants) != len(net.stand.plants):
+        return None
+    moved = [(old, new) for old, new in zip(net.stand.plants, stand.plants, strict=True) if old is not new]
+    nodes, changed = list(net.nodes), []
+    for old, new in moved:
+        number = net.number.get(old.id)
+        node = node_of(new, net.cultivars, net.place.limits)
+        if (number is None) != (node is None):
+            return None
+        if number is None or node is None:
+            continue
+        if not _alike(nodes[number], node):
+            return None
+        nodes[number] = node
+        changed.append(number)
+    return _with_places(net, stand, nodes, changed)
+
+
+def _alike(old: Node, new: Node) -> bool:
+    """True when two versions of a node differ in nothing but where they stand."""
+    return (
+        old.id == new.id and old.cultivar is new.cultivar and old.size == new.size
+        and old.takes == new.takes and old.possible == new.possible
+    )
+
+
+def _with_places(net: PollenNet, stand: Stand, nodes: list[Node], changed: list[int]) -> PollenNet:
+    distances, scores = net.distances.copy(), net.scores.copy()
+    starts = None
+    if len(nodes) != sum(len(node.points) for node in nodes):
+        starts = np.cumsum([0, *(len(node.points) for node in nodes[:-1])])
+    points = np.array([point for node in nodes for point in node.points], dtype=np.float32)
+    for number in changed:
+        x, y = nodes[number].points[0]
+        apart = np.hypot(points[:, 0] - np.float32(x), points[:, 1] - np.float32(y))
+        line = apart if starts is None else np.minimum.reduceat(apart, starts)
+        distances[number, :], distances[:, number] = line, line
+    for number in changed:
+        one = slice(number, number + 1)
+        scores[number, :] = _scores(nodes, net.roles, distances, one, slice(None))[0]
+        scores[:, number] = _scores(nodes, net.roles, distances, slice(None), one)[:, 0]
+    return PollenNet(
+        stand=stand, place=net.place, cultivars=net.cultivars, nodes=tuple(nodes), judgements=net.judgements,
+        roles=net.roles, distances=distances, scores=scores, number=net.number, changed=frozenset(changed),
+        after=net.stamp,
+    )
+
+
+_last = threading.local()
+
+
+def net_of(stand: Stand, place: PollenPlace, cultivars: Cultivars) -> PollenNet:
+    """The net of a stand, taken over from the last one asked for where only places changed.
+
+    Keeping the last net changes no answer: it only saves work while a plant is dragged.
+    """
+    last: PollenNet | None = getattr(_last, "net", None)
+    same = last is not None and last.cultivars is cultivars and last.place == place
+    if last is not None and same:
+        if last.stand is stand:
+            return last
+        net = moved_net(last, stand) or build_net(stand, place, cultivars, last.judgements)
+    else:
+        net = build_net(stand, place, cultivars)
+    _last.net = net
+    return net
+
+
+def takers(net: PollenNet) -> list[int]:
+    """Numbers of the nodes that must be set by another plant's pollen to crop."""
+    return [at for at, node in enumerate(net.nodes) if node.takes and needs_partner(node.cultivar)]
