@@ -100,16 +100,6 @@ class Solid:
     normals: Floats = field()
     offsets: Floats = field()
 
-    @property
-    def centre(self) -> Floats:
-        """Middle of the corners' box."""
-        return np.asarray((self.corners.min(axis=0) + self.corners.max(axis=0)) / 2.0)
-
-    @property
-    def reach(self) -> float:
-        """Radius of the ball about the centre that holds the solid."""
-        return float(np.linalg.norm(self.corners - self.centre, axis=1).max())
-
 
 #: A roof plane: height a + b x + c y.
 Plane = tuple[float, float, float]

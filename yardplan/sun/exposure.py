@@ -15,15 +15,18 @@ from attrs import field, frozen
 from numpy.typing import NDArray
 
 from yardplan.sun.casters import Caster, Crown, Prism
-from yardplan.sun.leaves import DEPTH_UNIT, depths
+from yardplan.sun.leaves import DEPTH_UNIT, OPAQUE, depths
 from yardplan.sun.parameters import Shape
 from yardplan.sun.position import Floats
 from yardplan.sun.rays import (
-    Balls,
+    Crowns,
+    Drums,
+    Faces,
     Rays,
-    balls_of,
     crown_columns,
     crown_hits,
+    drum_about,
+    drums_of,
     face_columns,
     may_hit,
     prism_hits,
@@ -59,12 +62,12 @@ class Sun:
 
 @frozen(eq=False)
 class Surfaces:
-    """Targets as arrays: `points` (p, k, 3), `areas` (p, k, 3), balls about them, their ids."""
+    """Targets as arrays: `points` (p, k, 3), `areas` (p, k, 3), drums about them, their ids."""
 
     ids: tuple[str, ...]
     points: Floats
     areas: Floats
-    balls: Balls
+    drums: Drums
 
     def __len__(self) -> int:
         return len(self.ids)
@@ -82,10 +85,10 @@ def surfaces_of(targets: Sequence[Target], number: int) -> Surfaces:
     """Arrays of the points of several targets, `number` points each."""
     points = np.array([t.points for t in targets]).reshape(-1, number, 3)
     areas = np.array([t.areas for t in targets]).reshape(-1, number, 3)
-    centres = np.array([t.centre for t in targets]).reshape(-1, 3)
-    return Surfaces(
-        tuple(t.id for t in targets), points, areas, Balls(centres, np.array([t.reach for t in targets]))
-    )
+    about = [drum_about(t.points) for t in targets]
+    centres = np.array([centre for centre, _, _ in about]).reshape(-1, 3)
+    wide, tall = (np.array([drum[axis] for drum in about], dtype=np.float64) for axis in (1, 2))
+    return Surfaces(tuple(t.id for t in targets), points, areas, Drums(centres, wide, tall))
 
 
 @frozen(eq=False)
@@ -113,41 +116,56 @@ def joined_blocks(parts: Sequence[Blocks]) -> Blocks:
 
 
 @frozen(eq=False)
-class _Batch:
+class Batch:
     """Casters tested together: crowns of one shape, or solids with one number of faces."""
 
-    casters: Sequence[Caster]
+    owners: tuple[str, ...]
     shape: Shape | None
+    columns: Crowns | Faces
+    drums: Drums
+    depths: Ints
 
     def hits(self, which: Ints, rays: Rays) -> Bools:
         """Rays (m, k) met by one caster a bundle."""
-        if self.shape is None:
-            prisms = [c for c in self.casters if isinstance(c, Prism)]
-            return prism_hits(face_columns(prisms).taken(which), rays)
-        crowns = [c for c in self.casters if isinstance(c, Crown)]
-        return crown_hits(self.shape, crown_columns(crowns).taken(which), rays)
+        if self.shape is not None and isinstance(self.columns, Crowns):
+            return crown_hits(self.shape, self.columns.taken(which), rays)
+        return prism_hits(self.columns.taken(which), rays)  # type: ignore[arg-type]
 
     def near(self, which: Ints, rays: Rays, margin: Floats) -> Bools:
-        """Bundles whose middle ray (m, 1) passes within a margin; crowns have their ball for that."""
-        if self.shape is not None:
+        """Bundles whose middle ray (m, 1) passes within a margin; crowns have their drum for that."""
+        if isinstance(self.columns, Crowns):
             return np.ones(len(which), dtype=bool)
-        prisms = [c for c in self.casters if isinstance(c, Prism)]
-        return prism_hits(face_columns(prisms).taken(which), rays, margin[:, None])[:, 0]
+        return prism_hits(self.columns.taken(which), rays, margin[:, None])[:, 0]
 
 
-def _batches(casters: Sequence[Caster]) -> list[_Batch]:
+#: Casters looked at in one go; keeps the first look small.
+_TOGETHER = 24
+#: Bundles of rays tested in one go, so that their figures stay in the cache.
+_BUNDLES = 1024
+
+
+def batches_of(casters: Sequence[Caster], gradient: Point) -> list[Batch]:
+    """Casters sorted into batches, ready for tests."""
     sorts: dict[Shape | int, list[Caster]] = {}
     for caster in casters:
         key = caster.shape if isinstance(caster, Crown) else len(caster.solid.offsets)
         sorts.setdefault(key, []).append(caster)
     return [
-        _Batch(group[start : start + _TOGETHER], key if isinstance(key, str) else None)
+        _batch(group[start : start + _TOGETHER], key if isinstance(key, str) else None, gradient)
         for key, group in sorts.items() for start in range(0, len(group), _TOGETHER)
     ]
 
 
-#: Casters looked at in one go; keeps the first look small.
-_TOGETHER = 24
+def _batch(group: Sequence[Caster], shape: Shape | None, gradient: Point) -> Batch:
+    columns: Crowns | Faces
+    if shape is None:
+        columns = face_columns([c for c in group if isinstance(c, Prism)])
+    else:
+        columns = crown_columns([c for c in group if isinstance(c, Crown)])
+    return Batch(
+        tuple(c.owner for c in group), shape, columns, drums_of(group, gradient),
+        np.array([depths(c.light) for c in group], dtype=np.int64),
+    )
 
 
 class Blocker:
@@ -155,46 +173,53 @@ class Blocker:
 
     def __init__(self, surfaces: Surfaces, sun: Sun, gradient: Point, owners: Mapping[str, int]) -> None:
         self.surfaces, self.sun, self.gradient, self.owners = surfaces, sun, gradient, owners
+        self._ids = np.array([owners.get(key, -1) for key in surfaces.ids], dtype=np.int64)
 
-    def blocks(self, casters: Sequence[Caster]) -> Blocks:
+    def blocks(self, batches: Sequence[Batch]) -> Blocks:
         """All rays that the casters meet; a thing's own crown is never in its way."""
         if not len(self.surfaces) or not len(self.sun):
             return joined_blocks([])
-        return self._once(joined_blocks([self._batch_blocks(batch) for batch in _batches(casters)]), casters)
+        return self._once(joined_blocks([self._batch_blocks(batch) for batch in batches]), batches)
 
-    def _once(self, blocks: Blocks, casters: Sequence[Caster]) -> Blocks:
+    def _once(self, blocks: Blocks, batches: Sequence[Batch]) -> Blocks:
         """Pieces of one opaque thing count once on a ray."""
-        pieces = Counter(c.owner for c in casters if max(c.light) <= 0.0)
+        pieces = Counter(
+            owner for batch in batches
+            for owner, depth in zip(batch.owners, batch.depths, strict=True) if depth.min() >= OPAQUE
+        )
         many = [self.owners[owner] for owner, number in pieces.items() if number > 1]
         if not many:
             return blocks
         twice = np.isin(blocks.owner, many)
         of_many = blocks.of(twice)
         _, first = np.unique(of_many.ray * (max(many) + 1) + of_many.owner, return_index=True)
-        kept = Blocks(of_many.ray[first], of_many.owner[first], of_many.depth[first])
-        return joined_blocks([blocks.of(~twice), kept])
+        return joined_blocks([
+            blocks.of(~twice), Blocks(of_many.ray[first], of_many.owner[first], of_many.depth[first])
+        ])
 
-    def _foreign(self, batch: _Batch) -> Bools:
-        """Casters against targets (c, p): True unless one is the other's own."""
-        own = np.array([c.owner for c in batch.casters], dtype=object)
-        return np.asarray(own[:, None] != np.array(self.surfaces.ids, dtype=object)[None, :])
-
-    def _batch_blocks(self, batch: _Batch) -> Blocks:
-        balls, sun = self.surfaces.balls, self.sun
-        near = may_hit(balls_of(batch.casters, self.gradient), balls, sun.level)
-        near &= self._foreign(batch)[:, :, None]
+    def _batch_blocks(self, batch: Batch) -> Blocks:
+        drums, sun = self.surfaces.drums, self.sun
+        owners = np.array([self.owners[owner] for owner in batch.owners])
+        near = may_hit(batch.drums, drums, sun.level)
+        near &= (owners[:, None] != self._ids[None, :])[:, :, None]
         caster, target, beam = np.nonzero(near)
-        middle = Rays(balls.centres[target][:, None, :], sun.level[beam][:, None, :], self.gradient)
-        closer = batch.near(caster, middle, balls.radii[target])
+        middle = Rays(drums.centres[target][:, None, :], sun.level[beam][:, None, :], self.gradient)
+        closer = batch.near(caster, middle, drums.radii[target])
         caster, target, beam = caster[closer], target[closer], beam[closer]
-        rays = Rays(self.surfaces.points[target], sun.level[beam][:, None, :], self.gradient)
-        bundle, point = np.nonzero(batch.hits(caster, rays))
-        depth_of = np.array([depths(c.light) for c in batch.casters], dtype=np.int64)
-        depth = depth_of[caster[bundle], sun.months[beam[bundle]]]
-        owner = np.array([self.owners[c.owner] for c in batch.casters])[caster[bundle]]
-        number = self.surfaces.points.shape[1]
-        ray = (target[bundle] * len(sun) + beam[bundle]) * number + point
-        return Blocks(ray, owner, depth).of(depth > 0)
+        bundle, point = self._met(batch, caster, target, beam)
+        depth = batch.depths[caster[bundle], sun.months[beam[bundle]]]
+        ray = (target[bundle] * len(sun) + beam[bundle]) * self.surfaces.points.shape[1] + point
+        return Blocks(ray, owners[caster[bundle]], depth).of(depth > 0)
+
+    def _met(self, batch: Batch, caster: Ints, target: Ints, beam: Ints) -> tuple[Ints, Ints]:
+        """Bundles and points of the rays that meet their caster, a cacheful at a time."""
+        met = np.zeros((len(caster), self.surfaces.points.shape[1]), dtype=bool)
+        for start in range(0, len(caster), _BUNDLES):
+            cut = slice(start, start + _BUNDLES)
+            rays = Rays(self.surfaces.points[target[cut]], self.sun.level[beam[cut]][:, None, :], self.gradient)
+            met[cut] = batch.hits(caster[cut], rays)
+        bundle, point = np.nonzero(met)
+        return bundle, point
 
 
 @frozen(eq=False)

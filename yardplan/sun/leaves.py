@@ -52,8 +52,9 @@ DEPTH_UNIT = 4096
 OPAQUE = 1 << 19
 
 
+@cache
 def depths(light: tuple[float, ...]) -> np.ndarray[tuple[int], np.dtype[np.int32]]:
-    """Whole-number optical depth of each month, int32."""
+    """Whole-number optical depth of each month, int32; the array is shared and must not be written to."""
     share = np.asarray(light, dtype=np.float64)
     deep = -DEPTH_UNIT * np.log(np.maximum(share, 1e-300))
     return np.where(share <= 0.0, OPAQUE, np.minimum(np.rint(deep), OPAQUE)).astype(np.int32)

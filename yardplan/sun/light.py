@@ -12,7 +12,15 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
-from yardplan.sun.exposure import Blocker, Exposure, Sun, Surfaces, exposure_of, surfaces_of
+from yardplan.sun.exposure import (
+    Blocker,
+    Exposure,
+    Sun,
+    Surfaces,
+    batches_of,
+    exposure_of,
+    surfaces_of,
+)
 from yardplan.sun.field import field_of
 from yardplan.sun.grid import Grid, grid_over
 from yardplan.sun.parameters import count, figure
@@ -81,10 +89,12 @@ class LightReport:
 
 @frozen(eq=False)
 class Setting:
-    """Positions as the yard meets them: those that reach it, and the season's hours lost to all alike."""
+    """Positions as the yard meets them: those that reach it, what an open place gets by tally, the months
+    that count, and the season's hours lost to all alike."""
 
-    positions: Positions
     sun: Sun
+    totals: Mapping[str, float]
+    months: tuple[int, ...]
     lost_to_all: tuple[tuple[str, float], ...] = field()
 
 
@@ -101,7 +111,9 @@ def setting_of(scene: Scene, positions: Positions) -> Setting:
         (name, float(season[hidden == kind].sum()))
         for name, kind in ((HORIZON, BEHIND_HORIZON), (SLOPE, BEHIND_SLOPE)) if np.any(season[hidden == kind])
     )
-    return Setting(positions, Sun(true, levelled(true, scene.gradient), reach.months, reach.weights), lost)
+    sun = Sun(true, levelled(true, scene.gradient), reach.months, reach.weights)
+    totals = dict(zip(TALLIES, positions.weights.sum(axis=1).tolist(), strict=True))
+    return Setting(sun, totals, tuple(months_of(positions)), lost)
 
 
 def owners_of(scene: Scene) -> dict[str, int]:
@@ -126,13 +138,13 @@ _RAYS = 2_000_000
 def _exposure(scene: Scene, setting: Setting, number: int, progress: Progress | None) -> Exposure:
     """Light of all subjects, a few positions at a time."""
     surfaces, owners = scene_surfaces(scene, number), owners_of(scene)
-    casters = scene.all_casters()
+    batches = batches_of(scene.all_casters(), scene.gradient)
     hours = np.zeros((len(surfaces), len(TALLIES)))
     losses = np.zeros((len(surfaces), max(len(owners), 1)))
     step = max(1, _RAYS // max(1, len(surfaces) * number))
     for start in range(0, len(setting.sun) if len(surfaces) else 0, step):
         sun = setting.sun.part(start, start + step)
-        blocks = Blocker(surfaces, sun, scene.gradient, owners).blocks(casters)
+        blocks = Blocker(surfaces, sun, scene.gradient, owners).blocks(batches)
         part = exposure_of(surfaces.shown_to(sun), blocks, sun, losses.shape[1])
         hours += part.hours
         losses += part.losses
@@ -143,16 +155,15 @@ def _exposure(scene: Scene, setting: Setting, number: int, progress: Progress | 
 
 def plant_light(thing_id: str, hours: Floats, losses: Floats, owners: list[str], setting: Setting) -> PlantLight:
     """Figures of one thing from its tallies and its losses by owner."""
-    total = dict(zip(TALLIES, setting.positions.weights.sum(axis=1), strict=True))
-    got = dict(zip(TALLIES, hours, strict=True))
+    total, got = setting.totals, dict(zip(TALLIES, hours.tolist(), strict=True))
     by = [(owners[n], float(losses[n])) for n in np.flatnonzero(losses > 0.0)] + list(setting.lost_to_all)
-    months = [(got[f"month {month}"], month) for month in months_of(setting.positions)]
+    months = [(got[f"month {month}"], month) for month in setting.months]
     worst, month = min(months) if months else (0.0, 0)
     return PlantLight(
         id=thing_id, hours=_clean(got["season"]), hours_midsummer=_clean(got["midsummer"]),
         hours_worst_month=_clean(worst), worst_month=month, hours_morning=_clean(got["morning"]),
         open_light=_open_light(got, total),
-        open_hours=float(total["season"]), shaded_by=tuple(sorted(by, key=lambda pair: (-pair[1], pair[0]))),
+        open_hours=total["season"], shaded_by=tuple(sorted(by, key=lambda pair: (-pair[1], pair[0]))),
     )
 
 
@@ -165,9 +176,9 @@ def _open_light(got: Mapping[str, float], total: Mapping[str, float]) -> float:
     """Direct share times direct light plus diffuse share times view of the sky; the sky alone without sun."""
     sky = got["sky"] / total["sky"] if total["sky"] > 0.0 else 1.0
     if total["light"] <= 0.0:
-        return float(sky)
+        return sky
     diffuse = figure("diffuse_share")
-    return float(np.clip((1.0 - diffuse) * got["light"] / total["light"] + diffuse * sky, 0.0, 1.0))
+    return min(max((1.0 - diffuse) * got["light"] / total["light"] + diffuse * sky, 0.0), 1.0)
 
 
 def ground_field(scene: Scene, setting: Setting, grid: Grid, progress: Progress | None = None) -> GroundField:
@@ -176,7 +187,7 @@ def ground_field(scene: Scene, setting: Setting, grid: Grid, progress: Progress 
     counted = season > 0.0
     beams = beams_of(setting.sun.true[counted], setting.sun.months[counted], scene.gradient)
     hours = field_of(scene.all_casters(), beams, season[None, counted], grid, progress)[0]
-    return GroundField(grid=grid, hours=hours, open_hours=setting.positions.total("season"))
+    return GroundField(grid=grid, hours=hours, open_hours=setting.totals["season"])
 
 
 def report_of(scene: Scene, setting: Setting, lights: Mapping[str, PlantLight], ground: GroundField,
@@ -187,7 +198,7 @@ def report_of(scene: Scene, setting: Setting, lights: Mapping[str, PlantLight], 
         kinds[subject.kind][subject.id] = lights[subject.id]
     return LightReport(
         year=scene.year, detail=detail, season=scene.site.growing_season, plants=kinds["plant"],
-        rows=kinds["row"], beds=kinds["bed"], field=ground, open_hours=setting.positions.total("season"),
+        rows=kinds["row"], beds=kinds["bed"], field=ground, open_hours=setting.totals["season"],
     )
 
 

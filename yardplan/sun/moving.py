@@ -14,10 +14,12 @@ from numpy.typing import NDArray
 
 from yardplan.sun.casters import Caster
 from yardplan.sun.exposure import (
+    Batch,
     Blocker,
     Blocks,
     Exposure,
     Surfaces,
+    batches_of,
     exposure_of,
     surfaces_of,
 )
@@ -157,14 +159,15 @@ class MovingLight:
         for key in ids:
             self.owners.setdefault(key, len(self.owners))
         self.staying = [key for key in scene.subjects if key not in self.ids]
-        self.casters = scene.all_casters(without=self.ids)
         self.gradient = scene.gradient
+        self.batches = batches_of(scene.all_casters(without=self.ids), self.gradient)
         self._rest = self._look(scene)
+        self._lights_of_rest = self._lights(self.staying, self._rest.exposure)
         self._ratio = np.zeros(self._rest.depth.size)
 
     def _look(self, scene: Scene) -> _Rest:
         surfaces = surfaces_of([scene.subjects[key].target(self.number) for key in self.staying], self.number)
-        blocks = self._blocker(surfaces).blocks(self.casters)
+        blocks = self._blocker(surfaces).blocks(self.batches)
         shown = surfaces.shown_to(self.setting.sun)
         depth = np.bincount(blocks.ray, weights=blocks.depth, minlength=shown.size)
         exposure = exposure_of(shown, blocks, self.setting.sun, len(self.owners))
@@ -175,25 +178,24 @@ class MovingLight:
 
     def with_scene(self, scene: Scene) -> dict[str, PlantLight]:
         """Light of everything with the movers where they stand in `scene`."""
-        movers = scene.casters_of(self.ids)
-        stay = self._staying(movers)
-        lights = self._lights(self.staying, stay)
+        movers = batches_of(scene.casters_of(self.ids), self.gradient)
+        lights = self._lights_of_rest | self._staying(movers)
         moving = [key for key in scene.subjects if key in self.ids]
         if moving:
             lights |= self._lights(moving, self._moving(scene, moving, movers))
         return lights
 
-    def _moving(self, scene: Scene, moving: Sequence[str], movers: Sequence[Caster]) -> Exposure:
+    def _moving(self, scene: Scene, moving: Sequence[str], movers: Sequence[Batch]) -> Exposure:
         surfaces = surfaces_of([scene.subjects[key].target(self.number) for key in moving], self.number)
-        blocks = self._blocker(surfaces).blocks([*self.casters, *movers])
+        blocks = self._blocker(surfaces).blocks([*self.batches, *movers])
         return exposure_of(surfaces.shown_to(self.setting.sun), blocks, self.setting.sun, len(self.owners))
 
-    def _staying(self, movers: Sequence[Caster]) -> Exposure:
-        """What the movers take, beyond the rest and out of the rest's own share on the same rays."""
+    def _staying(self, movers: Sequence[Batch]) -> dict[str, PlantLight]:
+        """Those that the movers shade: what these take, and out of the rest's own share on the same rays."""
         rest, sun = self._rest, self.setting.sun
         blocks = self._blocker(rest.surfaces).blocks(movers)
         if not len(blocks.ray):
-            return rest.exposure
+            return {}
         rays, where = np.unique(blocks.ray, return_inverse=True)
         added = np.bincount(where, weights=blocks.depth, minlength=len(rays))
         before, now = rest.depth[rays], rest.depth[rays] + added
@@ -204,7 +206,10 @@ class MovingLight:
         season = sun.weights[0][rays // self.number % len(sun)]
         losses = rest.exposure.losses + self._shares(blocks, (season * lost / now)[where])
         change = season * (lost / now - lost_before / np.maximum(before, 1.0))
-        return Exposure(hours, losses + self._shares(*self._met(rays, change)))
+        losses += self._shares(*self._met(rays, change))
+        touched = np.unique(rays // (self.number * len(sun)))
+        ids = [self.staying[n] for n in touched]
+        return self._lights(ids, Exposure(hours[touched], losses[touched]))
 
     def _met(self, rays: Ints, change: Floats) -> tuple[Blocks, Floats]:
         """Rays of the rest that the movers meet too, and how each unit of depth counts otherwise there."""
@@ -258,7 +263,7 @@ class Drag:
         """The ground with the things where they are now."""
         hours = self.ground.with_casters(scene.casters_of(self.ids))
         return GroundField(
-            grid=self.grid, hours=hours, open_hours=self.setting.positions.total("season")
+            grid=self.grid, hours=hours, open_hours=self.setting.totals["season"]
         )
 
     def frame(self, scene: Scene) -> LightReport:

@@ -178,32 +178,57 @@ def prism_hits(faces: Faces, rays: Rays, margin: float | Floats = 0.0) -> Bools:
 
 
 @frozen(eq=False)
-class Balls:
-    """Balls about casters for the quick look: centres (c, 3) and radii (c,)."""
+class Drums:
+    """Upright drums about things for the quick look: centres (c, 3), radii `wide` and half heights `tall` (c,)."""
 
     centres: Floats
-    radii: Floats
+    wide: Floats
+    tall: Floats
+
+    @property
+    def radii(self) -> Floats:
+        """Radii of the balls about the drums."""
+        return np.hypot(self.wide, self.tall)
 
 
-def balls_of(casters: Sequence[Crown | Prism], gradient: Point) -> Balls:
-    """A ball about every caster, on ground made level."""
-    centres, radii = np.zeros((len(casters), 3)), np.zeros(len(casters))
-    lean = 1.0 + float(np.hypot(*gradient))
+def drum_about(points: Floats) -> tuple[Floats, float, float]:
+    """Centre, radius and half height of the drum about points (k, 3)."""
+    low, high = points.min(axis=0), points.max(axis=0)
+    centre = (low + high) / 2.0
+    wide = float(np.hypot(*(points[:, :2] - centre[:2]).T).max())
+    return centre, wide, float(high[2] - low[2]) / 2.0
+
+
+def drums_of(casters: Sequence[Crown | Prism], gradient: Point) -> Drums:
+    """A drum about every caster, on ground made level, where a crown leans by the gradient."""
+    centres, wide, tall = np.zeros((len(casters), 3)), np.zeros(len(casters)), np.zeros(len(casters))
+    steep = float(np.hypot(*gradient))
     for number, caster in enumerate(casters):
         if isinstance(caster, Crown):
             centres[number] = (*caster.place, (caster.top + caster.base) / 2.0)
-            radii[number] = np.hypot(caster.radius, (caster.top - caster.base) / 2.0) * lean
+            wide[number] = caster.radius
+            tall[number] = (caster.top - caster.base) / 2.0 + steep * caster.radius
         else:
-            centres[number] = caster.solid.centre
-            radii[number] = caster.solid.reach
-    return Balls(centres, radii)
+            centres[number], wide[number], tall[number] = drum_about(caster.solid.corners)
+    return Drums(centres, wide, tall)
 
 
-def may_hit(casters: Balls, targets: Balls, directions: Floats) -> Bools:
-    """Casters, targets and directions (n, 3) for which a ray between the balls is possible, (c, p, n)."""
+def may_hit(casters: Drums, targets: Drums, directions: Floats) -> Bools:
+    """Casters, targets and directions (n, 3) for which a ray between the drums is possible, (c, p, n)."""
     to = casters.centres[:, None, :] - targets.centres[None, :, :]
-    reach = casters.radii[:, None] + targets.radii[None, :]
-    unit = directions / np.linalg.norm(directions, axis=1, keepdims=True)
-    ahead = to @ unit.T
-    room = np.sum(to**2, axis=2) - reach**2
-    return np.asarray((ahead >= -reach[:, :, None]) & (ahead**2 >= room[:, :, None]))
+    wide = casters.wide[:, None] + targets.wide[None, :]
+    tall = casters.tall[:, None] + targets.tall[None, :]
+    flat = np.maximum(np.hypot(directions[:, 0], directions[:, 1]), _NOTHING)
+    length = np.hypot(flat, directions[:, 2])
+    sine, cosine = directions[:, 2] / length, flat / length
+    ux, uy = directions[:, 0] / flat, directions[:, 1] / flat
+    # Seen from the sun a drum is no wider than its diameter and no higher than wide sin a + tall cos a.
+    frame = np.stack([
+        np.stack([-uy, ux, np.zeros_like(ux)]),
+        np.stack([ux * sine, uy * sine, -cosine]),
+        np.stack([-ux * cosine, -uy * cosine, -sine]),
+    ])
+    possible = np.abs(to @ frame[0]) <= wide[:, :, None]
+    possible &= np.abs(to @ frame[1]) <= wide[:, :, None] * sine + tall[:, :, None] * cosine
+    possible &= to @ frame[2] <= wide[:, :, None] * cosine + tall[:, :, None] * sine
+    return np.asarray(possible)

@@ -35,16 +35,6 @@ class Target:
     points: Floats
     areas: Floats
 
-    @property
-    def centre(self) -> Floats:
-        """Middle of the points."""
-        return np.asarray(self.points.mean(axis=0))
-
-    @property
-    def reach(self) -> float:
-        """Radius of the ball about the centre that holds the points."""
-        return float(np.linalg.norm(self.points - self.centre, axis=1).max())
-
 
 def spread_points(number: int) -> Floats:
     """Evenly spread points of the unit square: the additive sequence of the plastic number, (number, 2)."""
