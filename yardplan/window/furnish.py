@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
-from yardplan.window.panels.year_control import YearControl
 from yardplan.window.sides import WIDTH, Side
 
 if TYPE_CHECKING:
@@ -14,11 +13,8 @@ if TYPE_CHECKING:
 
 
 def furnish(window: MainWindow) -> None:
-    """Build the side, the season strip and the year control and lay them in their places."""
+    """Build the side and the season strip and lay them in their docks."""
     side = Side(window.open_yard)
     window.side = side
     window.side_dock.setWidget(side)
-    year = YearControl(window.open_yard)
-    window.menuBar().setCornerWidget(year, Qt.Corner.TopRightCorner)
-    year.show()
     window.resizeDocks([window.side_dock], [WIDTH], Qt.Orientation.Horizontal)

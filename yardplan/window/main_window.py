@@ -16,6 +16,7 @@ from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.year_control import YearControl
 from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
 from yardplan.window.sides import Side
@@ -26,6 +27,8 @@ from yardplan.window.tools.toolbox import TOOLS
 
 #: Size of the first window, pixels.
 FIRST_SIZE = (1280, 800)
+#: Left for the title bar that the desktop draws, pixels.
+_TITLE_BAR = 36
 _SIZE_KEY, _STATE_KEY = "window/geometry", "window/state"
 
 
@@ -61,6 +64,9 @@ class MainWindow(QMainWindow):
         self.season_dock = self._dock("Season", "season", Qt.DockWidgetArea.BottomDockWidgetArea)
         self.side: Side | None = None
         self.theme: Theme | None = None
+        self.year = YearControl(self.open_yard)
+        self.menuBar().setCornerWidget(self.year, Qt.Corner.TopRightCorner)
+        self.season_dock.hide()
         self.setAcceptDrops(True)
         self._listen()
         self._restore_size()
@@ -191,7 +197,8 @@ class MainWindow(QMainWindow):
     def _restore_size(self) -> None:
         kept = self.settings.value(_SIZE_KEY)
         if not (isinstance(kept, QByteArray) and self.restoreGeometry(kept)):
-            self.resize(*FIRST_SIZE)
+            room = self.screen().availableSize()
+            self.resize(min(FIRST_SIZE[0], room.width()), min(FIRST_SIZE[1], room.height() - _TITLE_BAR))
         state = self.settings.value(_STATE_KEY)
         if isinstance(state, QByteArray):
             self.restoreState(state)

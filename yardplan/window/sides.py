@@ -22,9 +22,11 @@ class Side(QWidget):
         from yardplan.window.panels.catalogue_list import CatalogueList
         from yardplan.window.panels.fields import Fields
         from yardplan.window.panels.findings_list import FindingsList
+        from yardplan.window.panels.in_hand import InHandCard
         from yardplan.window.panels.plant_list import PlantList
 
         self.open_yard = open_yard
+        self.in_hand = InHandCard(open_yard)
         self.choose = CatalogueList(open_yard)
         self.fields = Fields(open_yard)
         self.plants = PlantList(open_yard)
@@ -37,6 +39,7 @@ class Side(QWidget):
         self._lay_out()
         self.fields.site_wanted.connect(self.site_wanted)
         self.choose.card_wanted.connect(self.card_wanted)
+        self.in_hand.card_wanted.connect(self.card_wanted)
         self.plants.edit_wanted.connect(self.show_fields)
         open_yard.selection_changed.connect(self._selection_changed)
 
@@ -49,7 +52,8 @@ class Side(QWidget):
         split.setStretchFactor(1, 2)
         box = QVBoxLayout(self)
         box.setContentsMargins(8, 4, 8, 4)
-        box.addWidget(split)
+        box.addWidget(self.in_hand)
+        box.addWidget(split, 1)
         self.setMinimumWidth(260)
 
     def _selection_changed(self) -> None:

@@ -170,7 +170,8 @@ def _to_square(place: Point, reach: float, line: Outline, step: float) -> Snappe
     length = round(far * math.cos(math.radians(turn - toward)) / step) * step
     if length <= 0:
         return None
-    met = polar(last, length, turn)
+    x, y = polar(last, length, turn)
+    met = (round(x, 4), round(y, 4))
     return Snapped(_closing(met, line, reach) or met, "square", ((last, met),))
 
 

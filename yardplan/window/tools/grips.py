@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from yardplan.plants.stand import Stand
 from yardplan.window.canvas.geometry import distance, middle, nearest_on, stretches
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
@@ -11,8 +12,8 @@ from yardplan.window.tools.tool import Handle
 from yardplan.yard import edits
 from yardplan.yard.edits import OUTLINE_FIELD, points_of
 from yardplan.yard.ground import Barrier, Outline, Point, Service
-from yardplan.yard.planting import Planting, Row
-from yardplan.yard.yard import Yard
+from yardplan.yard.planting import Row
+from yardplan.yard.yard import Thing, Yard
 
 #: The grip that turns, in place of a corner's number.
 TURN: Final = -1
@@ -44,10 +45,11 @@ def middle_of(yard: Yard, ids: frozenset[str]) -> Point:
     return ((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
 
 
-def _turn_place(yard: Yard, selection: frozenset[str]) -> Point | None:
-    """Where the round grip stands: above whatever can be turned."""
+def _turn_place(open_yard: OpenYard) -> Point | None:
+    """Where the round grip stands: above whatever has a direction."""
+    yard, selection = open_yard.shown_yard, open_yard.selection
     chosen = [thing for thing in yard.things() if thing.id in selection and not thing.locked]
-    if not chosen or (len(chosen) == 1 and not _can_turn(chosen[0])):
+    if not chosen or (len(chosen) == 1 and not _can_turn(chosen[0], open_yard.stand)):
         return None
     points = [point for thing in chosen for point in points_of(thing)]
     top, bottom = max(y for _, y in points), min(y for _, y in points)
@@ -55,9 +57,10 @@ def _turn_place(yard: Yard, selection: frozenset[str]) -> Point | None:
     return ((left + right) / 2, top + max((top - bottom) * _ABOVE, _LEAST))
 
 
-def _can_turn(thing: object) -> bool:
+def _can_turn(thing: Thing, stand: Stand) -> bool:
     """Things with a direction: outlines, lines and flat-trained plants."""
-    return type(thing) in OUTLINE_FIELD or isinstance(thing, Planting)
+    flat = {plant.id for plant in stand.plants if plant.size.habit == "flat-trained"}
+    return type(thing) in OUTLINE_FIELD or thing.id in flat
 
 
 def handles(open_yard: OpenYard) -> tuple[Handle, ...]:
@@ -74,7 +77,7 @@ def handles(open_yard: OpenYard) -> tuple[Handle, ...]:
 
 def turn_handle(open_yard: OpenYard) -> tuple[Handle, ...]:
     """The round grip of the selection; the square ones are drawn with the selection itself."""
-    place = _turn_place(open_yard.shown_yard, open_yard.selection)
+    place = _turn_place(open_yard)
     return (Handle(place=place, round=True),) if place is not None else ()
 
 
