@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
-from attrs import evolve, frozen
+from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
+from yardplan.checks.groups import is_member
 from yardplan.checks.lines import Array, edges_of, nearest_on, signed_distances
 from yardplan.plants.stand import Stand, Standing, StandingRow
 from yardplan.yard.ground import Barrier, Building, Outline, Paving, Point, Service
@@ -51,7 +52,7 @@ class Layout:
     `xy` (n, 2); `reach` half the mature spread; `height` mature height; `flat` marks flat-trained plants
     that stand along `facing` (radians); `planted` those of the plan, `potted` those in containers.
     `gaps` (n, features): distance from each stem to each outline, negative inside; `row_gaps` (n, rows):
-    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet.
+    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet; `masks`: see `members`.
     """
 
     plants: tuple[Standing, ...]
@@ -69,10 +70,17 @@ class Layout:
     pairs: NDArray[np.intp]
     row_lines: NDArray[np.object_]
     row_gaps: Array
+    masks: dict[str, NDArray[np.bool_]] = field(factory=dict)
 
     def columns(self, *sorts: str) -> list[int]:
         """Numbers of the features of these sorts."""
         return [i for i, feature in enumerate(self.features) if feature.sort in sorts]
+
+    def members(self, group: str) -> NDArray[np.bool_]:
+        """Which plants belong to a group of plant-groups.csv; kept while things only move."""
+        if group not in self.masks:
+            self.masks[group] = np.array([is_member(group, plant) for plant in self.plants], dtype=bool)
+        return self.masks[group]
 
     def nearest(self, plant: int, feature: int) -> Point:
         """The point of a feature's outline nearest to a plant's stem."""

@@ -54,17 +54,18 @@ def _by_height(survey: Survey, column: int) -> Iterator[Finding]:
 def _on_clay(survey: Survey, column: int) -> Iterator[Finding]:
     layout, value = survey.layout, survey.rules.value
     wooded = trees(survey)
-    demands = [water_demand(plant) if wooded[i] else "" for i, plant in enumerate(layout.plants)]
-    shares = np.array([value(f"clay-{demand}-demand") if demand else 0.0 for demand in demands])
+    shares = np.full(layout.height.shape, value("clay-moderate-demand"))
+    for demand in ("low", "high"):
+        shares[layout.members(f"water demand {demand}")] = value(f"clay-{demand}-demand")
     for short in nearer(survey, column, shares * layout.height, wooded):
         weight = Weight.CONFLICT if short.gap < short.wanted / 2 else Weight.CAUTION
         shown = figures(survey, short)
         shown["height"] = Figure(short.plant.mature.height, "length")
-        shown["demand"] = Figure(demands[short.index], "text")
-        rule = f"clay-{demands[short.index]}-demand"
+        demand = water_demand(short.plant)
+        shown["demand"] = Figure(demand, "text")
+        rule = f"clay-{demand}-demand"
         yield survey.finding(NAME, "clay", weight, short.things, rule, shown, marks(survey, short))
-    climbing = np.array([is_member("climber", plant) for plant in layout.plants], dtype=bool)
-    wall_grown = in_ground(survey) & (climbing | layout.flat)
+    wall_grown = in_ground(survey) & (layout.members("climber") | layout.flat)
     for short in nearer(survey, column, value("clay-climber"), wall_grown):
         yield survey.finding(
             NAME, "clay_climber", Weight.CAUTION, short.things, "clay-climber", figures(survey, short),

@@ -8,19 +8,14 @@ import numpy as np
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Weight
-from yardplan.checks.groups import is_member
 from yardplan.checks.overlaps import TOUCH
-from yardplan.checks.shortfall import Mask, figures, in_ground, marks, nearer, trees
+from yardplan.checks.shortfall import figures, in_ground, marks, nearer, trees
 from yardplan.checks.survey import Survey
 
 NAME = "clearance"
 
 PAVED = ("path", "drive", "terrace", "street")
 WATER = ("pool", "pond")
-
-
-def _group(survey: Survey, name: str) -> Mask:
-    return np.array([is_member(name, plant) for plant in survey.layout.plants], dtype=bool)
 
 
 def _inside(survey: Survey, column: int) -> Iterator[Finding]:
@@ -36,7 +31,7 @@ def _inside(survey: Survey, column: int) -> Iterator[Finding]:
 def _paved(survey: Survey, column: int) -> Iterator[Finding]:
     value = survey.rules.value
     wooded = trees(survey) & (survey.layout.gaps[:, column] >= 0)
-    rough = _group(survey, "aggressive roots")
+    rough = survey.layout.members("aggressive roots")
     wanted = np.where(rough, value("paving-thirsty"), value("paving-stem"))
     for short in nearer(survey, column, wanted, wooded):
         strong = bool(rough[short.index])

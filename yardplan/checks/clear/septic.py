@@ -9,7 +9,6 @@ import shapely
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
-from yardplan.checks.groups import is_member
 from yardplan.checks.shortfall import figures, in_ground, marks, nearer, trees
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Service
@@ -20,11 +19,11 @@ NAME = "clearance"
 def _field(survey: Survey, column: int) -> Iterator[Finding]:
     layout, value = survey.layout, survey.rules.value
     floor = value("septic-field-floor")
-    thirsty = np.array([is_member("water-seeking", plant) for plant in layout.plants], dtype=bool)
+    thirsty = layout.members("water-seeking")
     wooded = trees(survey)
     by_height = np.maximum(value("septic-field-height") * layout.height, floor)
     wanted = np.where(thirsty, value("septic-thirsty"), np.where(wooded, by_height, floor))
-    woody = in_ground(survey) & ~np.array([is_member("herbaceous", p) for p in layout.plants], dtype=bool)
+    woody = in_ground(survey) & ~layout.members("herbaceous")
     for short in nearer(survey, column, wanted, woody):
         weight = Weight.CONFLICT if short.gap < floor else Weight.CAUTION
         shown = figures(survey, short) | {"height": Figure(short.plant.mature.height, "length")}
