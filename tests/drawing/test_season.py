@@ -1,0 +1,93 @@
+"""The season chart: days to places and back, both hemispheres."""
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PySide6.QtCore import QRectF
+from support.plans import near, picture
+
+from yardplan.drawing.season import (
+    Band,
+    FrostLine,
+    SeasonChart,
+    SeasonLayout,
+    SeasonRow,
+    Together,
+    date_words,
+    draw_season,
+    height_for,
+    hour_words,
+)
+from yardplan.drawing.style import PALETTE
+
+BOX = QRectF(0, 0, 900, 160)
+ROWS = (
+    SeasonRow(thing="A1", name="Enterprise", bloom=Band(122, 136, 128), harvest=Band(290, 305)),
+    SeasonRow(thing="A2", name="Liberty", bloom=Band(118, 133), harvest=Band(268, 283), pale=True),
+)
+
+
+@given(st.floats(1, 365.9), st.booleans())
+def test_day_and_place_answer_each_other(day, southern):
+    layout = SeasonLayout(SeasonChart(southern=southern), BOX)
+    assert layout.day(layout.x(day)) == pytest.approx((day - 1) % 365 + 1, abs=1e-6)
+
+
+def test_the_south_starts_in_july():
+    north, south = SeasonLayout(SeasonChart(), BOX), SeasonLayout(SeasonChart(southern=True), BOX)
+    assert north.x(1) == north.field.left()
+    # 1 July is day 182 of a common year.
+    assert south.x(182) == south.field.left()
+    assert south.x(355) < south.x(20)
+    assert len(south.spans(Band(350, 12))) == 1
+    assert len(north.spans(Band(350, 12))) == 2
+
+
+@pytest.mark.parametrize(("day", "words"), [
+    (1, "1 January"), (59, "28 February"), (60, "1 March"), (114, "24 April"), (172, "21 June"),
+    (365, "31 December"), (366, "1 January"), (0, "31 December"),
+])
+def test_dates_in_words(day, words):
+    assert date_words(day) == words
+
+
+def test_hours_in_words():
+    assert [hour_words(h) for h in (15.33, 9.0, 23.999, 0.5)] == ["15:20", "9:00", "0:00", "0:30"]
+
+
+def test_rows_under_the_pointer():
+    layout = SeasonLayout(SeasonChart(rows=ROWS), BOX)
+    assert layout.row(layout.y(1)) == 1
+    assert layout.row(layout.field.top() - 1) is None
+    assert layout.row(layout.y(4)) is None
+    assert height_for(ROWS) == 76.0
+
+
+def drawn(chart):
+    return picture(lambda p: draw_season(p, SeasonLayout(chart, BOX)), BOX.width(), BOX.height())
+
+
+def test_everything_shows(qapp):
+    bare = drawn(SeasonChart(rows=ROWS))
+    layout = SeasonLayout(SeasonChart(rows=ROWS), BOX)
+    # A dot at full bloom, green on harvest.
+    assert near(bare, PALETTE.ink, 60)[int(layout.y(0)), int(layout.x(128))]
+    assert near(bare, PALETTE.leaf, 60)[:, int(layout.x(291)) : int(layout.x(304))].any()
+    full = drawn(SeasonChart(
+        rows=ROWS, frosts=(FrostLine(126, "last frost, 5 years of 10"), FrostLine(286, "first frost", False)),
+        together=(Together("A1", "A2", 122, 133, 9),), day=172, hour=15.33, chosen=frozenset({"A2"}),
+    ))
+    x = int(layout.x(172))
+    assert near(full, PALETTE.ink, 60)[40:140, x - 1 : x + 2].any(axis=1).all()
+    assert near(full, PALETTE.caution, 60).sum() > near(bare, PALETTE.caution, 60).sum() + 150
+    assert near(full, PALETTE.frost, 6).sum() > 2000
+    assert not near(bare, PALETTE.frost, 3).any()
+
+
+def test_what_does_not_fit_is_left_for_scrolling(qapp):
+    many = tuple(SeasonRow(thing=f"A{i}", name="Liberty", bloom=Band(118, 133, 125)) for i in range(40))
+    layout = SeasonLayout(SeasonChart(rows=many), BOX, first=5)
+    assert layout.seen == range(5, 11)
+    assert layout.row(layout.y(5)) == 5
+    assert np.isfinite(drawn(SeasonChart(rows=many))).all()
