@@ -20,7 +20,8 @@ def run(survey: Survey) -> list[Finding]:
     place = place_for(survey.yard.site, survey.rules.local, survey.catalogue.cultivars)
     if not kinds or place.bloom is None:
         return []
-    found = [_plain("observed", Weight.CAUTION, fault) for fault in place.bloom.faults]
+    faults = "; ".join(place.bloom.faults)
+    found = [_plain("observed", Weight.CAUTION, faults)] if faults else []
     found += _lacking(place.bloom)
     found += [
         Finding(check=NAME, kind="no_class", weight=Weight.ADVICE, things=kind.things, source=_SOURCE,
@@ -32,9 +33,7 @@ def run(survey: Survey) -> list[Finding]:
 
 def _plain(kind: str, weight: Weight, text: str = "") -> Finding:
     figures = {"text": Figure(text, "text")} if text else {}
-    # Several faulty dates are several findings: the text is part of what tells them apart.
-    return Finding(check=NAME, kind=kind, weight=weight, things=(text,) if text else (), figures=figures,
-                   source=_SOURCE)
+    return Finding(check=NAME, kind=kind, weight=weight, things=(), figures=figures, source=_SOURCE)
 
 
 def _lacking(bloom: BloomAt) -> list[Finding]:
@@ -54,27 +53,29 @@ CHECK = Check(
     run=run,
     places=False,
     wording={
-        "observed": Wording(title="Observed bloom date", message="{text}.", clears="Correct the date in the site's facts."),
+        "observed": Wording(
+            title="Observed bloom date", message="{text}.", clears="Correct the date in the site's facts.",
+        ),
         "too_mild": Wording(
             title="Bloom not dated: mild winters",
-            message="Winters here are too mild to date bloom from temperatures: partners are judged by bloom class.",
+            message="Winters here are too mild to date bloom from temperatures: bloom classes must do.",
             clears="Enter one bloom date seen on the spot.",
         ),
         "from_afar": Wording(
             title="Bloom dated from afar",
-            message="The site has no monthly temperatures: bloom dates are moved here from {text} and may be wrong by "
-                    "ten days; frost at bloom is judged with them, partners by bloom class.",
+            message="The site has no monthly temperatures: bloom dates are moved here from {text} "
+                    "and may be wrong by ten days; partners are judged by bloom class.",
             clears=_ENTER,
         ),
         "no_climate": Wording(
             title="Bloom not dated",
-            message="The site has no monthly temperatures: bloom has no dates, partners are judged by bloom class and "
-                    "frost at bloom not at all.",
+            message="The site has no monthly temperatures: bloom has no dates, partners are judged "
+                    "by bloom class and frost at bloom not at all.",
             clears=_ENTER,
         ),
         "no_class": Wording(
             title="Bloom class missing: {variety}",
-            message="The bloom class of your own {variety} is not entered: nobody can tell what it blooms with.",
+            message="The bloom class of your {variety} is not entered: what blooms with it is not known.",
             clears="Enter early, mid or late: it decides which plants can be its partners.",
         ),
     },

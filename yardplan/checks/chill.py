@@ -1,4 +1,4 @@
-"""Winter chill: are winters here cold enough for what is planted, and not so cold that low-chill kinds wake early?
+"""Winter chill: are winters cold enough for what is planted, and do low-chill kinds wake too early?
 
 From monthly temperatures chill is only a rough estimate, so figures are rounded and said with "about".
 """
@@ -71,20 +71,20 @@ CHECK = Check(
     wording={
         "fails": Wording(
             title="Winters too warm: {variety}",
-            message="{variety} needs about {need} hours at or under 7 °C; an average winter here gives about {here}"
-                    " (coldest month {coldest}). It would leaf out and flower poorly.",
-            clears="Choose a low-chill variety: `about {here} hours` or less.",
+            message="{variety} needs about {need} hours at or under 7 °C; an average winter here gives about "
+                    "{here} (coldest month {coldest}). It would leaf out and flower poorly.",
+            clears="Choose a low-chill variety: one that needs about {here} hours or fewer.",
         ),
         "short": Wording(
             title="Chill may fall short: {variety}",
-            message="{variety} needs about {need} hours at or under 7 °C; an average winter here gives about {here}"
-                    " (coldest month {coldest}). After warm winters bloom is late, long and thin.",
+            message="{variety} needs about {need} hours at or under 7 °C; an average winter here gives about "
+                    "{here} (coldest month {coldest}). After warm winters bloom is late, long and thin.",
             clears="Choose a variety that needs less chill.",
         ),
         "wakes_early": Wording(
             title="Wakes early: {variety}",
-            message="{variety} needs no more than about {most} hours of chill; winters here give about {here}, so it "
-                    "opens in the first warm spell and frost takes the flowers.",
+            message="{variety} needs at most about {most} hours of chill; winters here give about {here}, "
+                    "so it opens in the first warm spell and frost takes the flowers.",
             clears="Choose a variety that needs more chill.",
         ),
     },

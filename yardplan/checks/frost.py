@@ -49,8 +49,8 @@ def _figures(cultivar: Cultivar, risk: FrostRisk, bloom: float, error: float) ->
 
 
 _MESSAGE = (
-    "{variety} is in full bloom about {bloom} (give or take {error}); {kills} kills one open flower in ten, and "
-    "such a night comes after that date in about {share} of years. Low ground and flowers near the ground are colder."
+    "{variety} is in full bloom about {bloom} (give or take {error}); {kills} kills one open flower in ten, "
+    "and such a night comes after that date in about {share} of years. Hollows and low flowers are colder."
 )
 
 CHECK = Check(
@@ -61,7 +61,7 @@ CHECK = Check(
     wording={
         "often": Wording(
             title="Frost at bloom: {variety}", message=_MESSAGE,
-            clears="Choose a later-blooming variety or higher ground, or be ready to cover it on clear nights.",
+            clears="Choose a later-blooming variety or higher ground, or cover it on clear nights.",
         ),
         "sometimes": Wording(
             title="Some frost at bloom: {variety}", message=_MESSAGE,

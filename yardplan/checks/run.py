@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from attrs import evolve
 
-from yardplan.checks import clearance, hardiness, known, light, pollination, spacing
+from yardplan.checks import bloom, chill, clearance, frost, hardiness, known, light, pollination, spacing
 from yardplan.checks.check import Check
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.ordering import natural
@@ -17,7 +17,7 @@ from yardplan.yard.change import Change
 #: Every check, in the order in which findings of one weight are listed.
 CHECKS: tuple[Check, ...] = (
     spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
-    known.CHECK,
+    chill.CHECK, frost.CHECK, bloom.CHECK, known.CHECK,
 )
 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
