@@ -46,6 +46,13 @@ def test_wires_hold_the_height_of_a_vine() -> None:
     assert vine.spread == pytest.approx(12.5 * FOOT)
 
 
+def test_an_arbour_carries_its_leaves_overhead() -> None:
+    arbour = full("grape:Concord", form="arbour")
+    assert arbour.crown_base > 1.9
+    assert arbour.height > arbour.crown_base
+    assert full("apple:Liberty").crown_base <= full("apple:Liberty").height / 2
+
+
 def test_triploids_grow_wider_and_within_the_limits() -> None:
     plain, triploid = full("apple:Liberty", rootstock="M26"), full("apple:Jonagold", rootstock="M26")
     assert triploid.spread / plain.spread == pytest.approx(1.20)
@@ -116,7 +123,7 @@ def test_nothing_is_there_before_planting() -> None:
 def inside(size: Size, mature: Size) -> bool:
     return (
         0 < size.spread <= mature.spread and 0 < size.height <= mature.height
-        and 0 <= size.crown_base <= size.height / 2 and (size.depth is None or size.depth > 0)
+        and 0 <= size.crown_base < 0.9 * size.height and (size.depth is None or size.depth > 0)
     )
 
 

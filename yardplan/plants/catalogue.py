@@ -98,9 +98,12 @@ class Catalogue:
         Records that cannot be used are left out and said in `own_faults` of the new catalogue.
         The last answer is kept, as every drag asks with the same records.
         """
-        if self._own.get("records") is not records:
-            self._own.update(records=records, catalogue=self._merged(records))
-        merged: Catalogue = self._own["catalogue"]
+        kept = self._own.get("last")
+        if kept is None or kept[0] is not records:
+            # Kept as one pair: a worker may ask with other records at the same time.
+            kept = (records, self._merged(records))
+            self._own["last"] = kept
+        merged: Catalogue = kept[1]
         return merged
 
     def _merged(self, records: Iterable[Mapping[str, Any]]) -> Catalogue:

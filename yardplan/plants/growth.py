@@ -102,7 +102,9 @@ def _of_cultivar(size: Size, cultivar: Cultivar) -> Size:
 
 def _settled(size: Size) -> Size:
     """The size with its crown base no higher than leaves some crown."""
-    return evolve(size, crown_base=min(size.crown_base, size.height * limits()["highest_crown_base"]))
+    on_wires = size.habit in _HELD_BY_WIRES
+    share = limits()["highest_crown_base_on_wires" if on_wires else "highest_crown_base"]
+    return evolve(size, crown_base=min(size.crown_base, size.height * share))
 
 
 def _overruled(size: Size, spread: float | None, height: float | None) -> Size:

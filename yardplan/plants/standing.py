@@ -132,7 +132,7 @@ def _tree(catalogue: Catalogue, tree: StandingTree) -> Standing:
     usual = tree_size(kind) if kind is not None else None
     size = Size(
         spread=tree.spread, height=tree.height, crown_base=min(tree.crown_base, tree.height),
-        habit=usual.habit if usual else "shade tree", sources=("the user",),
+        habit=usual.habit if usual else crop.habit if crop else "shade tree", sources=("the user",),
     )
     leaf, bare = _light_of(kind or crop)
     evergreen = tree.evergreen or (kind is not None and kind.evergreen)

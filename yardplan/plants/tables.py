@@ -21,7 +21,7 @@ _NAMED = 8
 
 @frozen
 class Fault:
-    """One fault of a table: file, row (the header is row 1), column and what is wrong."""
+    """One fault of a table: file, row (the header is 1, the whole file 0), column ("": all) and what."""
 
     file: str
     row: int
@@ -29,7 +29,9 @@ class Fault:
     text: str
 
     def __str__(self) -> str:
-        return f"{self.file}, row {self.row}, column {self.column}: {self.text}"
+        place = f", row {self.row}" if self.row else ""
+        column = f", column {self.column}" if self.column else ""
+        return f"{self.file}{place}{column}: {self.text}"
 
 
 class TableError(ValueError):
@@ -164,6 +166,21 @@ class Row:
             return ()
 
 
+def _lines(path: Path) -> list[list[str]]:
+    """All lines of a CSV file as cells. Raises TableError when it cannot be read or is not UTF-8."""
+    try:
+        # Spreadsheets put a mark in front of UTF-8 text: utf-8-sig takes it off.
+        with path.open(encoding="utf-8-sig", newline="") as stream:
+            return list(csv.reader(stream, strict=True))
+    except OSError as error:
+        raise TableError([Fault(path.name, 0, "", f"cannot be read: {error.strerror}")]) from error
+    except UnicodeDecodeError as error:
+        row = error.object.count(b"\n", 0, error.start) + 1
+        raise TableError([Fault(path.name, row, "", "is not UTF-8 text: save it as UTF-8")]) from error
+    except csv.Error as error:
+        raise TableError([Fault(path.name, 0, "", f"is not a CSV table: {error}")]) from error
+
+
 class Table:
     """A CSV table being read. Use as a context: at its end all faults are raised together."""
 
@@ -171,14 +188,14 @@ class Table:
         """Open a table that must have the columns named. Raises TableError when it lacks one."""
         self.path, self.name = path, path.name
         self.faults: list[Fault] = []
-        with path.open(encoding="utf-8", newline="") as stream:
-            lines = list(csv.reader(stream))
-        head = lines[0] if lines else []
+        head, *self._lines = _lines(path) or [[]]
         self.columns = {name: index for index, name in enumerate(head)}
-        self._lines = lines[1:]
-        missing = [name for name in columns if name not in self.columns]
-        if missing:
-            raise TableError([Fault(self.name, 1, name, "the column is missing") for name in missing])
+        bad = [Fault(self.name, 1, name, "the column is there twice")
+               for name in self.columns if head.count(name) > 1]
+        bad += [Fault(self.name, 1, name, "the column is missing")
+                for name in columns if name not in self.columns]
+        if bad:
+            raise TableError(bad)
 
     def __iter__(self) -> Iterator[Row]:
         wide = len(self.columns)
@@ -187,7 +204,7 @@ class Table:
                 yield Row(self, number, cells)
             elif cells:
                 text = f"{len(cells)} cells, the header has {wide}"
-                self.faults.append(Fault(self.name, number, "all", text))
+                self.faults.append(Fault(self.name, number, "", text))
 
     def __len__(self) -> int:
         return len(self._lines)
