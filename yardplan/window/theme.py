@@ -126,6 +126,7 @@ def style_sheet(c: Colours) -> str:
     QPushButton[look="link"]:focus {{ border: 2px solid {c.focus}; padding: 0; }}
     QPushButton[look="main"] {{ background: {c.leaf}; color: {c.card}; border-color: {c.leaf}; font-weight: 600; }}
     QPushButton[look="main"]:focus {{ border: 2px solid {c.ink}; }}
+    QPushButton[look="step"] {{ padding: 0; }}
     QPushButton[look="fold"] {{
         background: transparent; border: 0; border-bottom: 1px solid {c.rule}; border-radius: 0;
         text-align: left; padding: 2px 2px 2px 20px; font-weight: 600; }}

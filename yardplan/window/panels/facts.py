@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
+import math
+import re
 from collections.abc import Iterable
 
 from attrs import frozen
 
 from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.wording import names_of, say
 from yardplan.plants.crop import Crop
-from yardplan.plants.cultivar import Cultivar, SelfFruit
+from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.finder import hardy_in
+from yardplan.plants.pollen import needs_partner
+from yardplan.plants.pollen_net import YES, PollenNet
+from yardplan.plants.pollen_outlook import Outlook, named
 from yardplan.plants.stand import Standing, StandingRow
+from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.catalogue_filter import self_words, zone_words
 from yardplan.window.panels.parts import SIGN_OF, Sign
@@ -26,6 +33,8 @@ CHECKS_OF: dict[str, tuple[str, ...]] = {
     "Winter": ("hardiness", "chill", "frost", "containers", "season"),
     "Soil": ("soil", "drainage", "rotation"),
 }
+#: The variety behind a title: the card is about it anyway.
+_TAIL = re.compile(r": [^:]*$")
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
 
 
@@ -89,8 +98,12 @@ def _fact(open_yard: OpenYard, name: str, about: Iterable[Finding], good: Fact) 
     if not found:
         return good
     said = say(found[0], names_of(open_yard.shown_yard), open_yard.units)
+    title = _TAIL.sub("", said.title)
+    sign = SIGN_OF[found[0].weight]
+    if name == "Partner" and "donor" in found[0].figures:
+        return Fact(name, sign, good.value, f"{title[:1].lower()}{title[1:]}; {good.detail}")
     more = f" (and {len(found) - 1} more)" if len(found) > 1 else ""
-    return Fact(name, SIGN_OF[found[0].weight], said.title + more, good.detail)
+    return Fact(name, sign, title + more, good.detail)
 
 
 def _sun(open_yard: OpenYard, subject: Subject) -> Fact:
@@ -112,11 +125,28 @@ def _partner(open_yard: OpenYard, subject: Subject) -> Fact:
     if cultivar is None:
         return Fact("Partner", "unknown", "variety not known")
     words = self_words(cultivar) or "no pollen needed"
-    if cultivar.self_fruitful in (SelfFruit.YES, SelfFruit.NOT_APPLICABLE) and not cultivar.sex:
+    if subject.id is not None:
+        outlooks = outlooks_for(open_yard.survey)
+        outlook = outlooks[subject.id]
+        if outlook is not None and outlook.donor is not None:
+            return _with_donor(open_yard, outlooks.net, outlook, words)
+    if not needs_partner(cultivar):
         return Fact("Partner", "good", words)
-    if subject.id is None:
-        return Fact("Partner", "unknown", words, f"{cultivar.bloom_season} bloom" if cultivar.bloom_season else "")
-    return Fact("Partner", "good", "has a partner", words)
+    blooms = f"{cultivar.bloom_season} bloom" if cultivar.bloom_season else ""
+    return Fact("Partner", "unknown", words, blooms)
+
+
+def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: str) -> Fact:
+    """The best partner with its distance and the days both bloom."""
+    donor = outlook.donor
+    assert donor is not None
+    distance = format_coarse(float(net.distances[donor, outlook.receiver]), open_yard.units)
+    verdict = net.verdict(donor, outlook.receiver)
+    good = outlook.level == YES or not outlook.needed
+    together = ""
+    if verdict.overlap is not None:
+        together = f"{round(verdict.overlap.shared)} days together, {verdict.overlap.often}"
+    return Fact("Partner", "good" if good else "caution", f"{named(net, donor)}, {distance}", together or words)
 
 
 def _room(open_yard: OpenYard, subject: Subject) -> Fact:
@@ -128,10 +158,6 @@ def _room(open_yard: OpenYard, subject: Subject) -> Fact:
 
 def nearest_plant(open_yard: OpenYard, thing_id: str) -> str:
     """`nearest: Enterprise (A1), 5.5 m`, trunk to trunk; empty where nothing else stands."""
-    import math
-
-    from yardplan.units import format_coarse
-
     me = standing_of(open_yard, thing_id)
     if not isinstance(me, Standing):
         return ""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from functools import lru_cache
 
 from attrs import frozen
@@ -12,14 +11,12 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from yardplan.checks.finding import Weight
 from yardplan.window.panels.finding_rows import ROW_ROLE, WEIGHT_WORDS, Row
-from yardplan.window.panels.parts import SIGN_OF, draw_sign
+from yardplan.window.panels.parts import SIGN_OF, draw_sign, kept_together
 from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font
 
 _GAP, _PAD, _BAR, _SIGN = 3, 7, 5, 12
 _LEFT = _BAR + _PAD
 _WRAP = int(Qt.TextFlag.TextWordWrap)
-#: The space between a figure and its unit.
-_FIGURE = re.compile(r"(?<=\d) (?=(?:%|m|cm|mm|ft|in|h|kg|lb|L|gal|°[CF])\b|%)")
 #: How strongly what is cleared or not yet computed again is drawn.
 PALE = 0.88
 
@@ -32,11 +29,6 @@ class _Line:
     colour: str
     size: int = SMALL + 1
     bold: bool = False
-
-
-def kept_together(text: str) -> str:
-    """The text with figures and their units on one line."""
-    return _FIGURE.sub("\u00a0", text)
 
 
 def _words(row: Row) -> str:

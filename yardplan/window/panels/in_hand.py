@@ -2,64 +2,55 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from html import escape
+
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.facts import Fact, Subject, facts_of, standing_of, subject_of
 from yardplan.window.panels.forms import size_in_hand, size_words
-from yardplan.window.panels.parts import Elided, SignMark, button, label
+from yardplan.window.panels.parts import Elided, SignMark, button, kept_together, label
+from yardplan.window.theme import SMALL, colours_now
 
 _NAME_WIDTH = 52
 _NOTHING = "Pick a variety from the catalogue, or select a plant on the plan."
 
 
 class _FactLine(QWidget):
-    """One fact: sign, name, value; what stands behind it follows on the line, or under it where it is long."""
+    """One fact: sign, name, value, and behind it in small what the verdict rests on."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.sign = SignMark()
         self.name = label("", "muted")
         self.name.setFixedWidth(_NAME_WIDTH)
-        self.value, self.detail = label("", "heading", wrap=True), label("", "small", wrap=True)
-        self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(6)
-        self._grid.setVerticalSpacing(0)
-        self._grid.addWidget(self.sign, 0, 0, Qt.AlignmentFlag.AlignTop)
-        self._grid.addWidget(self.name, 0, 1, Qt.AlignmentFlag.AlignTop)
-        self._grid.addWidget(self.value, 0, 2)
-        self._grid.addWidget(self.detail, 1, 2)
-        self._grid.setColumnStretch(3, 1)
+        self.words = label("", wrap=True)
+        self.words.setTextFormat(Qt.TextFormat.RichText)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._fact: Fact | None = None
+        line = QHBoxLayout(self)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.setSpacing(6)
+        line.addWidget(self.sign, 0, Qt.AlignmentFlag.AlignTop)
+        line.addWidget(self.name, 0, Qt.AlignmentFlag.AlignTop)
+        line.addWidget(self.words, 1)
 
     def show_fact(self, fact: Fact) -> None:
+        """Show a fact; words from a file are escaped."""
+        self._fact = fact
         self.sign.show_sign(fact.sign)
         self.name.setText(fact.name)
-        self.value.setText(fact.value)
-        self.detail.setText(fact.detail)
-        self.detail.setVisible(bool(fact.detail))
+        small = f"font-size:{SMALL}px; color:{colours_now().muted}"
+        behind = f" &nbsp;<span style='{small}'>{escape(kept_together(fact.detail))}</span>" if fact.detail else ""
+        self.words.setText(f"<span style='font-weight:600'>{escape(kept_together(fact.value))}</span>{behind}")
         self.setAccessibleName(fact.spoken)
-        self._arrange()
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._arrange()
-
-    def _arrange(self) -> None:
-        """Both on one line where they have room."""
-        value = self.value.fontMetrics().horizontalAdvance(self.value.text()) + 4
-        detail = self.detail.fontMetrics().horizontalAdvance(self.detail.text()) + 4
-        room = self.width() - _NAME_WIDTH - 14 - 4 * 6
-        one_line = value + detail <= room
-        self.value.setMinimumWidth(value if one_line else 0)
-        self._grid.addWidget(self.detail, *((0, 3) if one_line else (1, 2, 1, 2)))
-        if not one_line:
-            self._grid.addWidget(self.value, 0, 2, 1, 2)
-        else:
-            self._grid.addWidget(self.value, 0, 2)
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and self._fact is not None:
+            self.show_fact(self._fact)
 
 
 class InHandCard(QWidget):

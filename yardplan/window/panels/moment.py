@@ -33,8 +33,8 @@ class MomentBar(QWidget):
         self.day = TextEntry("Day of the year", day_reading(optional=False))
         self.day.echo_label.setMaximumHeight(0)
         self.day.setFixedWidth(112)
-        self.before = button("‹", name="One week earlier", tip="One week earlier")
-        self.after = button("›", name="One week later", tip="One week later")
+        self.before = button("‹", "step", name="One week earlier", tip="One week earlier")
+        self.after = button("›", "step", name="One week later", tip="One week later")
         for step in (self.before, self.after):
             step.setFixedWidth(26)
         self.hour = QSlider(Qt.Orientation.Horizontal)

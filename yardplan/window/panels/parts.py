@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Literal
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
@@ -25,6 +26,9 @@ Look = Literal["title", "heading", "muted", "small", "fault", "plain"]
 #: A verdict or weight as a form: tick, cross, ring, dot, dash; never told by colour alone.
 Sign = Literal["good", "conflict", "caution", "advice", "unknown"]
 
+#: The space between a figure and its unit.
+_FIGURE = re.compile(r"(?<=\d) (?=(?:%|m|cm|mm|ft|in|h|kg|lb|L|gal|°[CF])\b|%)")
+
 SIGN_OF: dict[Weight, Sign] = {
     Weight.CONFLICT: "conflict", Weight.CAUTION: "caution", Weight.ADVICE: "advice",
 }
@@ -32,6 +36,11 @@ SIGN_OF: dict[Weight, Sign] = {
 SIGN_WORDS: dict[Sign, str] = {
     "good": "good", "conflict": "conflict", "caution": "caution", "advice": "advice", "unknown": "not known",
 }
+
+
+def kept_together(text: str) -> str:
+    """The text with figures and their units on one line."""
+    return _FIGURE.sub("\u00a0", text)
 
 
 def label(text: str = "", look: Look = "plain", *, wrap: bool = False, parent: QWidget | None = None) -> QLabel:

@@ -18,7 +18,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QIcon, QPainter, QPixmap
 
 from yardplan.checks.finding import Finding, Weight
-from yardplan.checks.run import natural
+from yardplan.checks.ordering import natural
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.findings_list import count_text
 from yardplan.window.panels.names import kind_word

@@ -1,0 +1,157 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from attrs import evolve
+from pytestqt.qtbot import QtBot
+from support import builders
+from support.widgets import too_small, unnamed
+
+from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.panels.facts import CHECKS_OF, facts_of, subject_of
+from yardplan.window.panels.in_hand import InHandCard
+from yardplan.yard import edits
+from yardplan.yard.planting import PlantKey
+from yardplan.yard.site import Site, Soil
+from yardplan.yard.yard import Yard
+
+Opened = Callable[[Yard], OpenYard]
+
+
+def yard() -> Yard:
+    site = Site(name="Test", latitude=42.4, longitude=-76.5, zone="5b", soil=Soil(ph=7.4))
+    return builders.yard_of(
+        builders.plant("A1", "apple:Liberty", (4, 5)), builders.plant("A2", "apple:Jonathan", (6, 5)),
+        builders.plant("A3", "apple:Enterprise", (18, 12)), width=40, site=site,
+    )
+
+
+@pytest.fixture
+def card(qtbot: QtBot, opened: Opened, theme) -> InHandCard:
+    made = InHandCard(opened(yard()))
+    qtbot.addWidget(made)
+    made.resize(290, 300)
+    made.show()
+    return made
+
+
+def facts(card: InHandCard) -> dict:
+    subject = subject_of(card._open_yard)
+    assert subject is not None
+    return {fact.name: fact for fact in facts_of(card._open_yard, subject)}
+
+
+def test_with_nothing_in_hand_it_says_how_to_begin(card: InHandCard) -> None:
+    assert card.nothing.isVisible()
+    assert not card.title.isVisible()
+
+
+def test_a_plant_in_hand_shows_size_and_what_is_not_known_yet(card: InHandCard) -> None:
+    card._open_yard.take_in_hand(InHand(plant=PlantKey("apple", "Liberty"), rootstock="M26"))
+    card.refresh()
+    assert card.kicker.text() == "In hand"
+    assert card.title.text() == "Liberty apple on M26"
+    assert "at full size" in card.size.text()
+    found = facts(card)
+    assert found["Room"].sign == "unknown"
+    assert found["Partner"].value == "needs a partner"
+    card.away_button.click()
+    assert card._open_yard.in_hand is None
+
+
+def test_too_little_room_is_a_conflict_and_enough_is_good(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    open_yard.select({"A1"})
+    assert facts(card)["Room"].sign == "conflict"
+    assert "too close" in facts(card)["Room"].value
+    open_yard.select({"A3"})
+    assert facts(card)["Room"].sign == "good"
+    assert facts(card)["Room"].detail.startswith("nearest ")
+
+
+def test_sun_shows_once_the_light_is_there(card: InHandCard, qtbot: QtBot) -> None:
+    open_yard = card._open_yard
+    open_yard.select({"A3"})
+    qtbot.waitUntil(lambda: open_yard.light is not None, timeout=20_000)
+    sun = facts(card)["Sun"]
+    assert sun.value.endswith("h a day")
+    assert sun.sign == "good"
+
+
+def test_the_partner_is_named_with_its_distance(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    open_yard.select({"A1"})
+    partner = facts(card)["Partner"]
+    assert "Jonathan (A2), 2.0 m" in partner.value
+    alone = edits.remove(open_yard.yard, {"A2", "A3"})
+    open_yard.commit("Remove", alone)
+    assert facts(card)["Partner"].sign == "conflict"
+
+
+def test_winter_and_soil_tell_good_from_bad_and_from_not_known(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    open_yard.select({"A1"})
+    assert (facts(card)["Winter"].sign, facts(card)["Winter"].value) == ("good", "hardy")
+    assert facts(card)["Soil"].sign == "caution"
+    bare = evolve(open_yard.yard, site=evolve(open_yard.yard.site, zone=None, soil=Soil()))
+    open_yard.commit("Forget", bare)
+    assert facts(card)["Winter"].sign == "unknown"
+    assert facts(card)["Soil"] == facts(card)["Soil"].__class__("Soil", "unknown", "pH not known", facts(card)["Soil"].detail)
+    cold = evolve(open_yard.yard, site=evolve(open_yard.yard.site, zone="2a"))
+    open_yard.commit("Cold", cold)
+    assert facts(card)["Winter"].sign in ("caution", "conflict")
+
+
+def test_a_drag_renews_the_card(card: InHandCard, qtbot: QtBot) -> None:
+    open_yard = card._open_yard
+    open_yard.select({"A1"})
+    qtbot.waitUntil(lambda: card.lines[2].sign.sign == "conflict")
+    open_yard.show_trial(edits.move(open_yard.yard, {"A1"}, (4.0, 8.0)))
+    qtbot.waitUntil(lambda: card.lines[2].sign.sign == "good")
+    open_yard.drop_trial()
+    qtbot.waitUntil(lambda: card.lines[2].sign.sign == "conflict")
+
+
+def test_the_year_shows_the_size_then(card: InHandCard) -> None:
+    card._open_yard.select({"A1"})
+    card._open_yard.set_year(4)
+    card.refresh()
+    assert "year 4: about" in card.size.text()
+
+
+def test_names_from_a_file_are_never_read_as_markup(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    odd = edits.change(open_yard.yard, {"A1"}, plant=PlantKey("apple", "<b>Bold</b> & <img src=x>"))
+    open_yard.commit("Odd", odd)
+    open_yard.select({"A2"})
+    card.refresh()
+    assert "<img" not in "".join(line.words.text() for line in card.lines)
+    open_yard.select({"A1"})
+    card.refresh()
+    assert "<b>Bold</b>" in card.title.text()
+
+
+def test_links_ask_for_card_and_partners(card: InHandCard, qtbot: QtBot) -> None:
+    card._open_yard.select({"A1"})
+    card.refresh()
+    with qtbot.waitSignal(card.card_wanted) as seen:
+        card.facts_button.click()
+    assert seen.args == [PlantKey("apple", "Liberty")]
+    with qtbot.waitSignal(card.partners_wanted) as asked:
+        card.partners_button.click()
+    assert asked.args == [PlantKey("apple", "Liberty"), "A1"]
+
+
+def test_every_check_about_plants_speaks_in_the_card() -> None:
+    from yardplan.checks.run import CHECKS
+
+    spoken = {name for names in CHECKS_OF.values() for name in names}
+    assert {check.name for check in CHECKS} - spoken <= {"known"}
+
+
+def test_everything_has_a_name_and_is_large_enough(card: InHandCard) -> None:
+    card._open_yard.select({"A1"})
+    card.refresh()
+    assert unnamed(card) == []
+    assert too_small(card) == []

@@ -1,0 +1,215 @@
+"""The strip along the bottom: bloom and harvest through the year, frost, and the day and hour of the shadows."""
+
+from __future__ import annotations
+
+from attrs import evolve
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QWheelEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from yardplan.drawing.season import SeasonChart, SeasonLayout, draw_season, height_for
+from yardplan.drawing.style import PALETTE
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.days import day_of_number, say_day
+from yardplan.window.panels.moment import MomentBar
+from yardplan.window.panels.parts import label
+from yardplan.window.panels.season_rows import Season, season_of, with_choice
+from yardplan.window.theme import SMALL, colours_now, font
+from yardplan.yard.change import Change
+
+#: Days that the keys step.
+_KEY_DAYS = {
+    Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_PageUp: -30, Qt.Key.Key_PageDown: 30,
+}
+_EMPTY = "Plant something, and its bloom and harvest show here."
+
+
+class ChartView(QWidget):
+    """The chart: drag or arrow keys set the day, a click on a name selects the plant, the wheel scrolls."""
+
+    day_picked = Signal(str)
+    row_picked = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.chart = SeasonChart()
+        self._first = 0
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumHeight(78)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setToolTip("Drag to choose the day; click a name to select the plant")
+
+    def sizeHint(self) -> QSize:
+        return QSize(600, int(min(max(height_for(self.chart.rows), 96), 150)))
+
+    def show_chart(self, chart: SeasonChart) -> None:
+        """Show another chart, at the same row."""
+        self.chart = chart
+        self._first = min(self._first, self._last_first())
+        self.update()
+
+    def layout_now(self) -> SeasonLayout:
+        """Where everything lies now."""
+        ratio = self.devicePixelRatioF()
+        return SeasonLayout(self.chart, QRectF(self.rect()), ratio=ratio, first=self._first)
+
+    def _last_first(self) -> int:
+        room = len(SeasonLayout(self.chart, QRectF(self.rect())).seen)
+        return max(0, len(self.chart.rows) - max(room, 1))
+
+    def scroll_to(self, row: int) -> None:
+        """Bring a row into view."""
+        seen = self.layout_now().seen
+        if len(seen) and row not in seen:
+            self._first = min(row, self._last_first())
+            self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(PALETTE.paper))
+        draw_season(painter, self.layout_now())
+        hidden = len(self.chart.rows) - len(self.layout_now().seen)
+        if hidden > 0:
+            painter.setFont(font(SMALL))
+            painter.setPen(QColor(PALETTE.muted))
+            words = f"{hidden} more: scroll"
+            painter.drawText(self.rect().adjusted(12, 0, 0, -4), int(Qt.AlignmentFlag.AlignBottom), words)
+        if self.hasFocus():
+            painter.setPen(QPen(QColor(PALETTE.caution), 2))
+            painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() != Qt.MouseButton.LeftButton:
+            return
+        layout = self.layout_now()
+        if event.position().x() < layout.field.left():
+            row = layout.row(event.position().y())
+            if row is not None:
+                self.row_picked.emit(self.chart.rows[row].thing)
+            return
+        self._pick(event.position())
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if event.buttons() & Qt.MouseButton.LeftButton:
+            self._pick(event.position())
+
+    def _pick(self, place: QPointF) -> None:
+        self.day_picked.emit(day_of_number(round(self.layout_now().day(place.x()))))
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        step = -1 if event.angleDelta().y() > 0 else 1
+        self._first = min(max(self._first + step, 0), self._last_first())
+        self.update()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key = Qt.Key(event.key())
+        if key in _KEY_DAYS and self.chart.day is not None:
+            self.day_picked.emit(day_of_number(round(self.chart.day) + _KEY_DAYS[key]))
+        elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            self._first = min(max(self._first + (1 if key == Qt.Key.Key_Down else -1), 0), self._last_first())
+            self.update()
+        else:
+            super().keyPressEvent(event)
+
+
+class SeasonStrip(QWidget):
+    """The season of what is planted, and the moment that drives the shadows on the plan."""
+
+    day_changed = Signal(str)
+    hour_changed = Signal(float)
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self._season: Season | None = None
+        self.moment = MomentBar(open_yard)
+        self.note = label("", "muted", wrap=True)
+        self.chart = ChartView()
+        self._lay_out()
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.timeout.connect(self.refresh)
+        self._connect()
+        self.refresh()
+
+    def _lay_out(self) -> None:
+        top = QHBoxLayout()
+        top.setContentsMargins(10, 3, 10, 0)
+        top.setSpacing(14)
+        top.addWidget(label("Season", "heading"))
+        top.addWidget(self.note, 1)
+        self.moment.setFixedWidth(500)
+        top.addWidget(self.moment)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(3)
+        box.addLayout(top)
+        box.addWidget(self.chart, 1)
+
+    def _connect(self) -> None:
+        open_yard = self._open_yard
+        open_yard.shown.connect(self._shown)
+        open_yard.loaded.connect(self._forget)
+        open_yard.selection_changed.connect(self._refresh_soon)
+        open_yard.findings_changed.connect(self._refresh_soon)
+        open_yard.moment_changed.connect(self._refresh_soon)
+        self.chart.day_picked.connect(self._pick_day)
+        self.chart.row_picked.connect(self._pick_row)
+        self.moment.day_changed.connect(self.day_changed)
+        self.moment.hour_changed.connect(self.hour_changed)
+
+    def _shown(self, change: Change) -> None:
+        """Moves change no date, only who is near whom."""
+        if not change.only_moves:
+            self._season = None
+        self._refresh_soon()
+
+    def _forget(self) -> None:
+        self._season = None
+        self._refresh_soon()
+
+    def _refresh_soon(self) -> None:
+        if not self._soon.isActive():
+            self._soon.start(0)
+
+    def refresh(self) -> None:
+        """Show the season of the yard as it is shown now."""
+        self._soon.stop()
+        open_yard = self._open_yard
+        survey = open_yard.survey
+        if self._season is None:
+            self._season = season_of(survey)
+        moment = open_yard.moment
+        chart = with_choice(self._season, survey, open_yard.selection, moment.day, moment.hour)
+        self.chart.show_chart(chart)
+        self.note.setText(self._season.note or ("" if chart.rows else _EMPTY))
+        self._follow_selection()
+        self.chart.setAccessibleName(f"Season chart, {say_day(moment.day)}")
+        self.chart.setAccessibleDescription(spoken(chart))
+
+    def _follow_selection(self) -> None:
+        rows = [n for n, row in enumerate(self.chart.chart.rows) if row.thing in self.chart.chart.chosen]
+        if rows:
+            self.chart.scroll_to(rows[0])
+
+    def _pick_day(self, day: str) -> None:
+        self._open_yard.set_moment(evolve(self._open_yard.moment, day=day))
+        self.day_changed.emit(day)
+
+    def _pick_row(self, row: str) -> None:
+        if self._season is not None:
+            self._open_yard.select(self._season.things.get(row, ()))
+
+
+def spoken(chart: SeasonChart) -> str:
+    """The chart in sentences, for screen readers."""
+    parts = []
+    for row in chart.rows:
+        if row.bloom is not None:
+            first, last = (say_day(day_of_number(round(day))) for day in (row.bloom.start, row.bloom.end))
+            parts.append(f"{row.thing} {row.name} blooms {first} to {last}")
+        if row.harvest is not None:
+            first, last = (say_day(day_of_number(round(day))) for day in (row.harvest.start, row.harvest.end))
+            parts.append(f"{row.name} ripens {first} to {last}")
+    parts += [f"{line.words}: {say_day(day_of_number(round(line.day)))}" for line in chart.frosts]
+    return ". ".join(parts)
