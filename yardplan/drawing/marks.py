@@ -54,6 +54,14 @@ def draw_marks(painter: QPainter, view: PlanView) -> None:
             _draw_words(painter, view, finding, box, around)
 
 
+def draw_said(painter: QPainter, view: PlanView) -> None:
+    """Only the words of marks: for a canvas that keeps the marks themselves in a picture."""
+    if view.layers.marks and view.said and view.findings:
+        outlines = Outlines(view)
+        for finding, box, around in place_words(view, outlines, _room(view)):
+            _draw_words(painter, view, finding, box, around)
+
+
 def _once_each(findings: Iterable[Finding]) -> list[Finding]:
     """Findings to draw, the gravest last; of those that would draw the same outline only one."""
     drawn: dict[object, Finding] = {}
