@@ -139,7 +139,7 @@ class Batch:
 
 
 #: Casters looked at in one go; keeps the first look small.
-_TOGETHER = 24
+_TOGETHER = 6
 #: Bundles of rays tested in one go, so that their figures stay in the cache.
 _BUNDLES = 1024
 
@@ -200,9 +200,9 @@ class Blocker:
     def _batch_blocks(self, batch: Batch) -> Blocks:
         drums, sun = self.surfaces.drums, self.sun
         owners = np.array([self.owners[owner] for owner in batch.owners])
-        near = may_hit(batch.drums, drums, sun.level)
-        near &= (owners[:, None] != self._ids[None, :])[:, :, None]
-        caster, target, beam = np.nonzero(near)
+        caster, target, beam = may_hit(batch.drums, drums, sun.level)
+        foreign = owners[caster] != self._ids[target]
+        caster, target, beam = caster[foreign], target[foreign], beam[foreign]
         middle = Rays(drums.centres[target][:, None, :], sun.level[beam][:, None, :], self.gradient)
         closer = batch.near(caster, middle, drums.radii[target])
         caster, target, beam = caster[closer], target[closer], beam[closer]

@@ -8,6 +8,7 @@ solids are kept on ground made level, where the sun's height is s_z - gradient .
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import Any
 
 import numpy as np
 from attrs import frozen
@@ -43,7 +44,7 @@ class Crowns:
     base: Floats
     top: Floats
 
-    def taken(self, index: NDArray[np.signedinteger]) -> Crowns:
+    def taken(self, index: NDArray[np.signedinteger[Any]]) -> Crowns:
         """Columns for bundles of rays, (m, 1)."""
         return Crowns(*(column[index][:, None] for column in
                         (self.x, self.y, self.radius, self.base, self.top)))
@@ -143,7 +144,7 @@ class Faces:
     normals: Floats
     offsets: Floats
 
-    def taken(self, index: NDArray[np.signedinteger]) -> Faces:
+    def taken(self, index: NDArray[np.signedinteger[Any]]) -> Faces:
         """The faces for bundles of rays, (m, f, 3) and (m, f)."""
         return Faces(self.normals[index], self.offsets[index])
 
@@ -213,22 +214,32 @@ def drums_of(casters: Sequence[Crown | Prism], gradient: Point) -> Drums:
     return Drums(centres, wide, tall)
 
 
-def may_hit(casters: Drums, targets: Drums, directions: Floats) -> Bools:
-    """Casters, targets and directions (n, 3) for which a ray between the drums is possible, (c, p, n)."""
-    to = casters.centres[:, None, :] - targets.centres[None, :, :]
-    wide = casters.wide[:, None] + targets.wide[None, :]
-    tall = casters.tall[:, None] + targets.tall[None, :]
+Triples = tuple[NDArray[np.signedinteger[Any]], NDArray[np.signedinteger[Any]], NDArray[np.signedinteger[Any]]]
+
+
+def may_hit(casters: Drums, targets: Drums, directions: Floats) -> Triples:
+    """Numbers of casters, targets and directions (n, 3) for which a ray between the drums is possible.
+
+    Seen from the sun a drum is no wider than its diameter and no higher than wide sin a + tall cos a.
+    """
     flat = np.maximum(np.hypot(directions[:, 0], directions[:, 1]), _NOTHING)
     length = np.hypot(flat, directions[:, 2])
     sine, cosine = directions[:, 2] / length, flat / length
     ux, uy = directions[:, 0] / flat, directions[:, 1] / flat
-    # Seen from the sun a drum is no wider than its diameter and no higher than wide sin a + tall cos a.
-    frame = np.stack([
-        np.stack([-uy, ux, np.zeros_like(ux)]),
-        np.stack([ux * sine, uy * sine, -cosine]),
-        np.stack([-ux * cosine, -uy * cosine, -sine]),
-    ])
-    possible = np.abs(to @ frame[0]) <= wide[:, :, None]
-    possible &= np.abs(to @ frame[1]) <= wide[:, :, None] * sine + tall[:, :, None] * cosine
-    possible &= to @ frame[2] <= wide[:, :, None] * cosine + tall[:, :, None] * sine
-    return np.asarray(possible)
+    frame = np.stack([-uy, ux])
+    wide = casters.wide[:, None] + targets.wide[None, :]
+    here = (targets.centres[:, :2] @ frame).astype(np.float32)
+    there = (casters.centres[:, :2] @ frame).astype(np.float32)
+    across = there[:, None, :] - here[None, :, :]
+    # Short numbers are quick; the room grows by what they may round off.
+    rounding = 1e-6 * max(1.0, float(np.abs(here).max(initial=0.0)), float(np.abs(there).max(initial=0.0)))
+    room = (wide + rounding).astype(np.float32)
+    caster, target, beam = np.nonzero(np.abs(across, out=across) <= room[:, :, None])
+    # The rest is looked at for those few that lie in the beam's own strip of ground.
+    x, y, z = (casters.centres[caster] - targets.centres[target]).T
+    along = x * ux[beam] + y * uy[beam]
+    wide, tall = wide[caster, target], casters.tall[caster] + targets.tall[target]
+    sine, cosine = sine[beam], cosine[beam]
+    possible = np.abs(along * sine - z * cosine) <= wide * sine + tall * cosine
+    possible &= -(along * cosine + z * sine) <= wide * cosine + tall * sine
+    return caster[possible], target[possible], beam[possible]
