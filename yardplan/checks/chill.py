@@ -11,6 +11,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.planted import Planted, planted
 from yardplan.checks.survey import Survey
+from yardplan.plants.bloom_tables import is_low_chill
 from yardplan.plants.chill import SiteChill, site_chill
 from yardplan.plants.frost import kill_point
 from yardplan.plants.limits import Limits
@@ -43,7 +44,7 @@ def _sort(
         if site.hours < need[0] * limits.value("chill-short-share"):
             return "short", Weight.CAUTION
         return None
-    early = need[1] <= limits.value("chill-low-need") and site.hours >= limits.value("chill-plenty")
+    early = is_low_chill(kind.cultivar) and site.hours >= limits.value("chill-plenty")
     # Only kinds whose flowers a spring frost can take are worth a word.
     return ("wakes_early", Weight.ADVICE) if early and kill_point(kind.cultivar.crop) else None
 

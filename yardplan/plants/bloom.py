@@ -18,6 +18,7 @@ from yardplan.plants.bloom_tables import (
     CropBloom,
     Station,
     crop_bloom,
+    is_low_chill,
     key_of,
     moved_days,
     nearest_station,
@@ -167,7 +168,7 @@ class BloomAt:
 
     def _band_of(self, cultivar: Cultivar) -> BloomBand | None:
         bloom, share = crop_bloom(cultivar.crop), share_for(cultivar)
-        if bloom is None or share is None or (_low_chill(cultivar) and not self._seen(cultivar)):
+        if bloom is None or share is None or (is_low_chill(cultivar) and not self._seen(cultivar)):
             return None
         full = self.full_bloom(share)
         return None if full is None else self._around(full, bloom)
@@ -185,10 +186,6 @@ class BloomAt:
     def overlap(self, one: Cultivar, other: Cultivar) -> Overlap | None:
         """Days two cultivars share; None when bloom of one is not known at all."""
         return overlap_of(one, other, bloom=self, limits=self.limits, gap_factor=1.0)
-
-
-def _low_chill(cultivar: Cultivar) -> bool:
-    return cultivar.chill_hours is not None and cultivar.chill_hours[1] <= parameter("low_chill")
 
 
 def often(years: float, limits: Limits) -> Often:

@@ -30,7 +30,8 @@ class CropBloom:
     `heat_share` of the apple's heat sum, at `share_at` days on the crop's own scale (None: winter bloom, no
     dates); `family_days` where that scale starts on the scale of crops that cross with it; `before`, `after`
     full bloom to first flower and petal fall; `usable` days on which pollen and open flowers are plenty;
-    `class_mid` and `class_step` place classes on the crop's scale where a cultivar has no order of its own.
+    `class_mid` and `class_step` place classes on the crop's scale where a cultivar has no order of its own;
+    kinds that need no more than `low_chill` hours open ahead of all others.
     """
 
     heat_share: float | None
@@ -41,6 +42,7 @@ class CropBloom:
     usable: float
     class_mid: float
     class_step: float
+    low_chill: float | None
     source: str
 
 
@@ -76,7 +78,8 @@ def _bloom_rows() -> Mapping[str, CropBloom]:
             heat_share=float(row["heat_share"]) if row["heat_share"] else None,
             share_at=float(row["share_at"]), family_days=float(row["family_days"]),
             before=float(row["before"]), after=float(row["after"]), usable=float(row["usable"]),
-            class_mid=float(row["class_mid"]), class_step=float(row["class_step"]), source=row["source"],
+            class_mid=float(row["class_mid"]), class_step=float(row["class_step"]),
+            low_chill=float(row["low_chill"]) if row["low_chill"] else None, source=row["source"],
         )
     return found
 
@@ -129,6 +132,17 @@ def share_of_heat(crop: str, days: float) -> float | None:
     if middle is None:
         return None
     return reference_sums().sum_on(max(middle + days - bloom.share_at, reference_sums().start)) / total
+
+
+def is_low_chill(cultivar: Cultivar) -> bool:
+    """True for a kind bred for mild winters: it opens ahead of its class where winters are cold.
+
+    A cultivar whose own order of bloom was recorded beside others is placed by that instead.
+    """
+    bloom = crop_bloom(cultivar.crop)
+    if bloom is None or bloom.low_chill is None or cultivar.chill_hours is None:
+        return False
+    return cultivar.bloom_order is None and cultivar.chill_hours[1] <= bloom.low_chill
 
 
 def middle_position(crop: str) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from yardplan.plants.bloom import Overlap, overlap_of
+from yardplan.plants.bloom_tables import is_low_chill
 from yardplan.plants.cultivar import MEMORY, Cultivar
 from yardplan.plants.pollen_reason import (
     PollenPlace,
@@ -119,7 +120,11 @@ _BY: Mapping[str, str] = {
 
 
 def chill_mismatch(donor: Cultivar, receiver: Cultivar, place: PollenPlace) -> Reason | None:
-    """A reason when two partners need unlike chill at a mild site: then they seldom open together."""
+    """A reason when two partners need unlike chill: then they seldom open together."""
+    if is_low_chill(donor) != is_low_chill(receiver):
+        low = donor if is_low_chill(donor) else receiver
+        return Reason(step="bloom", result="weak", source="uc-coop-ext-low-chill-apples",
+                      template=f"{low.name} is a low-chill kind: it opens weeks before the others")
     if place.chill is None or place.chill >= place.limits.value("pollen-chill-match-site"):
         return None
     if donor.chill_hours is None or receiver.chill_hours is None:

@@ -1,0 +1,207 @@
+"""The smallest set of plants to add so that everything in a yard crops.
+
+Each lacking plant must be served as well as any candidate could serve it. A plant added beside one of them
+serves all within its best range. Families are solved apart, exactly: fewest plants first, then the rank.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from itertools import combinations
+
+from attrs import frozen
+
+from yardplan.arrange.partners import Addition, Fits, Plan, Suggestion, candidates, lacking, suggestion_for
+from yardplan.checks.pollination import net_for
+from yardplan.checks.survey import Survey
+from yardplan.plants.cultivar import Cultivar
+from yardplan.plants.pollen import Verdict, needs_partner
+from yardplan.plants.pollen_net import LEVEL, NO, NOT_PROVED, PollenNet, related
+from yardplan.plants.pollen_range import pollen_range
+from yardplan.plants.pollen_tables import Answer
+
+#: Sets of up to this many plants are tried out one by one; larger ones are built up greedily.
+_TRIED = 3
+
+
+@frozen
+class _Option:
+    """A candidate beside one lacking plant: which of the lacking it serves (a bit each), and its rank."""
+
+    mask: int
+    candidate: Cultivar
+    anchor: int
+    rank: tuple[float, ...]
+
+
+def plan_for(survey: Survey, ids: Iterable[str] | None = None, *, fits: Fits | None = None) -> Plan:
+    """The fewest additions that make every plant crop, or those named in `ids`."""
+    net = net_for(survey)
+    wanted = lacking(net) if ids is None else [net.number[i] for i in ids if i in net.number]
+    additions: list[Addition] = []
+    left: list[int] = []
+    for group in _families(net, wanted):
+        pool = candidates(survey, [net.nodes[n].cultivar for n in group], fits)
+        chosen, unserved = _solve(net, group, pool)
+        additions += [*chosen, *_for_the_added(net, chosen, pool)]
+        left += unserved
+    return Plan(
+        additions=tuple(additions), wanted=tuple(net.nodes[n].id for n in wanted),
+        left=tuple(net.nodes[n].id for n in sorted(left)),
+    )
+
+
+def _families(net: PollenNet, wanted: Sequence[int]) -> list[list[int]]:
+    """The lacking plants in groups that one cultivar could serve."""
+    groups: list[list[int]] = []
+    for number in wanted:
+        cultivar = net.nodes[number].cultivar
+        for group in groups:
+            if related(net.nodes[group[0]].cultivar, cultivar):
+                group.append(number)
+                break
+        else:
+            groups.append([number])
+    return groups
+
+
+def _solve(net: PollenNet, group: list[int], pool: list[Cultivar]) -> tuple[list[Addition], list[int]]:
+    levels = _levels(net, group, pool)
+    asked = {n: max((levels[c, n] for c in range(len(pool)) if (c, n) in levels), default=NO) for n in group}
+    already = {n: net.level(int(net.scores[:, n].argmax()), n) for n in group}
+    served = [n for n in group if asked[n] > already[n]]
+    left = [n for n in group if n not in served]
+    options = _options(net, served, pool, levels, asked)
+    chosen = _fewest(options, (1 << len(served)) - 1)
+    return [_addition(net, served, option) for option in chosen], left
+
+
+def _for_the_added(net: PollenNet, chosen: Sequence[Addition], pool: list[Cultivar]) -> list[Addition]:
+    """Partners for added plants that nothing sets: one of the other additions, or one plant more."""
+    by_key = {candidate.key: candidate for candidate in pool}
+    added = [by_key[addition.suggestion.key] for addition in chosen]
+    more: list[Addition] = []
+    for addition, cultivar in zip(chosen, added, strict=True):
+        if addition.suggestion.back != "no" or any(
+            net.judgements.verdict(other, cultivar).verdict in {"yes", "not proved"}
+            for other in added if other is not cultivar and related(other, cultivar)
+        ):
+            continue
+        partner = _partner_of(net, addition, cultivar, pool)
+        if partner is not None:
+            more.append(partner)
+    return more
+
+
+def _partner_of(
+    net: PollenNet, addition: Addition, cultivar: Cultivar, pool: list[Cultivar]
+) -> Addition | None:
+    """The best plant to set an added one; best of all one that it sets in turn, or that crops alone."""
+    found: list[tuple[tuple[float, ...], Cultivar, Verdict, Answer]] = []
+    for candidate in pool:
+        if not related(candidate, cultivar):
+            continue
+        verdict = net.judgements.verdict(candidate, cultivar)
+        back = "yes" if not needs_partner(candidate) else net.judgements.verdict(cultivar, candidate).verdict
+        if verdict.verdict != "no" and back != "no":
+            overlap = verdict.overlap.shared if verdict.overlap is not None else 0.0
+            rank = (-min(LEVEL[verdict.verdict], LEVEL[back]), -LEVEL[verdict.verdict], -overlap)
+            found.append((rank, candidate, verdict, back))
+    if not found:
+        return None
+    _, candidate, verdict, back = min(found, key=lambda one: one[0])
+    words = tuple(reason.words for reason in verdict.reasons if reason.step in {"genetics", "bloom"})
+    return Addition(
+        suggestion=Suggestion(
+            key=candidate.key, verdict=verdict.verdict, back=back, alone=not needs_partner(candidate),
+            set_by=None, overlap=None if verdict.overlap is None else verdict.overlap.shared,
+            share=verdict.share, near=addition.suggestion.near, reasons=words,
+        ),
+        anchor=addition.anchor, serves=(str(cultivar.key),),
+    )
+
+
+def _levels(net: PollenNet, group: list[int], pool: list[Cultivar]) -> dict[tuple[int, int], int]:
+    """Level of each candidate on each lacking plant that it could cross with."""
+    return {
+        (at, number): LEVEL[net.judgements.verdict(candidate, net.nodes[number].cultivar).verdict]
+        for number in group for at, candidate in enumerate(pool)
+        if related(candidate, net.nodes[number].cultivar)
+    }
+
+
+def _options(
+    net: PollenNet, served: list[int], pool: list[Cultivar], levels: dict[tuple[int, int], int],
+    asked: dict[int, int],
+) -> list[_Option]:
+    """The best candidate for each set of plants that one addition could serve; sets within others dropped."""
+    best: dict[int, _Option] = {}
+    for at, candidate in enumerate(pool):
+        helps = [number for number in served if levels.get((at, number), NO) >= asked[number]]
+        for anchor in helps:
+            mask = sum(1 << served.index(n) for n in helps if _reached(net, anchor, n))
+            suggestion = suggestion_for(net, candidate, anchor)
+            if suggestion is None:
+                continue
+            rank = (-min(LEVEL[suggestion.back], NOT_PROVED), *_finer(suggestion))
+            if mask not in best or rank < best[mask].rank:
+                best[mask] = _Option(mask, candidate, anchor, rank)
+    return [
+        option for mask, option in best.items()
+        if not any(mask != more and mask & more == mask and best[more].rank <= option.rank for more in best)
+    ]
+
+
+def _finer(suggestion: Suggestion) -> tuple[float, ...]:
+    overlap = suggestion.overlap if suggestion.overlap is not None else 0.0
+    share = suggestion.share if suggestion.share is not None else 0.5
+    return (-LEVEL[suggestion.verdict], -LEVEL[suggestion.back], -share, -overlap)
+
+
+def _reached(net: PollenNet, anchor: int, number: int) -> bool:
+    """True when a plant beside `anchor` is within best range of another."""
+    node = net.nodes[number]
+    reach = pollen_range(node.cultivar.crop, node.size, net.place.limits)
+    return bool(net.distances[anchor, number] <= reach.best)
+
+
+def _fewest(options: list[_Option], whole: int) -> list[_Option]:
+    """The fewest options that together serve all; among those the best ranked."""
+    if not whole or not options:
+        return []
+    for size in range(1, _TRIED + 1):
+        fits = [
+            chosen for chosen in combinations(options, size) if _joined(chosen) & whole == whole
+        ] if len(options) ** size <= 200_000 else []
+        if fits:
+            return list(min(fits, key=lambda chosen: sorted(option.rank for option in chosen)))
+    return _greedy(options, whole)
+
+
+def _joined(chosen: Iterable[_Option]) -> int:
+    mask = 0
+    for option in chosen:
+        mask |= option.mask
+    return mask
+
+
+def _greedy(options: list[_Option], whole: int) -> list[_Option]:
+    """Option after option that serves the most of what is left."""
+    chosen: list[_Option] = []
+    left = whole
+    while left:
+        best = max(options, key=lambda option: ((option.mask & left).bit_count(), [-r for r in option.rank]))
+        if not best.mask & left:
+            return chosen
+        chosen.append(best)
+        left &= ~best.mask
+    return chosen
+
+
+def _addition(net: PollenNet, served: list[int], option: _Option) -> Addition:
+    suggestion = suggestion_for(net, option.candidate, option.anchor)
+    assert suggestion is not None  # options are made of suggestions
+    return Addition(
+        suggestion=suggestion, anchor=net.nodes[option.anchor].id,
+        serves=tuple(net.nodes[number].id for bit, number in enumerate(served) if option.mask >> bit & 1),
+    )
