@@ -1,1 +1,1 @@
-"""Places and their climate, looked up offline in the shipped tables."""
+"""Towns, US ZIP codes and climate stations shipped with the program: where a yard lies, its climate."""

@@ -1,0 +1,142 @@
+"""Everything the tables say of a place, each fact with the words that tell where it came from."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from attrs import frozen
+
+from yardplan.places.climate import Climate, Frost, StationUse, climate_at, with_height, zone_for
+from yardplan.places.lookup import find_places, nearest_zone
+from yardplan.places.tables import Place
+from yardplan.shipped import resource
+from yardplan.yard.site import Origin
+
+#: Shown with every US zone, as the publisher asks.
+ZONE_SENTENCE = "Looked up by ZIP code; this program is not the official USDA Plant Hardiness Zone Map."
+_FROST_GUIDE = "a guide: cold hollows run two weeks later"
+
+
+@frozen(kw_only=True)
+class PlaceFacts:
+    """A place, its climate and hardiness zone, and where each came from.
+
+    `zone` is None where nothing is known; `zone_estimated` True where it is only "about", give or take one.
+    """
+
+    place: Place
+    climate: Climate
+    zone: str | None = None
+    zone_estimated: bool = False
+    origins: tuple[Origin, ...] = ()
+
+    def origin(self, fact: str) -> str:
+        """Where a fact came from, or an empty text."""
+        return next((origin.text for origin in self.origins if origin.fact == fact), "")
+
+
+def facts_at(place: Place, elevation: float | None = None) -> PlaceFacts:
+    """The facts of a place; `elevation` in metres replaces the height of the table."""
+    known = with_height(place, elevation)
+    climate = climate_at(known)
+    zone, estimated, zone_text = _zone(known, climate)
+    origins = [
+        Origin(fact="place", text=_place_text(known)),
+        *_height_origin(known, typed=elevation is not None),
+        *([Origin(fact="time_zone", text="that of the nearest town; GeoNames")] if known.time_zone else []),
+        *([Origin(fact="zone", text=zone_text)] if zone else []),
+        *_climate_origins(climate),
+    ]
+    return PlaceFacts(
+        place=known, climate=climate, zone=zone, zone_estimated=estimated, origins=tuple(origins)
+    )
+
+
+def facts_for(words: str, elevation: float | None = None) -> PlaceFacts:
+    """The facts of the best guess for typed words. Raises PlaceError as `find_places` does."""
+    return facts_at(find_places(words, 1)[0], elevation)
+
+
+def to_site_fields(facts: PlaceFacts) -> dict[str, Any]:
+    """The facts as fields of a Site; what is not known is None, so that nothing old stays behind."""
+    frost, climate, place = facts.climate.frost, facts.climate, facts.place
+    return {
+        "place": place.label, "latitude": place.latitude, "longitude": place.longitude,
+        "elevation": place.elevation, "time_zone": place.time_zone, "zone": facts.zone,
+        "last_frost": frost.last, "last_frost_10": frost.last_10, "first_frost": frost.first,
+        "first_frost_10": frost.first_10, "monthly_means": climate.means, "monthly_lows": climate.lows,
+        "monthly_highs": climate.highs, "origins": facts.origins,
+    }
+
+
+def credits() -> tuple[str, ...]:
+    """The credits that the program must show, from SOURCES.md."""
+    lines = resource("places", "SOURCES.md").read_text(encoding="utf-8").splitlines()
+    return tuple(line.removeprefix("> ") for line in lines if line.startswith("> "))
+
+
+def _place_text(place: Place) -> str:
+    if place.found_by == "zip":
+        return f"ZIP code {place.zip_code}; US Census Bureau and GeoNames"
+    return "typed in" if place.found_by == "position" else "GeoNames"
+
+
+def _height_origin(place: Place, *, typed: bool) -> list[Origin]:
+    if place.elevation is None:
+        return []
+    text = "typed in" if typed else (
+        "the nearest place of 1,000 people; slopes differ" if place.found_by == "zip" else "GeoNames"
+    )
+    return [Origin(fact="elevation", text=text)]
+
+
+def _zone(place: Place, climate: Climate) -> tuple[str | None, bool, str]:
+    """Zone, whether it is only an estimate, and where it came from."""
+    if place.country == "US":
+        if place.zone and place.found_by == "zip":
+            return place.zone, False, f"ZIP code {place.zip_code}, USDA 2023. {ZONE_SENTENCE}"
+        found = nearest_zone(place.latitude, place.longitude)
+        if found and found[0].zone:
+            text = f"ZIP code {found[0].zip_code}, {found[1]:.0f} km away, USDA 2023. {ZONE_SENTENCE}"
+            return found[0].zone, False, text
+    if climate.extreme_low is None:
+        return None, False, ""
+    whole = zone_for(climate.extreme_low).rstrip("ab")
+    text = (
+        f"about zone {whole}, give or take one: estimated from monthly temperatures "
+        f"(yearly minimum about {climate.extreme_low:.0f} °C)"
+    )
+    return whole, True, text
+
+
+def station_text(use: StationUse) -> str:
+    """A station with its distance, height difference, period and source, in one line."""
+    kind = {"NOAA8110": "NOAA normals", "WMO9120": "WMO normals", "CHELSA": "climate model CHELSA"}
+    height = "height difference not known"
+    if use.height is not None:
+        word = "above" if use.height >= 0 else "below"
+        height = f"place {abs(use.height):.0f} m {word} it"
+    source = f"{kind.get(use.station.source, use.station.source)} {use.station.period}"
+    return f"{use.station.name}, {use.distance:.0f} km away, {height}, {source}"
+
+
+def _climate_origins(climate: Climate) -> list[Origin]:
+    origins = []
+    if climate.means:
+        text = f"{climate.grade}: " + "; ".join(station_text(use) for use in climate.uses)
+        if climate.grade != "poor":
+            text += ". Near a coast, a large lake or in a narrow valley count it one grade worse"
+        origins.append(Origin(fact="monthly_means", text=text))
+    if climate.frost.use:
+        origins.append(Origin(fact="frost", text=_frost_text(climate.frost, climate.frost.use)))
+    return origins
+
+
+def _frost_text(frost: Frost, use: StationUse) -> str:
+    if frost.kind == "rare":
+        return f"frost is rare: under two days a year at {station_text(use)}"
+    if frost.kind == "allyear":
+        return f"frost is possible in every month at {station_text(use)}"
+    how = "freeze dates" if use.station.frost == "N" else "estimated from frost days by month"
+    spread = "; one-in-ten dates by the usual spread" if frost.ten_percent_estimated else ""
+    return f"{station_text(use)}; {how}{spread}; {_FROST_GUIDE}"
