@@ -12,7 +12,7 @@ from attrs import field, frozen
 
 from yardplan.checks.finding import Figure, Measure
 from yardplan.shipped import resource
-from yardplan.units import FOOT, INCH, US_GALLON
+from yardplan.units import FOOT, INCH, POUND, US_GALLON
 
 Severity = Literal["law", "safety", "damage", "care", "growth"]
 
@@ -35,7 +35,7 @@ UNITS: dict[str, tuple[float, Measure]] = {
     "pH": (1.0, "ph"),
     "litres": (1.0, "volume"),
     "US gal": (US_GALLON, "volume"),
-    "kg/m2": (1.0, "weight"),
+    "lb/100 sq ft": (POUND / (100 * FOOT**2), "weight"),
 }
 
 

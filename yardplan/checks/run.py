@@ -3,11 +3,22 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from attrs import evolve
 
-from yardplan.checks import bloom, chill, clearance, frost, hardiness, known, light, pollination, spacing
+from yardplan.checks import (
+    bloom,
+    chill,
+    clearance,
+    frost,
+    hardiness,
+    known,
+    light,
+    pollination,
+    soil,
+    spacing,
+)
 from yardplan.checks.check import Check
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.ordering import natural
@@ -17,7 +28,7 @@ from yardplan.yard.change import Change
 #: Every check, in the order in which findings of one weight are listed.
 CHECKS: tuple[Check, ...] = (
     spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
-    chill.CHECK, frost.CHECK, bloom.CHECK, known.CHECK,
+    chill.CHECK, frost.CHECK, bloom.CHECK, soil.CHECK, known.CHECK,
 )
 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
@@ -40,9 +51,25 @@ def _applies(check: Check, survey: Survey, near_only: bool) -> bool:
     return check.near or not near_only
 
 
-def _taken_over(finding: Finding, holds: bool) -> Finding:
-    """A finding of before; pale (not fresh) when it may no longer hold."""
-    return finding if holds or not finding.fresh else evolve(finding, fresh=False)
+def _may_hold(check: Check, finding: Finding, change: Change | None, survey: Survey) -> bool:
+    """True when a finding that was not computed again holds all the same: nothing it speaks of changed."""
+    if change is None or check.light:
+        return False
+    plants_only = change.only_moves and change.moved <= survey.plants.keys()
+    return plants_only and change.moved.isdisjoint(finding.things)
+
+
+def _taken_over(
+    check: Check, before: Sequence[Finding], change: Change | None, survey: Survey
+) -> Iterator[Finding]:
+    """Findings of before; pale (not fresh) where they may no longer hold, none of things that are gone."""
+    gone = change.removed if change is not None else frozenset()
+    unmoved = change is not None and change.only_moves and not check.places
+    for finding in before:
+        if finding.check != check.name or not gone.isdisjoint(finding.things):
+            continue
+        holds = unmoved or not finding.fresh or _may_hold(check, finding, change, survey)
+        yield finding if holds else evolve(finding, fresh=False)
 
 
 def findings(
@@ -57,14 +84,12 @@ def findings(
     """
     found: list[Finding] = []
     before = previous or ()
-    gone = change.removed if change is not None else frozenset()
     for check in CHECKS:
         unmoved = change is not None and change.only_moves and not check.places and previous is not None
         if not unmoved and _applies(check, survey, near_only):
             found.extend(check.run(survey))
         else:
-            kept = (finding for finding in before if finding.check == check.name)
-            found.extend(_taken_over(finding, unmoved) for finding in kept if gone.isdisjoint(finding.things))
+            found.extend(_taken_over(check, before, change, survey))
     return in_order(found)
 
 

@@ -1,0 +1,199 @@
+"""Soil: the pH range of each crop against ground, bed or container, with the amounts that mend it."""
+
+from __future__ import annotations
+
+from yardplan.checks.check import Check, Wording
+from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.soil_plan import Rooting, SoilPlan, acid_loving, limy, soil_plans
+from yardplan.checks.survey import Survey
+from yardplan.yard.ground import Outline
+
+NAME = "soil"
+
+
+def _mark(outline: Outline) -> Mark:
+    shape = "point" if len(outline) == 1 else "line" if len(outline) == 2 else "area"
+    return Mark(outline, shape)  # type: ignore[arg-type]
+
+
+def _ph(rooting: Rooting) -> dict[str, Figure]:
+    low, high = rooting.crop.ph or (0.0, 14.0)
+    shown = {
+        "crop": Figure(rooting.crop.name, "text"), "low": Figure(low, "ph"), "high": Figure(high, "ph"),
+        "home": Figure(rooting.home, "text"),
+    }
+    if rooting.soil.ph is not None:
+        shown["ph"] = Figure(rooting.soil.ph, "ph")
+    return shown
+
+
+def _amounts(plan: SoilPlan) -> dict[str, Figure]:
+    if plan.amount is None or plan.goal is None:
+        return {}
+    return {
+        "least": Figure(plan.amount.low, "weight"), "most": Figure(plan.amount.high, "weight"),
+        "goal": Figure(plan.goal, "ph"), "area": Figure(plan.rooting.area, "area"),
+        "depth": Figure(plan.rooting.depth, "length"), "dressings": Figure(len(plan.dressings), "count"),
+        "months": Figure(plan.dressings[0].months, "count"), "gap": Figure(plan.gap, "ph"),
+    }
+
+
+def _made(
+    survey: Survey, plan: SoilPlan, kind: str, weight: Weight, rule: str, more: dict[str, Figure]
+) -> Finding:
+    rooting = plan.rooting
+    return survey.finding(
+        NAME, kind, weight, (rooting.id,), rule, _ph(rooting) | more, (_mark(rooting.outline),)
+    )
+
+
+def _acidify(survey: Survey, plan: SoilPlan) -> Finding:
+    """Sulfur: a caution, with the way to more acid by peat where sulfur alone will hardly do."""
+    acid = acid_loving(plan.rooting.crop)
+    ph = plan.rooting.soil.ph or 0.0
+    hard = acid and ph > survey.rules.value("ph-warn-acidify")
+    kind = "acidify_hard" if hard else "acidify"
+    weight = Weight.CAUTION if acid or plan.gap > survey.rules.value("ph-far") else Weight.ADVICE
+    rule = "ph-warn-acidify" if hard else "sulfur-one-dose"
+    shown = _amounts(plan) | {"retest": survey.rules.figure("sulfur-retest")}
+    return _made(survey, plan, kind, weight, rule, shown)
+
+
+def _bed(survey: Survey, plan: SoilPlan) -> Finding:
+    """Ground that cannot be made acid: the bed or container that would do, with its size and fill."""
+    rooting, value = plan.rooting, survey.rules.value
+    free_lime = limy(rooting.soil, survey.rules)
+    if not acid_loving(rooting.crop):
+        return _made(survey, plan, "limy", Weight.CAUTION, "ph-limy", {"gap": Figure(plan.gap, "ph")})
+    depth = value("raised-bed-depth")
+    area = max(rooting.area, value("raised-bed-width") ** 2)
+    shown = {
+        "depth": Figure(depth, "length"), "area": Figure(area, "area"),
+        "fill": Figure(area * depth * 1000.0, "volume"),
+        "pot": survey.rules.figure("container-blueberry"),
+    }
+    kind = "needs_bed_lime" if free_lime else "needs_bed"
+    return _made(survey, plan, kind, Weight.CONFLICT, "ph-limy" if free_lime else "ph-no-acidify", shown)
+
+
+def _lime(survey: Survey, plan: SoilPlan) -> Finding:
+    weight = Weight.CAUTION if plan.gap > survey.rules.value("ph-far") else Weight.ADVICE
+    shown = _amounts(plan) | {"between": survey.rules.figure("lime-between")}
+    return _made(survey, plan, "lime", weight, "lime-one-dose", shown)
+
+
+def _missing(survey: Survey, plans: list[SoilPlan]) -> list[Finding]:
+    """One request for the pH that decides something, and one for the texture where amounts hang on it."""
+    found = []
+    unknown = [plan for plan in plans if plan.way == "unknown"]
+    if unknown:
+        sour = [plan.rooting.id for plan in unknown if acid_loving(plan.rooting.crop)]
+        shown = {"count": Figure(len(unknown), "count")}
+        kind = "ph_missing_acid" if sour else "ph_missing"
+        weight = Weight.CAUTION if sour else Weight.ADVICE
+        found.append(survey.finding(NAME, kind, weight, tuple(sour), "ph-margin", shown))
+    vague = tuple(p.rooting.id for p in plans if p.amount is not None and p.rooting.soil.texture is None)
+    if vague:
+        shown = {"count": Figure(len(vague), "count")}
+        found.append(survey.finding(NAME, "texture_missing", Weight.ADVICE, (), "ph-margin", shown))
+    return found
+
+
+def _repot(survey: Survey, plan: SoilPlan) -> Finding:
+    """A container whose mix does not suit is filled anew, not mended."""
+    weight = Weight.CAUTION if plan.gap > survey.rules.value("ph-margin") else Weight.ADVICE
+    return _made(survey, plan, "repot", weight, "ph-margin", {})
+
+
+def _found(survey: Survey, plan: SoilPlan) -> Finding | None:
+    if plan.way in ("fits", "unknown"):
+        return None
+    if plan.rooting.home == "container":
+        return _repot(survey, plan)
+    return {"acidify": _acidify, "bed": _bed, "lime": _lime}[plan.way](survey, plan)
+
+
+def run(survey: Survey) -> list[Finding]:
+    """Findings on soil, and requests for the facts that would decide."""
+    plans = soil_plans(survey)
+    found = [made for plan in plans if (made := _found(survey, plan)) is not None]
+    return [*found, *_missing(survey, plans)]
+
+
+_SULFUR = (
+    "Work {least} to {most} of elemental sulfur into {area}, {depth} deep, {months} months before "
+    "planting, in "
+    "{dressings} dressing(s); test again after {retest} months and before each further one."
+)
+
+CHECK = Check(
+    name=NAME,
+    title="Soil",
+    run=run,
+    near=False,
+    wording={
+        "acidify": Wording(
+            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}.", _SULFUR, "soil pH {ph} too high",
+        ),
+        "acidify_hard": Wording(
+            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}. Above pH 6 sulfur alone will hardly "
+            "do: much peat or bark is needed besides, and it must be kept up every year.",
+            _SULFUR + " A raised bed or a container with acid mix is surer.",
+            "soil pH {ph} too high",
+        ),
+        "needs_bed": Wording(
+            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}. Ground this alkaline is not worth "
+            "making acid.",
+            "Build a raised bed of {area}, {depth} deep ({fill} of fill, half of it peat, half composted "
+            "pine "
+            "bark or acid potting mix), or use a container from {pot} up, and water with rain.",
+            "needs a bed of acid soil",
+        ),
+        "needs_bed_lime": Wording(
+            "{a}: the {home} holds free lime[ (pH {ph})] and cannot be made acid; {crop} wants pH {low} to "
+            "{high}.",
+            "Build a raised bed of {area}, {depth} deep ({fill} of fill, half of it peat), lined off "
+            "from the "
+            "ground, or use a container from {pot} up, and water with rain.",
+            "free lime: needs acid soil",
+        ),
+        "limy": Wording(
+            "{a}: the {home} holds free lime[ (pH {ph})], {gap} above what {crop} likes, and sulfur cannot "
+            "change that. Leaves may turn yellow for want of iron.",
+            "Choose a rootstock or kind that bears lime, or a raised bed; treat yellow leaves with "
+            "chelated iron "
+            "by its label.",
+            "limy soil",
+        ),
+        "lime": Wording(
+            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}.",
+            "Spread {least} to {most} of ground limestone on {area}, worked {depth} deep, the first {months} "
+            "months before planting, in {dressings} dressing(s) {between} months apart. Use more in "
+            "proportion "
+            "where its calcium carbonate equivalent is under 100.",
+            "soil pH {ph} too low",
+        ),
+        "repot": Wording(
+            "{a}: the mix in its container has pH {ph}; {crop} wants {low} to {high}.",
+            "Fill the container with a mix of pH {low} to {high}, and test it every year.",
+            "mix of pH {ph}",
+        ),
+        "ph_missing": Wording(
+            "The pH of the soil is not entered: it would decide what {count} plants need added.",
+            "Test the soil (a home kit tells to about half a unit) and enter the pH in the site card or "
+            "the bed.",
+            "enter the soil pH",
+        ),
+        "ph_missing_acid": Wording(
+            "The pH of the soil is not entered. It decides whether {things} can grow in this ground at all.",
+            "Test the soil and see whether it fizzes with vinegar; enter both in the site card.",
+            "enter the soil pH",
+        ),
+        "texture_missing": Wording(
+            "The texture of the soil is not entered, so the amounts for {count} plants run from sand to "
+            "clay.",
+            "Enter the texture in the site card: rub moist soil between the fingers.",
+            "enter the soil texture",
+        ),
+    },
+)
