@@ -104,7 +104,9 @@ class Tracer:
         self.mesh = TriangleMesh(self.scene, triangles)
         self.triangles = len(triangles)
 
-    def light(self, origins: np.ndarray[Any, Any], direction: np.ndarray[Any, Any], month: int) -> np.ndarray[Any, Any]:
+    def light(
+        self, origins: np.ndarray[Any, Any], direction: np.ndarray[Any, Any], month: int
+    ) -> np.ndarray[Any, Any]:
         """Share of the beam that reaches each origin (n, 3) from a direction."""
         left = np.ones(len(origins))
         met = np.zeros(len(origins), dtype=np.uint64)

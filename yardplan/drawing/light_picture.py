@@ -18,10 +18,11 @@ from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.style import THIN, colour, pen
 from yardplan.drawing.view import PlanView
+from yardplan.sun.classes import limits
 from yardplan.sun.light import GroundField
 
 #: Hours of direct sun a day at which the tone changes, and the darkness below each.
-LEVELS = (2.0, 4.0, 6.0, 8.0)
+LEVELS = limits()
 TONES = (0.20, 0.145, 0.09, 0.04, 0.0)
 #: Cells are split this many times each way, so that tones end where their lines run.
 _FINER = 4

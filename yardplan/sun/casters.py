@@ -7,6 +7,7 @@ that is level in truth leans. Buildings are level in truth; walls, fences and ro
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Sequence
 
@@ -51,7 +52,7 @@ Caster = Crown | Prism
 
 
 def sane_height(height: float) -> float:
-    """A height that can be worked with: not below 0, not above the tallest thing counted, 0 when not a number."""
+    """A height to work with: not below 0, not above the tallest counted, 0 when not a number."""
     return min(max(height, 0.0), figure("tallest")) if math.isfinite(height) else 0.0
 
 
@@ -73,7 +74,7 @@ def levelled(plane: Plane, gradient: Point, about: Point) -> Plane:
 
 @frozen
 class _Box:
-    """The rectangle about a footprint along its roof: middle, direction of the ridge, half length and width."""
+    """The rectangle about a footprint along its roof: middle, ridge direction, half length and width."""
 
     middle: Floats
     along: Floats
@@ -114,7 +115,7 @@ def _slope(box: _Box, direction: Floats, half: float, low: float, pitch: float) 
 def roof_planes(building: Building, shape: Polygon | MultiPolygon) -> list[Plane]:
     """The planes whose lowest is the roof over `shape` (footprint with its overhang).
 
-    `eaves` is the height of the lower roof edge, `ridge` the highest height; one roof spans the whole outline.
+    `eaves` is the height of the lower roof edge, `ridge` the highest; one roof spans the whole outline.
     """
     eaves, ridge = sane_height(building.eaves), sane_height(building.ridge)
     rise = ridge - eaves
@@ -142,14 +143,14 @@ def building_casters(building: Building, gradient: Point = (0.0, 0.0)) -> list[P
     planes = [levelled(plane, gradient, about) for plane in roof_planes(building, roof)]
     eaves = levelled((sane_height(building.eaves), 0.0, 0.0), gradient, about)
     if over <= 0.0:
-        parts = [(ring, 0.0, planes) for ring in convex_pieces(walls)]
-        return [p for part in parts for p in _solid(building.id, *part, OPAQUE_LIGHT)]
-    body = [p for ring in convex_pieces(walls) for p in _solid(building.id, ring, 0.0, [eaves], OPAQUE_LIGHT)]
+        return [p for ring in convex_pieces(walls) for p in _solid(building.id, ring, 0.0, planes)]
+    key = building.id
+    body = [p for ring in convex_pieces(walls) for p in _solid(key, ring, 0.0, [eaves])]
     lid = eaves if planes != [eaves] else (eaves[0] - THINNEST, eaves[1], eaves[2])
-    return body + [p for ring in convex_pieces(roof) for p in _solid(building.id, ring, lid, planes, OPAQUE_LIGHT)]
+    return body + [p for ring in convex_pieces(roof) for p in _solid(key, ring, lid, planes)]
 
 
-def _solid(owner: str, ring: Floats, low: float | Plane, planes: Sequence[Plane], light: Light) -> list[Prism]:
+def _solid(owner: str, ring: Floats, low: float | Plane, planes: Sequence[Plane]) -> list[Prism]:
     """One piece, cut to where its top lies above its floor: on a slope a building may dip into the hill."""
     floor: Plane = low if isinstance(low, tuple) else (low, 0.0, 0.0)
     for plane in planes:
@@ -158,13 +159,13 @@ def _solid(owner: str, ring: Floats, low: float | Plane, planes: Sequence[Plane]
             ring = clipped(ring, normal, plane[0] - floor[0])
     if len(ring) < 3:
         return []
-    return [Prism(owner, roofed(ring, low, planes), light)]
+    return [Prism(owner, roofed(ring, low, planes), OPAQUE_LIGHT)]
 
 
 def _stretches(line: Outline) -> list[tuple[Floats, Floats]]:
     """Pairs of ends of a line's straight stretches, without those of no length."""
     points = [np.array(p, dtype=np.float64) for p in line if all(math.isfinite(v) for v in p)]
-    return [(a, b) for a, b in zip(points[:-1], points[1:], strict=True) if np.hypot(*(b - a)) > 1e-6]
+    return [(a, b) for a, b in itertools.pairwise(points) if np.hypot(*(b - a)) > 1e-6]
 
 
 def stretch_ring(start: Floats, end: Floats, width: float) -> Floats:

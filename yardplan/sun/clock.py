@@ -21,7 +21,7 @@ class ZoneError(ValueError):
 
 @frozen
 class SunTimes:
-    """Rise, highest point and set of one solar day, as UTC moments; None where the sun does not rise or set."""
+    """Rise, highest point and set of one solar day, as UTC moments; None where it does not rise or set."""
 
     day: Day
     noon: datetime
@@ -42,7 +42,7 @@ def zone_of(site: Site) -> tzinfo:
 
 
 def mean_noon(day: date, longitude: float) -> float:
-    """UTC seconds at which the mean sun stands highest on a calendar day of the place's own mean solar time."""
+    """UTC seconds at which the mean sun stands highest on a day of the place's own mean solar time."""
     start = datetime.combine(day, time(), UTC).timestamp()
     return start + 43200.0 - longitude * 240.0
 
@@ -72,7 +72,7 @@ def shown(at: datetime, site: Site, clock: Clock = "zone") -> tuple[date, float]
     if clock == "solar":
         hours = float(position.solar_hour(at.timestamp(), site.longitude))
         mean = at.astimezone(UTC) + timedelta(hours=site.longitude / 15.0)
-        return (mean - timedelta(hours=hours - 12.0) ).date(), hours
+        return (mean - timedelta(hours=hours - 12.0)).date(), hours
     local = at.astimezone(zone_of(site))
     return local.date(), local.hour + local.minute / 60.0 + local.second / 3600.0
 

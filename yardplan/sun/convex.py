@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Sequence
 
 import numpy as np
@@ -64,7 +65,7 @@ def _slabs(shape: Polygon) -> list[Polygon]:
     levels = np.unique(np.round(ring @ across, 9))
     far = float(np.abs(ring @ along).max()) + 1.0
     parts: list[Polygon] = []
-    for low, high in zip(levels[:-1], levels[1:], strict=True):
+    for low, high in itertools.pairwise(levels):
         ends = (far * -along, far * along)
         band = Polygon([ends[0] + low * across, ends[1] + low * across,
                         ends[1] + high * across, ends[0] + high * across])

@@ -93,7 +93,7 @@ def surfaces_of(targets: Sequence[Target], number: int) -> Surfaces:
 
 @frozen(eq=False)
 class Blocks:
-    """Rays that meet a caster: flat index (target, position, point), owner number, depth; all of one length."""
+    """Rays that meet a caster: flat index (target, position, point), owner, depth; all of one length."""
 
     ray: Ints
     owner: Ints
@@ -216,7 +216,8 @@ class Blocker:
         met = np.zeros((len(caster), self.surfaces.points.shape[1]), dtype=bool)
         for start in range(0, len(caster), _BUNDLES):
             cut = slice(start, start + _BUNDLES)
-            rays = Rays(self.surfaces.points[target[cut]], self.sun.level[beam[cut]][:, None, :], self.gradient)
+            directions = self.sun.level[beam[cut]][:, None, :]
+            rays = Rays(self.surfaces.points[target[cut]], directions, self.gradient)
             met[cut] = batch.hits(caster[cut], rays)
         bundle, point = np.nonzero(met)
         return bundle, point
@@ -224,20 +225,25 @@ class Blocker:
 
 @frozen(eq=False)
 class Exposure:
-    """Light of targets: `hours` (p, tallies) by the sun's weights, `losses` (p, owners) of the season's hours."""
+    """Light of targets: `hours` (p, tallies) by the sun's weights, `losses` (p, owners) of season hours."""
 
     hours: Floats
     losses: Floats
 
 
+def sums(index: Ints, values: Floats | Ints, size: int) -> Floats:
+    """Values added up by index, float64 (size,)."""
+    return np.bincount(index, weights=values, minlength=size).astype(np.float64, copy=False)
+
+
 def exposure_of(shown: Floats, blocks: Blocks, sun: Sun, owners: int) -> Exposure:
     """Sum up rays. `shown` (p, n, k) from `Surfaces.shown_to`; rays of `blocks` index into it."""
     targets, beams, number = shown.shape
-    depth = np.bincount(blocks.ray, weights=blocks.depth, minlength=shown.size)
+    depth = sums(blocks.ray, blocks.depth, shown.size)
     lost = shown.reshape(-1) * -np.expm1(depth * (-1.0 / DEPTH_UNIT))
     per_beam = 1.0 - lost.reshape(targets, beams, number).sum(axis=2)
     beam = blocks.ray // number % beams
     share = lost[blocks.ray] * blocks.depth / depth[blocks.ray] * sun.weights[0][beam]
     key = blocks.ray // (number * beams) * owners + blocks.owner
-    losses = np.bincount(key, weights=share, minlength=targets * owners).reshape(targets, owners)
-    return Exposure(per_beam @ sun.weights.T, losses.astype(np.float64))
+    losses = sums(key, share, targets * owners).reshape(targets, owners)
+    return Exposure(per_beam @ sun.weights.T, losses)

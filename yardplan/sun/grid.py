@@ -15,7 +15,7 @@ from yardplan.yard.ground import Point
 
 @frozen
 class Grid:
-    """`rows` x `cols` square cells of `cell` metres; (x0, y0) the lower left corner, rows go up the drawing."""
+    """`rows` x `cols` square cells of `cell` metres; (x0, y0) lower left corner, rows go up the drawing."""
 
     x0: float
     y0: float

@@ -1,15 +1,16 @@
 """The light report: hours of direct sun at every crown, row and bed and over the ground, and who takes them.
 
-Hours are the time a day with the sun at least at the lowest altitude, times the share of the beam let through,
-averaged over the season's dates and over the part of the crown's surface that faces the sun.
+Hours are the time a day with the sun at or above the lowest altitude, times the share of the beam let
+through, averaged over the season's dates and over the part of the crown's surface that faces the sun.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from datetime import date
 
 import numpy as np
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
 from yardplan.sun.exposure import (
@@ -25,8 +26,27 @@ from yardplan.sun.field import field_of
 from yardplan.sun.grid import Grid, grid_over
 from yardplan.sun.parameters import count, figure
 from yardplan.sun.position import Floats
-from yardplan.sun.scene import BEHIND_HORIZON, BEHIND_SLOPE, HORIZON, OPEN, SLOPE, Scene, kept_from, levelled, on_drawing
-from yardplan.sun.season import TALLIES, Detail, Positions, months_of, season_positions
+from yardplan.sun.scene import (
+    BEHIND_HORIZON,
+    BEHIND_SLOPE,
+    HORIZON,
+    OPEN,
+    SLOPE,
+    Scene,
+    kept_from,
+    levelled,
+    on_drawing,
+)
+from yardplan.sun.season import (
+    TALLIES,
+    Detail,
+    Positions,
+    joined,
+    months_of,
+    over_dates,
+    season_positions,
+    sky_parts,
+)
 from yardplan.sun.spans import beams_of
 from yardplan.yard.ground import Point
 
@@ -40,7 +60,7 @@ class PlantLight:
     """Light of one plant, row or bed. Hours a day; `open_light` share of an open place's light, 0 to 1.
 
     `open_hours` is what an open place gets; `shaded_by` (id, hours) of all that takes light, most first,
-    adds up to `open_hours` - `hours`. The ids `horizon` and `slope` stand for the sky line and the ground's tilt.
+    adds up to `open_hours` - `hours`. The ids `horizon` and `slope` stand for sky line and the ground's tilt.
     `worst_month` 1 to 12, 0 where the sun never rises high enough.
     """
 
@@ -57,7 +77,7 @@ class PlantLight:
 
 @frozen(kw_only=True, eq=False)
 class GroundField:
-    """Hours of direct sun a day over the ground, (rows, cols) float32, season mean; `open_hours` of open ground."""
+    """Hours of direct sun a day over the ground, (rows, cols) float32; `open_hours` of open ground."""
 
     grid: Grid
     hours: NDArray[np.float32]
@@ -153,7 +173,9 @@ def _exposure(scene: Scene, setting: Setting, number: int, progress: Progress | 
     return Exposure(hours, losses)
 
 
-def plant_light(thing_id: str, hours: Floats, losses: Floats, owners: list[str], setting: Setting) -> PlantLight:
+def plant_light(
+    thing_id: str, hours: Floats, losses: Floats, owners: list[str], setting: Setting
+) -> PlantLight:
     """Figures of one thing from its tallies and its losses by owner."""
     total, got = setting.totals, dict(zip(TALLIES, hours.tolist(), strict=True))
     by = [(owners[n], float(losses[n])) for n in np.flatnonzero(losses > 0.0)] + list(setting.lost_to_all)
@@ -213,8 +235,8 @@ def light_report(scene: Scene, detail: Detail = "full", progress: Progress | Non
                  cell: float | None = None, positions: Positions | None = None) -> LightReport:
     """Light of everything in a scene: `live` is coarse and quick, `full` refined.
 
-    `progress` is called with the share done and may raise to stop. `cell` in metres and `positions` replace the
-    usual ones.
+    `progress` is called with the share done and may raise to stop. `cell` in metres and `positions` replace
+    the usual ones.
     """
     setting = setting_of(scene, positions or season_positions(scene.site, detail))
     number = samples(detail)
@@ -227,3 +249,16 @@ def light_report(scene: Scene, detail: Detail = "full", progress: Progress | Non
     grid = grid_over(scene.bounds, detail, cell)
     ground = ground_field(scene, setting, grid, _scaled(progress, 0.5, 1.0))
     return report_of(scene, setting, lights, ground, detail)
+
+
+def day_report(scene: Scene, day: date, detail: Detail = "full", progress: Progress | None = None, *,
+               cell: float | None = None) -> LightReport:
+    """The same for one date: all hours are those of that day, leaves as in its month.
+
+    `hours_midsummer` is 0 in it. In polar night all hours are 0.
+    """
+    positions = joined([
+        over_dates([day], scene.site, figure(f"{detail}_day_step"), staggered=False), sky_parts(day.month)
+    ])
+    report = light_report(scene, detail, progress, cell=cell, positions=positions)
+    return evolve(report, season=(day.strftime("%m-%d"), day.strftime("%m-%d")))

@@ -21,6 +21,7 @@ from yardplan.sun.exposure import (
     Surfaces,
     batches_of,
     exposure_of,
+    sums,
     surfaces_of,
 )
 from yardplan.sun.field import Ledger, chunk_of
@@ -41,7 +42,6 @@ from yardplan.sun.position import Floats
 from yardplan.sun.scene import Scene
 from yardplan.sun.season import Detail, Positions, season_positions
 from yardplan.sun.spans import Beams, Ints, Spans, beams_of, spans_of
-
 
 #: From this part of all cells and positions on, running sums over everything are cheaper.
 _DENSE = 3
@@ -82,7 +82,8 @@ class MovingField:
 
     def with_casters(self, casters: Sequence[Caster]) -> NDArray[np.float32]:
         """Hours in each cell (rows, cols) with the moving casters in place."""
-        each = [spans for caster in casters for spans in spans_of([caster], self.beams, self.grid) if len(spans)]
+        found = [spans for caster in casters for spans in spans_of([caster], self.beams, self.grid)]
+        each = [spans for spans in found if len(spans)]
         covered = sum(int((spans.end - spans.start).sum()) for spans in each)
         if len(each) == 1:
             lost = self._lost_alone(each[0])
@@ -97,7 +98,7 @@ class MovingField:
         cell, span = _cells(spans, self.grid)
         taken = self._rest.reshape(-1)[cell]
         taken *= -np.expm1(spans.depth * (-1.0 / DEPTH_UNIT)).astype(np.float32)[span]
-        return np.bincount(cell % self.grid.cells, weights=taken, minlength=self.grid.cells)
+        return sums(cell % self.grid.cells, taken, self.grid.cells)
 
     def _lost_in_turn(self, each: Sequence[Spans]) -> Floats:
         """Hours that several casters take: each what those before it left."""
@@ -110,7 +111,7 @@ class MovingField:
             after = before * np.exp(spans.depth * (-1.0 / DEPTH_UNIT)).astype(np.float32)[span]
             self._left[cell] = after
             taken = self._rest.reshape(-1)[cell] * (before - after)
-            lost += np.bincount(cell % self.grid.cells, weights=taken, minlength=self.grid.cells)
+            lost += sums(cell % self.grid.cells, taken, self.grid.cells)
             touched.append(cell)
         for cell in touched:
             self._left[cell] = 1.0
@@ -169,7 +170,7 @@ class MovingLight:
         surfaces = surfaces_of([scene.subjects[key].target(self.number) for key in self.staying], self.number)
         blocks = self._blocker(surfaces).blocks(self.batches)
         shown = surfaces.shown_to(self.setting.sun)
-        depth = np.bincount(blocks.ray, weights=blocks.depth, minlength=shown.size)
+        depth = sums(blocks.ray, blocks.depth, shown.size)
         exposure = exposure_of(shown, blocks, self.setting.sun, len(self.owners))
         return _Rest(surfaces, shown.reshape(-1), depth, blocks, exposure)
 
@@ -197,7 +198,7 @@ class MovingLight:
         if not len(blocks.ray):
             return {}
         rays, where = np.unique(blocks.ray, return_inverse=True)
-        added = np.bincount(where, weights=blocks.depth, minlength=len(rays))
+        added = sums(where, blocks.depth, len(rays))
         before, now = rest.depth[rays], rest.depth[rays] + added
         shown = rest.shown[rays]
         lost_before = shown * -np.expm1(before * (-1.0 / DEPTH_UNIT))
@@ -221,16 +222,14 @@ class MovingLight:
 
     def _per_beam(self, rays: Ints, values: Floats) -> Floats:
         size = len(self.staying) * len(self.setting.sun)
-        total = np.bincount(rays // self.number, weights=values, minlength=size)
-        return total.reshape(len(self.staying), -1)
+        return sums(rays // self.number, values, size).reshape(len(self.staying), -1)
 
     def _shares(self, blocks: Blocks, per_depth: Floats) -> Floats:
         """Depth times a factor, summed by target and owner."""
         target = blocks.ray // (self.number * len(self.setting.sun))
         size = (len(self.staying), len(self.owners))
         key = target * size[1] + blocks.owner
-        total = np.bincount(key, weights=blocks.depth * per_depth, minlength=size[0] * size[1])
-        return total.reshape(size)
+        return sums(key, blocks.depth * per_depth, size[0] * size[1]).reshape(size)
 
     def _lights(self, ids: Sequence[str], exposure: Exposure) -> dict[str, PlantLight]:
         owners = list(self.owners)

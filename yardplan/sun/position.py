@@ -42,7 +42,7 @@ def julian_day(times: ArrayLike) -> Floats:
 
 @frozen(eq=False)
 class Ecliptic:
-    """Apparent place of the sun and sidereal time at Greenwich, radians but for `mean_longitude` (degrees)."""
+    """Apparent place of the sun and sidereal time, radians; `mean_longitude`, `nutation` in degrees."""
 
     right_ascension: Floats
     declination: Floats
@@ -121,7 +121,7 @@ def vectors_of(altitude: ArrayLike, azimuth: ArrayLike) -> Floats:
 
 
 def refraction(altitude: ArrayLike) -> Floats:
-    """Degrees to add to a true altitude, at 1010 hPa and 10 C (Meeus 16.4); none below the horizon's 1 degree."""
+    """Degrees to add to a true altitude, at 1010 hPa and 10 C (Meeus 16.4); none below -1 degree."""
     true = np.asarray(altitude, dtype=np.float64)
     held = np.maximum(true, -1.0)
     lift = 1.02 / 60.0 / np.tan(np.radians(held + 10.3 / (held + 5.11)))
@@ -149,7 +149,7 @@ def solar_hour(times: ArrayLike, longitude: float) -> Floats:
 
 
 def half_day(sun_declination: Any, latitude: float, altitude: float = HORIZON_ALTITUDE) -> Floats:
-    """Hours from the sun's passing an altitude to noon: 0 when it never rises so high, 12 when it never sinks.
+    """Hours from the sun's passing an altitude to noon: 0 if it never rises so high, 12 if it never sinks.
 
     cos H = (sin altitude - sin lat sin dec) / (cos lat cos dec); `sun_declination` in degrees.
     """

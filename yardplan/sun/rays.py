@@ -72,7 +72,10 @@ def _quadratic(a: Floats, half_b: Floats, c: Floats) -> tuple[Floats, Floats, Bo
     return np.minimum(one, two), np.maximum(one, two), inside > 0.0
 
 
-def _ball(crowns: Crowns, rays: Rays, middle: Floats, half: Floats) -> tuple[Floats, ...]:
+Passage = tuple[Floats, Floats, Bools, Floats, Floats]
+
+
+def _ball(crowns: Crowns, rays: Rays, middle: Floats, half: Floats) -> Passage:
     """Where rays enter and leave an ellipsoid, whether they do, and their height and climb."""
     x, y, z, dx, dy, dz = crowns.upright(rays)
     r2, v2 = crowns.radius**2, half**2
@@ -80,7 +83,8 @@ def _ball(crowns: Crowns, rays: Rays, middle: Floats, half: Floats) -> tuple[Flo
     a = (dx**2 + dy**2) / r2 + dz**2 / v2
     b = (x * dx + y * dy) / r2 + level * dz / v2
     c = (x**2 + y**2) / r2 + level**2 / v2 - 1.0
-    return (*_quadratic(a, b, c), z, dz)
+    enter, leave, real = _quadratic(a, b, c)
+    return enter, leave, real, z, dz
 
 
 def _hits_ellipsoid(crowns: Crowns, rays: Rays) -> Bools:
@@ -159,7 +163,8 @@ def face_columns(prisms: Sequence[Prism]) -> Faces:
 def _component(vectors: Floats, normals: Floats) -> Floats:
     """Component of vectors (m, k, 3) along one normal a bundle (m, 3), as (m, k)."""
     return np.asarray(
-        vectors[..., 0] * normals[:, 0:1] + vectors[..., 1] * normals[:, 1:2] + vectors[..., 2] * normals[:, 2:3]
+        vectors[..., 0] * normals[:, 0:1] + vectors[..., 1] * normals[:, 1:2]
+        + vectors[..., 2] * normals[:, 2:3]
     )
 
 
@@ -180,7 +185,7 @@ def prism_hits(faces: Faces, rays: Rays, margin: float | Floats = 0.0) -> Bools:
 
 @frozen(eq=False)
 class Drums:
-    """Upright drums about things for the quick look: centres (c, 3), radii `wide` and half heights `tall` (c,)."""
+    """Upright drums about things for a quick look: centres (c, 3), radii `wide`, half heights `tall` (c,)."""
 
     centres: Floats
     wide: Floats
@@ -214,7 +219,8 @@ def drums_of(casters: Sequence[Crown | Prism], gradient: Point) -> Drums:
     return Drums(centres, wide, tall)
 
 
-Triples = tuple[NDArray[np.signedinteger[Any]], NDArray[np.signedinteger[Any]], NDArray[np.signedinteger[Any]]]
+Ints = NDArray[np.signedinteger[Any]]
+Triples = tuple[Ints, Ints, Ints]
 
 
 def may_hit(casters: Drums, targets: Drums, directions: Floats) -> Triples:

@@ -273,6 +273,12 @@ def scene_of(yard: Yard, stand: Stand) -> Scene:
     return Scene(yard.site, stand.year, gradient, _bounds(yard), casters, subjects)
 
 
+def before_planting(scene: Scene) -> Scene:
+    """The same place with nothing planted: only what stands there already casts shade."""
+    casters = {key: parts for key, parts in scene.casters.items() if key not in scene.subjects}
+    return evolve(scene, casters=casters)
+
+
 def moved_scene(scene: Scene, yard: Yard, stand: Stand, ids: Collection[str]) -> Scene:
     """The scene after the things named moved or changed; everything else is taken over.
 

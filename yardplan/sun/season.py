@@ -122,7 +122,7 @@ def _scaled(hours: float, number: int, day: date, site: Site) -> float:
     if number == 0 or exact <= 0.0:
         return hours
     factor = exact / (number * hours)
-    # Near the polar circle a coarse step can miss most of a short day; then its own length is the better guess.
+    # Near the polar circle a coarse step can miss most of a short day: its own length is the better guess.
     return hours * min(max(factor, 0.5), 2.0)
 
 

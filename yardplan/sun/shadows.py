@@ -11,11 +11,11 @@ from shapely.geometry import MultiPoint, MultiPolygon, Polygon
 from shapely.ops import unary_union
 
 from yardplan.sun.casters import Caster, Crown
-
 from yardplan.sun.position import Floats, altitude_azimuth, refraction
 from yardplan.sun.scene import OPEN, Scene, kept_from, on_drawing
 from yardplan.sun.season import moment_position
 from yardplan.sun.spans import Beams, beams_of
+from yardplan.yard.ground import Point
 
 #: Corners of the polygon drawn for a round outline.
 _ROUND = 64
@@ -89,7 +89,7 @@ _OUTLINES: dict[str, Callable[[_Cast, Crown], Sequence[Floats]]] = {
 }
 
 
-def outline_of(caster: Caster, beams: Beams, gradient: tuple[float, float]) -> Polygon:
+def outline_of(caster: Caster, beams: Beams, gradient: Point) -> Polygon:
     """The outline of a caster's shadow for the first of `beams`."""
     t = beams.t[0]
     if isinstance(caster, Crown):
@@ -101,7 +101,7 @@ def outline_of(caster: Caster, beams: Beams, gradient: tuple[float, float]) -> P
     return hull if isinstance(hull, Polygon) else Polygon()
 
 
-def _shadow(owner: str, parts: Sequence[Caster], beams: Beams, gradient: tuple[float, float]) -> Shadow | None:
+def _shadow(owner: str, parts: Sequence[Caster], beams: Beams, gradient: Point) -> Shadow | None:
     outlines = [outline_of(part, beams, gradient) for part in parts]
     whole = unary_union([outline for outline in outlines if not outline.is_empty])
     if whole.is_empty:

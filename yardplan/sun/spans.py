@@ -60,7 +60,7 @@ def beams_of(directions: Floats, months: Ints, gradient: Point) -> Beams:
 
 @frozen(eq=False)
 class Spans:
-    """Spans of cells: beam, row, first column, one past the last column, depth; all flat and of one length."""
+    """Spans of cells: beam, row, first column, one past the last, depth; all flat and of one length."""
 
     beam: Ints
     row: Ints
@@ -245,7 +245,7 @@ def _vases(flat: _Flat) -> Outlines:
 
 
 def _domes(flat: _Flat) -> Outlines:
-    """The disc of the flat bottom and, beyond the chord through the two common tangents, half the ellipsoid."""
+    """The disc of the flat bottom and, beyond the chord between the common tangents, half the ellipsoid."""
     disc, ball = flat.disc(flat.base), flat.ball(flat.base, flat.top - flat.base)
     # The chord runs along S_disc u with u across the shift; the half beyond lies away from the sun.
     ex = -flat.gxx * flat.ty + flat.gxy * flat.tx

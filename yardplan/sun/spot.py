@@ -1,4 +1,4 @@
-"""Light at a spot: its hours, the day bar of when the sun reaches it and what blocks it, and the year's course."""
+"""Light at a spot: its hours, the bar of when in a day the sun reaches it and what blocks it, its year."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from datetime import UTC, date, datetime
 import numpy as np
 from attrs import frozen
 
-from yardplan.sun.exposure import Blocker, Blocks, batches_of, exposure_of, surfaces_of
+from yardplan.sun.exposure import Blocker, Blocks, batches_of, exposure_of, sums, surfaces_of
 from yardplan.sun.leaves import DEPTH_UNIT
 from yardplan.sun.light import PlantLight, owners_of, plant_light, setting_of
 from yardplan.sun.position import Floats
@@ -53,7 +53,7 @@ class Day:
 
 @frozen(kw_only=True)
 class Spot:
-    """Light of one point of the ground or above it: season figures, one day, and hours by month of the year."""
+    """Light of a point of the ground or above it: season figures, one day, and hours by month of the year."""
 
     place: Point
     height: float
@@ -93,7 +93,7 @@ class _Look:
         setting = setting_of(self.scene, positions)
         blocks = Blocker(self.surfaces, setting.sun, self.scene.gradient, self.owners).blocks(self.batches)
         light = np.zeros(len(positions))
-        depth = np.bincount(blocks.ray, weights=blocks.depth, minlength=len(setting.sun))
+        depth = sums(blocks.ray, blocks.depth, len(setting.sun))
         light[hidden == OPEN] = np.exp(depth * (-1.0 / DEPTH_UNIT))
         taker: list[str | None] = [
             HORIZON if kind == BEHIND_HORIZON else SLOPE if kind != OPEN else None for kind in hidden
