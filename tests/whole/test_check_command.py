@@ -1,4 +1,4 @@
-"""`yardplan check` as a person runs it: as processes."""
+"""`yardplan check` and `yardplan soil` as a person runs them: as processes."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ import pytest
 from support.builders import plant, yard_of
 
 from yardplan.files.writing import save
+from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
 
 
@@ -84,3 +85,42 @@ def test_a_file_that_is_no_yard_is_an_error_of_one_line(tmp_path: Path, content:
     assert (done.returncode, done.stdout) == (2, "")
     assert len(done.stderr.splitlines()) == 1
     assert "bad.yard" in done.stderr
+
+
+@pytest.fixture
+def sour(tmp_path: Path) -> Path:
+    site = Site(name="Sour", latitude=42.0, zone="5b", soil=Soil(ph=6.5, texture="loam"), units="imperial")
+    return _saved(
+        tmp_path / "sour.yard",
+        yard_of(
+            plant("B1", "northern highbush blueberry:Patriot", (15, 10)),
+            plant("A1", "apple:Liberty", (8, 10)), site=site,
+        ),
+    )
+
+
+def test_soil_amounts_as_a_table(sour: Path):
+    done = run("soil", str(sour))
+    assert (done.returncode, done.stderr) == (0, "")
+    assert "Patriot (B1): pH 6.5, wants 4.5 to 5.5" in done.stdout
+    assert "elemental sulfur" in done.stdout
+    assert "Liberty (A1): pH 6.5, wants 6.0 to 7.0: the soil suits" in done.stdout
+
+
+def test_soil_amounts_as_json(sour: Path):
+    done = run("soil", str(sour), "--json")
+    first, second = json.loads(done.stdout)["soil"]
+    assert (first["thing"], first["what"], first["material"]) == ("B1", "acidify", "elemental sulfur")
+    assert 0 < first["kg"]["low"] <= first["kg"]["high"]
+    assert sum(d["kg"]["high"] for d in first["dressings"]) == pytest.approx(first["kg"]["high"])
+    assert (second["what"], second["kg"]) == ("fits", None)
+
+
+def test_soil_of_a_missing_file(tmp_path: Path):
+    done = run("soil", str(tmp_path / "none.yard"))
+    assert (done.returncode, len(done.stderr.splitlines())) == (2, 1)
+
+
+def test_check_names_the_soil(sour: Path):
+    done = run("check", str(sour), "--json")
+    assert "soil" in {f["check"] for f in json.loads(done.stdout)["findings"]}
