@@ -1,0 +1,115 @@
+"""`yardplan partners FILE`: what to plant so that everything sets fruit."""
+
+from __future__ import annotations
+
+import argparse
+from typing import Any
+
+from yardplan.arrange.partner_plan import plan_for
+from yardplan.arrange.partners import Addition, Plan, Suggestion, partners_for
+from yardplan.checks.pollination import outlooks_for
+from yardplan.checks.survey import Survey, survey_of
+from yardplan.cli.check import yard_in
+from yardplan.cli.output import CommandError, print_json, print_table
+from yardplan.units import format_coarse
+
+_LISTED = 10
+
+
+def add_parser(subparsers: Any) -> None:
+    """Add the command's words and options."""
+    parser = subparsers.add_parser("partners", help="say what to plant so that everything sets fruit")
+    parser.add_argument("file", help="a yard file (.yard)")
+    parser.add_argument("--for", dest="thing", metavar="ID", help="partners for one plant, row or bed")
+    parser.add_argument("--json", action="store_true", help="print JSON")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print partners for one thing, or the fewest additions for the yard; 2 through CommandError."""
+    survey = survey_of(yard_in(args.file))
+    if args.thing is not None:
+        return _for_one(survey, args.thing, args.json)
+    plan = plan_for(survey)
+    if args.json:
+        print_json(_plan_json(survey, plan))
+    else:
+        _print_plan(survey, plan)
+    return 0
+
+
+def _for_one(survey: Survey, thing: str, json: bool) -> int:
+    try:
+        found = partners_for(survey, thing, limit=_LISTED)
+    except KeyError:
+        raise CommandError(f"{thing} is not in this yard; `yardplan check` lists what is") from None
+    if json:
+        print_json({
+            "for": thing, "expected": _expected(survey, thing),
+            "partners": [suggestion_json(one) for one in found],
+        })
+    elif not found:
+        print(f"No partner found for {thing}: it takes no pollen, or no variety here suits it.")
+    else:
+        _print_suggestions(survey, found)
+    return 0
+
+
+def _expected(survey: Survey, thing: str) -> str | None:
+    outlook = outlooks_for(survey)[thing]
+    return None if outlook is None else outlook.expected
+
+
+def suggestion_json(one: Suggestion) -> dict[str, Any]:
+    """A suggestion as plain values; `within` metres."""
+    return {
+        "plant": str(one.key), "verdict": one.verdict, "set_in_turn": one.back, "crops_alone": one.alone,
+        "set_by": one.set_by, "overlap_days": None if one.overlap is None else round(one.overlap, 1),
+        "share": one.share, "within": one.near, "reasons": list(one.reasons),
+    }
+
+
+def _plan_json(survey: Survey, plan: Plan) -> dict[str, Any]:
+    return {
+        "yard": survey.yard.site.name,
+        "lacking": list(plan.wanted),
+        "additions": [
+            suggestion_json(one.suggestion) | {"beside": one.anchor, "serves": list(one.serves)}
+            for one in plan.additions
+        ],
+        "unserved": list(plan.left),
+    }
+
+
+def _print_suggestions(survey: Survey, found: list[Suggestion]) -> None:
+    print_table(
+        ("variety", "sets it", "set in turn", "days together", "plant within"),
+        [(str(one.key), one.verdict, one.back, "-" if one.overlap is None else f"{one.overlap:.0f}",
+          format_coarse(one.near, survey.yard.site.units)) for one in found],
+    )
+    print()
+    for one in found:
+        print(f"{one.key.cultivar}: {'; '.join(one.reasons)}.")
+
+
+def _print_plan(survey: Survey, plan: Plan) -> None:
+    if not plan.wanted:
+        print("Everything that needs a partner has one.")
+        return
+    print(f"Without a sure partner: {', '.join(plan.wanted)}.")
+    if plan.additions:
+        print_table(
+            ("add", "beside", "within", "for"),
+            [_cells(survey, one) for one in plan.additions],
+        )
+        print()
+        for one in plan.additions:
+            print(f"{one.suggestion.key.cultivar}: {'; '.join(one.suggestion.reasons)}.")
+    if plan.left:
+        print(f"No variety that suits this site serves them better than now: {', '.join(plan.left)}.")
+
+
+def _cells(survey: Survey, one: Addition) -> tuple[str, str, str, str]:
+    return (
+        str(one.suggestion.key), one.anchor,
+        format_coarse(one.suggestion.near, survey.yard.site.units), ", ".join(one.serves),
+    )
