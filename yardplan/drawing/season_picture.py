@@ -72,7 +72,9 @@ def save_season(
     out: Path, site: Site, lines: Sequence[SeasonLine],
     pairs: Sequence[tuple[SeasonLine, SeasonLine, Overlap]] = (),
 ) -> bool:
-    """Draw the chart into a PNG; False when it could not be written."""
+    """Draw the chart into a PNG; False when it is no .png name or could not be written."""
+    if out.suffix.lower() != ".png":
+        return False
     # Text needs an application object; a run of the command line has none yet and no screen either.
     kept = QGuiApplication.instance() or QGuiApplication(["yardplan", "-platform", "offscreen"])
     width, height = round(_WIDTH * _SCALE), round((_HEAD + _ROW * max(1, len(lines))) * _SCALE)
@@ -85,6 +87,6 @@ def save_season(
         row_height=_ROW,
     ))
     painter.end()
-    saved = image.save(str(out), b"PNG")
+    saved = image.save(str(out))
     del kept
     return bool(saved)
