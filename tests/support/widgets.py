@@ -29,7 +29,8 @@ def spoken_name(widget: QWidget) -> str:
 
 def unnamed(root: QWidget) -> list[str]:
     """The focusable parts that a screen reader cannot name."""
-    return [f"{type(w).__name__} in {type(w.parent()).__name__}" for w in focusable(root) if not spoken_name(w)]
+    nameless = [widget for widget in focusable(root) if not spoken_name(widget)]
+    return [f"{type(widget).__name__} in {type(widget.parent()).__name__}" for widget in nameless]
 
 
 def too_small(root: QWidget, target: int = 24) -> list[str]:
@@ -38,7 +39,9 @@ def too_small(root: QWidget, target: int = 24) -> list[str]:
     for widget in focusable(root):
         if isinstance(widget, (QAbstractItemView, QAbstractScrollArea)):
             continue
-        length = max(widget.width(), widget.height()) if isinstance(widget, QAbstractSlider) else widget.width()
-        if widget.height() < target or length < target:
-            found.append(f"{type(widget).__name__} {spoken_name(widget)}: {widget.width()} x {widget.height()}")
+        wide, high = widget.width(), widget.height()
+        if isinstance(widget, QAbstractSlider):
+            wide = max(wide, high)
+        if high < target or wide < target:
+            found.append(f"{type(widget).__name__} {spoken_name(widget)}: {wide} x {high}")
     return found

@@ -117,7 +117,7 @@ def test_rootstock_changes_the_size_in_hand(choose: CatalogueList) -> None:
         choose.forms.rootstock.activated.emit(choose.forms.rootstock.currentIndex())
         assert open_yard.in_hand is not None
         assert open_yard.in_hand.rootstock == stock
-        sizes.add(choose.forms.size.text())
+        sizes.add(choose.forms.size_text.text())
     assert len(sizes) == 2
     open_yard.take_in_hand(None)
     assert not choose.forms.isVisible()
@@ -163,7 +163,7 @@ def test_zones_read_as_a_span() -> None:
     assert zone_words(liberty) == f"zones {liberty.zone_min}–{liberty.zone_max}"
 
 
-@pytest.mark.parametrize("scheme", ("light", "dark"))
+@pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_everything_has_a_name_and_is_large_enough(choose: CatalogueList, theme, scheme: str) -> None:
     theme.choose(scheme)
     choose.take(PlantKey("apple", "Liberty"))

@@ -18,7 +18,9 @@ def test_days_as_people_write_them(typed: str, day: str) -> None:
     assert read_day(typed) == day
 
 
-@pytest.mark.parametrize("typed", ["", "April", "24", "31 June", "2-30", "13-1", "0-5", "24 Foo", "24 April 24"])
+@pytest.mark.parametrize(
+    "typed", ["", "April", "24", "31 June", "2-30", "13-1", "0-5", "24 Foo", "24 April 24"]
+)
 def test_what_is_no_day_is_refused_in_words(typed: str) -> None:
     with pytest.raises(DayError, match=r"not a day|no such day"):
         read_day(typed)

@@ -32,7 +32,8 @@ def full_yard() -> Yard:
         pavings=(Paving(id="V1", outline=_SQUARE),),
         services=(Service(id="S1", kind="water", points=((1.0, 1.0), (5.0, 1.0))),),
         standing_trees=(StandingTree(id="T1", kind="oak, bur", place=(1.0, 18.0), height=12.0, spread=9.0),),
-        gates=(Gate(id="G1", place=(0.0, 5.0)),), notes=(Note(id="N1", place=(2.0, 2.0), text="Wet in spring"),),
+        gates=(Gate(id="G1", place=(0.0, 5.0)),),
+        notes=(Note(id="N1", place=(2.0, 2.0), text="Wet in spring"),),
         rows=(Row(id="R1", plant=PlantKey("red raspberry", "Nova"), line=((2.0, 10.0), (8.0, 10.0)), count=10,
                   spacing=0.6),),
         beds=(Bed(id="D1", outline=((20.0, 12.0), (24.0, 12.0), (24.0, 15.0))),),
@@ -76,7 +77,9 @@ def test_every_kind_of_thing_has_fields_for_facts_it_has() -> None:
         assert len({plan.path for plan in plans}) == len(plans)
 
 
-@pytest.mark.parametrize("thing_id", ["A1", "B1", "F1", "V1", "S1", "T1", "G1", "N1", "R1", "D1", "K1", "lot"])
+@pytest.mark.parametrize(
+    "thing_id", ["A1", "B1", "F1", "V1", "S1", "T1", "G1", "N1", "R1", "D1", "K1", "lot"]
+)
 def test_each_thing_shows_its_fields_named_and_large_enough(fields: Fields, thing_id: str) -> None:
     open_yard_of(fields).select({thing_id})
     fields.corners.set_open(True)
@@ -100,7 +103,7 @@ def test_impossible_soil_is_refused_with_the_range(fields: Fields, qtbot: QtBot)
     assert not open_yard_of(fields).undo_stack.canUndo()
 
 
-def test_typing_shows_on_the_plan_before_it_is_done_and_esc_takes_it_back(fields: Fields, qtbot: QtBot) -> None:
+def test_typing_shows_on_the_plan_at_once_and_esc_takes_it_back(fields: Fields, qtbot: QtBot) -> None:
     open_yard = open_yard_of(fields)
     open_yard.select({"F1"})
     entry = type_into(fields, qtbot, "height", "2.4 m", done=False)

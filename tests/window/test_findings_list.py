@@ -41,8 +41,12 @@ def keys(made: FindingsList) -> list[tuple]:
     return [row.finding.key for row in made.rows.rows()]
 
 
+def about(row, *things: str) -> bool:
+    return row.finding.things == things and row.finding.check == "spacing"
+
+
 def row_about(made: FindingsList, *things: str):
-    return next(row for row in made.rows.rows() if row.finding.things == things and row.finding.check == "spacing")
+    return next(row for row in made.rows.rows() if about(row, *things))
 
 
 def test_model_keeps_qts_rules(listed: FindingsList, qtmodeltester) -> None:
@@ -90,7 +94,7 @@ def test_a_cleared_finding_stays_in_its_place_until_the_gesture_ends(listed: Fin
         f.weight is Weight.CONFLICT for f in open_yard.findings
     )
     open_yard.commit("Move A2", moved)
-    assert not any(row.finding.things == ("A1", "A2") and row.finding.check == "spacing" for row in listed.rows.rows())
+    assert not any(about(row, "A1", "A2") for row in listed.rows.rows())
 
 
 def test_giving_up_a_gesture_restores_the_list(listed: FindingsList, qtbot: QtBot) -> None:
@@ -177,7 +181,7 @@ def test_everything_has_a_name_and_is_large_enough(listed: FindingsList) -> None
     assert too_small(listed) == []
 
 
-@pytest.mark.parametrize("scheme", ("light", "dark"))
+@pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_cards_are_painted_in_both_schemes(listed: FindingsList, theme, scheme: str) -> None:
     theme.choose(scheme)
     listed.cards.setCurrentIndex(listed.rows.index(0))

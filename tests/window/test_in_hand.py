@@ -52,7 +52,7 @@ def test_a_plant_in_hand_shows_size_and_what_is_not_known_yet(card: InHandCard) 
     card.refresh()
     assert card.kicker.text() == "In hand"
     assert card.title.text() == "Liberty apple on M26"
-    assert "at full size" in card.size.text()
+    assert "at full size" in card.size_text.text()
     found = facts(card)
     assert found["Room"].sign == "unknown"
     assert found["Partner"].value == "needs a partner"
@@ -97,7 +97,7 @@ def test_winter_and_soil_tell_good_from_bad_and_from_not_known(card: InHandCard)
     bare = evolve(open_yard.yard, site=evolve(open_yard.yard.site, zone=None, soil=Soil()))
     open_yard.commit("Forget", bare)
     assert facts(card)["Winter"].sign == "unknown"
-    assert facts(card)["Soil"] == facts(card)["Soil"].__class__("Soil", "unknown", "pH not known", facts(card)["Soil"].detail)
+    assert (facts(card)["Soil"].sign, facts(card)["Soil"].value) == ("unknown", "pH not known")
     cold = evolve(open_yard.yard, site=evolve(open_yard.yard.site, zone="2a"))
     open_yard.commit("Cold", cold)
     assert facts(card)["Winter"].sign in ("caution", "conflict")
@@ -117,7 +117,7 @@ def test_the_year_shows_the_size_then(card: InHandCard) -> None:
     card._open_yard.select({"A1"})
     card._open_yard.set_year(4)
     card.refresh()
-    assert "year 4: about" in card.size.text()
+    assert "year 4: about" in card.size_text.text()
 
 
 def test_names_from_a_file_are_never_read_as_markup(card: InHandCard) -> None:

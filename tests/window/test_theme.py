@@ -24,14 +24,14 @@ def test_words_can_be_read(scheme: str, ground: str, text: str) -> None:
 
 
 @pytest.mark.parametrize("scheme", SCHEMES)
-@pytest.mark.parametrize("ground", ("panel", "card", "button"))
-@pytest.mark.parametrize("part", ("edge", "focus"))
+@pytest.mark.parametrize("ground", ["panel", "card", "button"])
+@pytest.mark.parametrize("part", ["edge", "focus"])
 def test_edges_and_focus_rings_can_be_seen(scheme: str, ground: str, part: str) -> None:
     c = SCHEMES[scheme]
     assert contrast(getattr(c, part), getattr(c, ground)) >= 3.0
 
 
-@pytest.mark.parametrize("c", (LIGHT, DARK), ids=("light", "dark"))
+@pytest.mark.parametrize("c", [LIGHT, DARK], ids=["light", "dark"])
 def test_main_button_words_stand_out_from_its_ground(c: Colours) -> None:
     assert contrast(c.card, c.leaf) >= 4.5
 
@@ -42,9 +42,9 @@ def mixed(front: str, back: str, share: float) -> str:
     return QColor(*(round(share * a + (1 - share) * b) for a, b in parts)).name()
 
 
-@pytest.mark.parametrize("c", (LIGHT, DARK), ids=("light", "dark"))
-@pytest.mark.parametrize("text", ("ink", "muted", "link"))
-@pytest.mark.parametrize("ground", ("card", "chosen"))
+@pytest.mark.parametrize("c", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("text", ["ink", "muted", "link"])
+@pytest.mark.parametrize("ground", ["card", "chosen"])
 def test_pale_cards_can_still_be_read(c: Colours, text: str, ground: str) -> None:
     under = getattr(c, ground)
     assert contrast(mixed(getattr(c, text), under, PALE), under) >= 4.5
@@ -74,8 +74,11 @@ def test_palette_covers_what_fusion_draws(theme: Theme, qapp) -> None:
     theme.choose("dark")
     palette = qapp.palette()
     role = QPalette.ColorRole
-    for text, ground in ((role.Text, role.Base), (role.ButtonText, role.Button), (role.WindowText, role.Window),
-                         (role.HighlightedText, role.Highlight), (role.ToolTipText, role.ToolTipBase)):
+    pairs = [
+        (role.Text, role.Base), (role.ButtonText, role.Button), (role.WindowText, role.Window),
+        (role.HighlightedText, role.Highlight), (role.ToolTipText, role.ToolTipBase),
+    ]
+    for text, ground in pairs:
         assert contrast(palette.color(text).name(), palette.color(ground).name()) >= 4.5
 
 

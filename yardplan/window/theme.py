@@ -1,7 +1,8 @@
-"""The look of the room around the sheet: colours for light and dark, style sheet, fonts, and the choice of scheme.
+"""The look of the room around the sheet: colours for light and dark, style sheet, fonts, choice of scheme.
 
 The sheet itself stays light in both. Contrast follows WCAG 2.2: text 4.5:1 (1.4.3), parts of controls and
-marks 3:1 (1.4.11); targets are at least 24 px (2.5.8). tests/window/test_theme.py computes all of them (drawing.style.contrast).
+marks 3:1 (1.4.11); targets are at least 24 px (2.5.8). tests/window/test_theme.py computes
+all of them (drawing.style.contrast).
 """
 
 from __future__ import annotations
@@ -83,8 +84,8 @@ def palette_of(colours: Colours) -> QPalette:
         role.ButtonText: colours.ink, role.BrightText: colours.conflict, role.ToolTipBase: colours.card,
         role.ToolTipText: colours.ink, role.PlaceholderText: colours.muted, role.Link: colours.link,
         role.LinkVisited: colours.link, role.Highlight: colours.chosen, role.HighlightedText: colours.ink,
-        role.Light: colours.card, role.Midlight: colours.rule, role.Mid: colours.rule, role.Dark: colours.edge,
-        role.Shadow: colours.room, role.Accent: colours.focus,
+        role.Light: colours.card, role.Midlight: colours.rule, role.Mid: colours.rule,
+        role.Dark: colours.edge, role.Shadow: colours.room, role.Accent: colours.focus,
     }
     for name, colour in pairs.items():
         palette.setColor(name, QColor(colour))
@@ -99,6 +100,7 @@ def style_sheet(c: Colours) -> str:
     QToolTip {{ background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; padding: 3px; }}
     QMainWindow, QWidget#room {{ background: {c.room}; }}
     QMainWindow::separator {{ background: {c.rule}; width: 4px; height: 4px; }}
+    QFrame#start {{ background: {c.panel}; border: 1px solid {c.edge}; border-radius: 6px; }}
     QLabel[look="title"] {{ font-size: {TITLE}px; font-weight: 600; }}
     QLabel[look="heading"] {{ font-weight: 600; }}
     QLabel[look="muted"] {{ color: {c.muted}; font-size: {SMALL + 1}px; }}
@@ -109,7 +111,8 @@ def style_sheet(c: Colours) -> str:
         min-height: {TARGET - 2}px; padding: 0 5px; selection-background-color: {c.focus};
         selection-color: {c.card}; }}
     QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDoubleSpinBox:focus, QPlainTextEdit:focus,
-    QDateEdit:focus, QTimeEdit:focus {{ border: 2px solid {c.focus}; padding: 0 4px; min-height: {TARGET - 4}px; }}
+    QDateEdit:focus, QTimeEdit:focus {{
+        border: 2px solid {c.focus}; padding: 0 4px; min-height: {TARGET - 4}px; }}
     QLineEdit[fault="true"] {{ border: 2px solid {c.conflict}; }}
     QComboBox::drop-down {{ border: 0; width: {TARGET}px; }}
     QComboBox QAbstractItemView {{ background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; }}
@@ -121,10 +124,12 @@ def style_sheet(c: Colours) -> str:
     QPushButton:focus {{ border: 2px solid {c.focus}; padding: 0 9px; }}
     QPushButton:disabled {{ color: {c.edge}; border-color: {c.rule}; }}
     QPushButton[look="link"] {{
-        background: transparent; border: 0; color: {c.link}; text-align: left; padding: 0 2px; font-weight: 600; }}
+        background: transparent; border: 0; color: {c.link}; text-align: left; padding: 0 2px;
+        font-weight: 600; }}
     QPushButton[look="link"]:hover {{ text-decoration: underline; }}
     QPushButton[look="link"]:focus {{ border: 2px solid {c.focus}; padding: 0; }}
-    QPushButton[look="main"] {{ background: {c.leaf}; color: {c.card}; border-color: {c.leaf}; font-weight: 600; }}
+    QPushButton[look="main"] {{
+        background: {c.leaf}; color: {c.card}; border-color: {c.leaf}; font-weight: 600; }}
     QPushButton[look="main"]:focus {{ border: 2px solid {c.ink}; }}
     QPushButton[look="step"] {{ padding: 0; }}
     QPushButton[look="fold"] {{
@@ -138,11 +143,13 @@ def style_sheet(c: Colours) -> str:
     QToolButton:hover {{ background: {c.card}; border-color: {c.rule}; }}
     QToolButton:checked {{ background: {c.chosen}; border-color: {c.leaf}; }}
     QToolButton:focus {{ border: 2px solid {c.focus}; padding: 2px; }}
-    QCheckBox, QRadioButton {{ min-height: {TARGET}px; spacing: 6px; border: 2px solid transparent; border-radius: 3px; }}
+    QCheckBox, QRadioButton {{
+        min-height: {TARGET}px; spacing: 6px; border: 2px solid transparent; border-radius: 3px; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {c.focus}; }}
     QCheckBox::indicator {{ width: 14px; height: 14px; border: 1px solid {c.edge}; border-radius: 3px;
         background: {c.card}; }}
-    QCheckBox::indicator:checked, QCheckBox::indicator:indeterminate {{ background: {c.leaf}; border-color: {c.leaf}; }}
+    QCheckBox::indicator:checked, QCheckBox::indicator:indeterminate {{
+        background: {c.leaf}; border-color: {c.leaf}; }}
     QCheckBox::indicator:disabled {{ border-color: {c.rule}; background: {c.panel}; }}
     QCheckBox:disabled {{ color: {c.edge}; }}
     QListView, QTableView, QTreeView {{ background: {c.card}; border: 1px solid {c.rule}; outline: 0; }}
@@ -191,7 +198,7 @@ class Theme(QObject):
         super().__init__(parent)
         self._settings = settings or QSettings()
         stored = str(self._settings.value(_SETTING, "system"))
-        self._choice: Scheme = cast(Scheme, stored) if stored in SCHEMES else "system"
+        self._choice: Scheme = next((scheme for scheme in SCHEMES if scheme == stored), "system")
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_changed)
 
     @property

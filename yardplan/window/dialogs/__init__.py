@@ -1,4 +1,4 @@
-"""Panels and boxes that come up when asked for: start panel, new yard, site card, variety card, commands, about.
+"""What comes up when asked for: start panel, new yard, site card, variety card, commands, about.
 
 `StartPanel(open_yard, parent)` lies on the empty canvas. The others are boxes of their own, none of them
 needed while drawing: `NewYardDialog(units, parent)` (`.yard()` after it was accepted),

@@ -6,6 +6,7 @@ from PySide6.QtCore import qVersion
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPlainTextEdit, QTabWidget, QVBoxLayout, QWidget
 
 from yardplan import __version__
+from yardplan.places.facts import credits
 from yardplan.plants.sources import bibliography
 from yardplan.shipped import resource
 from yardplan.window.panels.parts import label
@@ -16,12 +17,12 @@ Plans a fruit yard to scale. While you draw it checks room, sun, pollen and acce
 clear what it finds.
 
 The figures are averages from published tables. They do not know your ground. Before you dig, have buried \
-services marked; for boundaries, heights and sprays the local code and the label decide; near power lines and \
-with big trees, ask a licensed practice."""
+services marked; for boundaries, heights and sprays the local code and the label decide; near power lines \
+and with big trees, ask a licensed practice."""
 
 _QT = f"""This program uses Qt {qVersion()} through PySide6, under the GNU Lesser General Public License, \
-version 3. Qt is a library of its own that you may replace: it is installed beside this program as the package \
-PySide6-Essentials, whose folder holds the licence texts; its source code is at https://code.qt.io.
+version 3. Qt is a library of its own that you may replace: it is installed beside this program as the \
+package PySide6-Essentials, whose folder holds the licence texts; its source code is at https://code.qt.io.
 
 Type: Inter, under the SIL Open Font License 1.1 (text in the program's resources, fonts/OFL.txt).
 
@@ -35,13 +36,6 @@ def _sources_text() -> str:
         rest = ", ".join(str(part) for part in (source.publisher, source.year, source.where) if part)
         lines.append(f"{source.title}. {rest}" if rest else source.title)
     return "\n\n".join(lines)
-
-
-def _credits() -> str:
-    """The attributions that ship with the data of places."""
-    folder = resource("places")
-    texts = [path.read_text(encoding="utf-8").strip() for path in sorted(folder.glob("*.txt"))]
-    return "\n\n".join(texts)
 
 
 class AboutDialog(QDialog):
@@ -62,9 +56,7 @@ class AboutDialog(QDialog):
         tabs.addTab(_reading("Licence", resource("LICENCE.txt").read_text(encoding="utf-8")), "Licence")
         tabs.addTab(_reading("Licences of the parts used", _QT), "Parts used")
         tabs.addTab(_reading("Sources of the figures", _sources_text()), "Sources")
-        places = _credits()
-        if places:
-            tabs.addTab(_reading("Data of places", places), "Places")
+        tabs.addTab(_reading("Data of places", "\n\n".join(credits())), "Places")
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
         box = QVBoxLayout(self)

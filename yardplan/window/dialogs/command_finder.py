@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, QRect, QSize, Qt
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QRect,
+    QSize,
+    Qt,
+)
 from PySide6.QtGui import QAction, QColor, QKeyEvent, QKeySequence, QPainter
 from PySide6.QtWidgets import QDialog, QLineEdit, QListView, QStyle, QStyledItemDelegate, QVBoxLayout, QWidget
 
@@ -116,7 +125,9 @@ class CommandFinder(QDialog):
         self.view.setModel(self.commands)
         self.view.setItemDelegate(_Line(self.view))
         self.view.setUniformItemSizes(True)
-        self.none = label("No command has these words. Try another word, such as plant, print or undo.", "muted")
+        self.none = label(
+            "No command has these words. Try another word, such as plant, print or undo.", "muted"
+        )
         box = QVBoxLayout(self)
         box.setContentsMargins(12, 12, 12, 12)
         for part in (self.line, self.none, self.view):

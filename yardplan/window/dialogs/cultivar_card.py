@@ -82,7 +82,9 @@ class CultivarCard(QDialog):
         box.addWidget(self.title)
         box.addLayout(top)
         box.addWidget(self.table, 1)
-        box.addWidget(label("† from memory, not confirmed by a look-up. Choose a line to see its source.", "small"))
+        box.addWidget(
+            label("† from memory, not confirmed by a look-up. Choose a line to see its source.", "small")
+        )
         box.addWidget(self.source)
         box.addWidget(buttons)
 

@@ -24,19 +24,28 @@ class Asked:
 
 def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
     """The varieties that pass: best match first, or by kind and name where no words are given."""
-    found = search(catalogue, asked.words, Filters(
-        crop=asked.crop, zone=(site.zone or "") if asked.hardy else "",
-        self_fruitful=True if asked.alone else None, container=True if asked.container else None,
-        thornless=True if asked.thornless else None,
-    ))
+    found = search(
+        catalogue,
+        asked.words,
+        Filters(
+            crop=asked.crop,
+            zone=(site.zone or "") if asked.hardy else "",
+            self_fruitful=True if asked.alone else None,
+            container=True if asked.container else None,
+            thornless=True if asked.thornless else None,
+        ),
+    )
     if not asked.words.strip():
         found.sort(key=lambda cultivar: (cultivar.crop, cultivar.name.casefold()))
     return found
 
 
 _SELF_WORDS = {
-    SelfFruit.YES: "sets fruit by itself", SelfFruit.PARTLY: "better with a partner",
-    SelfFruit.NO: "needs a partner", SelfFruit.NOT_APPLICABLE: "", SelfFruit.UNKNOWN: "partner need not known",
+    SelfFruit.YES: "sets fruit by itself",
+    SelfFruit.PARTLY: "better with a partner",
+    SelfFruit.NO: "needs a partner",
+    SelfFruit.NOT_APPLICABLE: "",
+    SelfFruit.UNKNOWN: "partner need not known",
 }
 
 

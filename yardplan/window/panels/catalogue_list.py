@@ -20,6 +20,7 @@ from yardplan.window.panels.catalogue_filter import Asked, listed
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
 from yardplan.window.panels.forms import FormChoice
 from yardplan.window.panels.parts import Check, Combo, button, label
+from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
 
 #: Filters that are ticked: field of Asked, words, hint.
@@ -59,7 +60,7 @@ class _View(QListView):
 
 
 class CatalogueList(QWidget):
-    """Searchable catalogue with filters; click or Enter takes a variety in hand, dragging it out plants it."""
+    """Searchable catalogue with filters; click or Enter takes a variety in hand, dragging plants it."""
 
     #: The card of a variety is asked for: its PlantKey.
     card_wanted = Signal(object)
@@ -127,7 +128,8 @@ class CatalogueList(QWidget):
     def asked(self) -> Asked:
         """What the fields ask for now."""
         return Asked(
-            words=self.search.text(), crop=self.crops.currentData(),
+            words=self.search.text(),
+            crop=self.crops.currentData(),
             **{name: tick.isChecked() for name, tick in self.ticks.items()},
         )
 
@@ -143,9 +145,8 @@ class CatalogueList(QWidget):
         self.count.setText(f"{number}, {MEMORY_MARK} partly from memory")
         self._follow()
 
-    def _yard_changed(self, change: object) -> None:
-        whole = getattr(change, "whole", frozenset())
-        if {"site", "own_cultivars"} & set(whole):
+    def _yard_changed(self, change: Change) -> None:
+        if {"site", "own_cultivars"} & change.whole:
             self.refresh()
 
     def take(self, key: PlantKey) -> None:

@@ -99,8 +99,8 @@ class CatalogueRow(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         cultivar: Cultivar = index.data(CULTIVAR_ROLE)
         c = colours_now()
-        box: QRect = option.rect  # type: ignore[attr-defined]
-        state = option.state  # type: ignore[attr-defined]
+        box: QRect = option.rect
+        state = option.state
         painter.save()
         if state & (QStyle.StateFlag.State_Selected | QStyle.StateFlag.State_MouseOver):
             chosen = bool(state & QStyle.StateFlag.State_Selected)

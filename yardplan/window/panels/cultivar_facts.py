@@ -51,12 +51,20 @@ def _bloom(cultivar: Cultivar) -> str:
     if cultivar.bloom_order is None:
         return cultivar.bloom_season
     days = cultivar.bloom_order
-    when = "on the day of" if days == 0 else f"{abs(days):g} day{'' if abs(days) == 1 else 's'} {'before' if days < 0 else 'after'}"
+    when = (
+        "on the day of"
+        if days == 0
+        else f"{abs(days):g} day{'' if abs(days) == 1 else 's'} {'before' if days < 0 else 'after'}"
+    )
     return f"{cultivar.bloom_season}; {when} its kind's reference variety".lstrip("; ")
 
 
-_PLOIDY = {2: "two sets of chromosomes (diploid)", 3: "three sets (triploid): its pollen is poor",
-           4: "four sets (tetraploid)", 6: "six sets (hexaploid)"}
+_PLOIDY = {
+    2: "two sets of chromosomes (diploid)",
+    3: "three sets (triploid): its pollen is poor",
+    4: "four sets (tetraploid)",
+    6: "six sets (hexaploid)",
+}
 
 
 def _pollen(cultivar: Cultivar) -> str:
@@ -99,7 +107,8 @@ def card_facts(cultivar: Cultivar, crop: Crop | None, units: System) -> list[Car
     """The card's lines; facts that are not known are left out, except whether it needs a partner."""
     facts = [
         CardFact(name, value, _source(cultivar, column), cultivar.from_memory(column))
-        for name, column, value in _lines(cultivar, units) if value
+        for name, column, value in _lines(cultivar, units)
+        if value
     ]
     if cultivar.own:
         facts.insert(0, CardFact("From", "your own records in this yard's file"))

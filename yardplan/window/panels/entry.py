@@ -1,4 +1,4 @@
-"""Fields to type in or choose from: each reads a person's text, echoes what it understood, says the allowed range."""
+"""Fields to type in or choose from: each echoes what it understood and says the allowed range."""
 
 from __future__ import annotations
 
@@ -29,7 +29,7 @@ class EntryError(ValueError):
 
 @frozen
 class Reading:
-    """How a text field reads and shows: `read` raises EntryError, `show` gives text, `echo` what was understood."""
+    """How a text field works: `read` raises EntryError, `show` gives text, `echo` what was understood."""
 
     read: Callable[[str], Any]
     show: Callable[[Any], str]
@@ -46,6 +46,7 @@ class Entry(QWidget):
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.name = name
+        self._control: QWidget = self
         self._box = QVBoxLayout(self)
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(1)
@@ -54,6 +55,7 @@ class Entry(QWidget):
 
     def _hold(self, control: QWidget, *under: QWidget) -> None:
         """Put the control in place, with the lines that may show under it."""
+        self._control = control
         self.setFocusProxy(control)
         control.setAccessibleName(self.name)
         for part in (control, *under, self.fault_label):
@@ -77,7 +79,7 @@ class Entry(QWidget):
         """Show what is wrong, at the field; an empty text takes it away."""
         self.fault_label.setText(text)
         self.fault_label.setVisible(bool(text))
-        control = self.focusProxy()
+        control = self._control
         control.setAccessibleDescription(text)
         if control.property("fault") != ("true" if text else "false"):
             control.setProperty("fault", "true" if text else "false")
@@ -169,6 +171,10 @@ class TextEntry(Entry):
         self.line.setModified(False)
         self.entered.emit(value)
 
+    def finish(self) -> None:
+        """Take what is typed as done, as Enter would."""
+        self._finished()
+
     def _give_up(self) -> None:
         self.show_value(self._value)
         self.line.selectAll()
@@ -205,9 +211,7 @@ class ParagraphEntry(Entry):
 class ChoiceEntry(Entry):
     """One of several values, each with the words that show."""
 
-    def __init__(
-        self, name: str, choices: Sequence[tuple[Any, str]], parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, name: str, choices: Sequence[tuple[Any, str]], parent: QWidget | None = None) -> None:
         super().__init__(name, parent)
         self.combo = Combo()
         self._hold(self.combo)
@@ -297,7 +301,7 @@ def length_reading(low: float, high: float, units: System, *, optional: bool = F
 def number_reading(
     low: float, high: float, unit: str = "", *, factor: float = 1.0, digits: int = 1, optional: bool = False
 ) -> Reading:
-    """Plain numbers with an optional unit behind; `factor` shown numbers make one of ours (100 for percent)."""
+    """Plain numbers, a unit behind if wanted; `factor` shown ones make one of ours (100 for percent)."""
     behind = f" {unit}" if unit else ""
 
     def say(value: float) -> str:

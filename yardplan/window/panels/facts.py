@@ -23,7 +23,7 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.catalogue_filter import self_words, zone_words
 from yardplan.window.panels.parts import SIGN_OF, Sign
 from yardplan.yard.ground import StandingTree
-from yardplan.yard.planting import PlantKey, Planting, Row
+from yardplan.yard.planting import Planting, PlantKey, Row
 
 #: The checks whose findings speak about each fact, weightiest finding first.
 CHECKS_OF: dict[str, tuple[str, ...]] = {
@@ -82,7 +82,8 @@ def _subject(open_yard: OpenYard, key: PlantKey, thing_id: str | None) -> Subjec
 def standing_of(open_yard: OpenYard, thing_id: str) -> Standing | StandingRow | None:
     """A plant or row of the stand by id."""
     stand = open_yard.stand
-    return next((each for each in (*stand.plants, *stand.rows) if each.id == thing_id), None)
+    plant = next((each for each in stand.plants if each.id == thing_id), None)
+    return plant or next((each for each in stand.rows if each.id == thing_id), None)
 
 
 def facts_of(open_yard: OpenYard, subject: Subject) -> list[Fact]:
@@ -110,8 +111,10 @@ def _sun(open_yard: OpenYard, subject: Subject) -> Fact:
     crop = subject.crop
     need = f"needs {crop.sun_needed:g}, likes {crop.sun_good:g}" if crop else ""
     light = open_yard.light
-    held = None if light is None or subject.id is None else (
-        light.plants.get(subject.id) or light.rows.get(subject.id)
+    held = (
+        None
+        if light is None or subject.id is None
+        else (light.plants.get(subject.id) or light.rows.get(subject.id))
     )
     if held is None:
         waiting = "being computed" if subject.id is not None else "known once it has a place"
@@ -146,7 +149,9 @@ def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: st
     together = ""
     if verdict.overlap is not None:
         together = f"{round(verdict.overlap.shared)} days together, {verdict.overlap.often}"
-    return Fact("Partner", "good" if good else "caution", f"{named(net, donor)}, {distance}", together or words)
+    return Fact(
+        "Partner", "good" if good else "caution", f"{named(net, donor)}, {distance}", together or words
+    )
 
 
 def _room(open_yard: OpenYard, subject: Subject) -> Fact:
@@ -183,8 +188,12 @@ def _winter(open_yard: OpenYard, subject: Subject) -> Fact:
     if hardy is None:
         why = "yard's zone not known" if not zone else "its zone not known"
         return Fact("Winter", "unknown", why, suits)
-    return Fact("Winter", "good" if hardy else "caution", "hardy" if hardy else "outside its zones",
-                f"{suits}, yard {zone}")
+    return Fact(
+        "Winter",
+        "good" if hardy else "caution",
+        "hardy" if hardy else "outside its zones",
+        f"{suits}, yard {zone}",
+    )
 
 
 def _soil(open_yard: OpenYard, subject: Subject) -> Fact:

@@ -82,7 +82,8 @@ class PlantEntry(TextEntry):
 
 def _crop_choices(things: Iterable[Thing], catalogue: Catalogue, sort: str) -> Choices:
     """Rootstocks or forms of the one kind that all the things are, after the kind's usual one."""
-    crops = {thing.plant.crop for thing in things if getattr(thing, "plant", None) is not None}
+    keys = [getattr(thing, "plant", None) for thing in things]
+    crops = {key.crop for key in keys if key is not None}
     crop = catalogue.crop(crops.pop()) if len(crops) == 1 else None
     if crop is None:
         return ((None, "usual"),)

@@ -31,8 +31,8 @@ from yardplan.yard.site import Drainage, Soil, Texture
 from yardplan.yard.yard import Thing, Yard
 
 Sort = Literal[
-    "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock", "form",
-    "container", "day", "zone",
+    "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock",
+    "form",    "container", "day", "zone",
 ]
 Choices = tuple[tuple[Any, str], ...]
 
@@ -41,7 +41,8 @@ Choices = tuple[tuple[Any, str], ...]
 class FieldPlan:
     """One field: its `name` on screen, the `path` of the fact (`soil.ph`), how it is entered and its range.
 
-    `factor` shown numbers make one of ours; `empty` what an empty field stands for; `needs` returns a fault of a value for a thing, or nothing;
+    `factor` shown numbers make one of ours; `empty` what an empty field stands for;
+    `needs` returns a fault of a value for a thing, or nothing;
     `shown_for` False leaves the field out for a thing.
     """
 
@@ -80,7 +81,9 @@ def _not_above_ridge(building: Building, eaves: float, units: System) -> str:
 
 
 def _below_top(tree: StandingTree, base: float, units: System) -> str:
-    return f"the crown starts below the top ({format_length(tree.height, units)})" if base >= tree.height else ""
+    if base >= tree.height:
+        return f"the crown starts below the top ({format_length(tree.height, units)})"
+    return ""
 
 
 def _choice(name: str, path: str, choices: Choices, tip: str = "") -> FieldPlan:
@@ -100,8 +103,8 @@ _PLANTED = FieldPlan(
     empty="not said", tip="The year of planting; left empty, the plant counts as planted now",
 )
 _PH = FieldPlan(
-    name="Soil pH", path="soil.ph", sort="number", low=3.0, high=10.0, digits=1, optional=True, empty="not known",
-    tip="Measured in water; a soil test tells it",
+    name="Soil pH", path="soil.ph", sort="number", low=3.0, high=10.0, digits=1, optional=True,
+    empty="not known", tip="Measured in water; a soil test tells it",
 )
 SOIL: tuple[FieldPlan, ...] = (
     _PH,
@@ -162,8 +165,8 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
         FieldPlan(name="Eaves", path="eaves", sort="length", low=0.5, high=60, needs=_not_above_ridge),
         FieldPlan(name="Ridge", path="ridge", sort="length", low=0.5, high=80, needs=_not_below_eaves,
                   shown_for=lambda b: b.roof != "flat"),
-        FieldPlan(name="Ridge runs", path="ridge_angle", sort="number", low=-360, high=360, unit="°", digits=0,
-                  optional=True, shown_for=lambda b: b.roof != "flat",
+        FieldPlan(name="Ridge runs", path="ridge_angle", sort="number", low=-360, high=360, unit="°",
+                  digits=0, optional=True, shown_for=lambda b: b.roof != "flat",
                   tip="Counter-clockwise from the right; left empty, along the longer side"),
         FieldPlan(name="Overhang", path="overhang", sort="length", low=0, high=5),
         _BEYOND, _LOCKED,
@@ -188,10 +191,12 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
         _NAME, _height(), FieldPlan(name="Spread", path="spread", sort="length", low=0.1, high=40),
         FieldPlan(name="Crown starts", path="crown_base", sort="length", low=0, high=30, needs=_below_top),
         FieldPlan(name="Lets through", path="light_share", sort="number", low=0, high=1, unit="%", factor=100,
-                  digits=0, optional=True, tip="The share of light that passes its crown; empty: by its kind"),
+                  digits=0, optional=True, empty="by its kind",
+                  tip="The share of light that passes its crown"),
         _check("Evergreen", "evergreen"),
         _choice("Its pollen", "donor", tuple(zip(
-            get_args(DonorKind), ("a named variety", "a seedling", "a wild thicket", "does not count"), strict=True,
+            get_args(DonorKind), ("a named variety", "a seedling", "a wild thicket", "does not count"),
+            strict=True,
         ))),
         _BEYOND, _LOCKED,
     ),
@@ -209,7 +214,7 @@ def value_at(thing: Thing, path: str) -> Any:
 
 
 def with_value(thing: Any, path: str, value: Any) -> Any:
-    """The thing with another fact at the path. Units fit: whole numbers stay whole; an empty name is allowed."""
+    """The thing with another fact at the path; a missing soil is begun."""
     first, _, rest = path.partition(".")
     if not rest:
         return evolve(thing, **{first: value})

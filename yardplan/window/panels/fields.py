@@ -9,7 +9,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
-from yardplan.units import format_area
+from yardplan.units import format_area, format_coarse
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels import subjects
 from yardplan.window.panels.entry import CheckEntry, Entry, EntryError, TextEntry
@@ -79,7 +79,11 @@ class FieldGrid(QWidget):
 
     def _hint(self, plan: FieldPlan, entry: Entry) -> None:
         """An empty size says what the catalogue gives."""
-        if plan.path not in ("spread", "height", "width") or not plan.optional or not isinstance(entry, TextEntry):
+        if (
+            plan.path not in ("spread", "height", "width")
+            or not plan.optional
+            or not isinstance(entry, TextEntry)
+        ):
             return
         entry.set_placeholder(catalogue_size(self._open_yard, self._ids, plan.path))
 
@@ -106,13 +110,14 @@ class FieldGrid(QWidget):
 
 def catalogue_size(open_yard: OpenYard, ids: frozenset[str], path: str) -> str:
     """What stands in an empty size field: the size the catalogue gives at full size, where it is one."""
-    from yardplan.units import format_coarse
-
     stand = open_yard.stand
-    found = [each.mature for each in (*stand.plants, *stand.rows) if each.id in ids]
+    found = [plant.mature for plant in stand.plants if plant.id in ids]
+    found += [row.mature for row in stand.rows if row.id in ids]
     if not found:
         return ""
-    sizes = {format_coarse(size.height if path == "height" else size.spread, open_yard.units) for size in found}
+    sizes = {
+        format_coarse(size.height if path == "height" else size.spread, open_yard.units) for size in found
+    }
     return f"{sizes.pop()} by the catalogue" if len(sizes) == 1 else "by the catalogue"
 
 

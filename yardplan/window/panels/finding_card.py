@@ -89,10 +89,12 @@ class FindingCard(QStyledItemDelegate):
     ) -> None:
         row: Row = index.data(ROW_ROLE)
         colours = colours_now()
-        box: QRect = option.rect.adjusted(1, _GAP, -1, -_GAP)  # type: ignore[attr-defined]
+        box: QRect = option.rect.adjusted(1, _GAP, -1, -_GAP)
         chosen = self._chosen(index)
         painter.save()
-        self._ground(painter, box, colours, chosen=chosen, hovered=_has(option, QStyle.StateFlag.State_MouseOver))
+        self._ground(
+            painter, box, colours, chosen=chosen, hovered=_has(option, QStyle.StateFlag.State_MouseOver)
+        )
         if row.cleared or row.stale:
             painter.setOpacity(PALE)
         _bar(painter, box, row.finding.weight, colours, gone=row.cleared)
@@ -117,7 +119,9 @@ class FindingCard(QStyledItemDelegate):
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
         painter.drawText(QRect(left, top, width, 16), int(Qt.AlignmentFlag.AlignRight), word)
-        title = QRect(left + _SIGN + 6, top, width - _SIGN - 6 - _weight_width(row), self._title_height(row, width))
+        title = QRect(
+            left + _SIGN + 6, top, width - _SIGN - 6 - _weight_width(row), self._title_height(row, width)
+        )
         painter.setFont(font(BASE, bold=True))
         painter.setPen(QColor(c.ink))
         painter.drawText(title, _WRAP, row.said.title)
@@ -131,7 +135,7 @@ class FindingCard(QStyledItemDelegate):
 
 
 def _has(option: QStyleOptionViewItem, flag: QStyle.StateFlag) -> bool:
-    return bool(option.state & flag)  # type: ignore[attr-defined]
+    return bool(option.state & flag)
 
 
 def _bar(painter: QPainter, box: QRect, weight: Weight, c: Colours, *, gone: bool) -> None:

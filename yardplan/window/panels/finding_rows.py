@@ -1,4 +1,4 @@
-"""The findings as rows of a list: their words, whether they changed or cleared during the gesture, their order."""
+"""The findings as rows of a list: words, order, and what changed or cleared during a gesture."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ WEIGHT_WORDS = {Weight.CONFLICT: "Conflict", Weight.CAUTION: "Caution", Weight.A
 
 @frozen(kw_only=True)
 class Row:
-    """One finding as shown. `changed` its words differ from those at the gesture's start; `cleared` it is gone."""
+    """One finding as shown. `changed`: other words than at the gesture's start; `cleared`: gone since."""
 
     finding: Finding
     said: Said
@@ -50,7 +50,7 @@ _Index = QModelIndex | QPersistentModelIndex
 
 
 class FindingRows(QAbstractListModel):
-    """Follows the open yard. During a gesture rows keep their place: changed ones are marked, gone ones pale."""
+    """Follows the open yard. During a gesture rows keep their place: changed ones marked, gone ones pale."""
 
     def __init__(self, open_yard: OpenYard, parent: QObject | None = None) -> None:
         super().__init__(parent)

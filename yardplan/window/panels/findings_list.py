@@ -83,7 +83,7 @@ class _Cards(QListView):
 
 
 class FindingsList(QWidget):
-    """Counts and cards of what the checks found. Click or Enter shows the place and selects what it is about."""
+    """Counts and cards of what the checks found. Click or Enter shows the place and selects its things."""
 
     #: Ids of the things concerned and the finding's marks: the place to show.
     go_to = Signal(object, object)

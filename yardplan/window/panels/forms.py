@@ -38,7 +38,7 @@ class FormChoice(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.rootstock, self.form = Combo(), Combo()
-        self.size = label("", "muted", wrap=True)
+        self.size_text = label("", "muted", wrap=True)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 2, 0, 0)
         grid.setSpacing(4)
@@ -52,7 +52,7 @@ class FormChoice(QWidget):
             grid.addWidget(combo, row, 1)
             self._captions.append(caption)
         grid.setColumnStretch(1, 1)
-        grid.addWidget(self.size, 2, 0, 1, 2, Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(self.size_text, 2, 0, 1, 2, Qt.AlignmentFlag.AlignTop)
         open_yard.in_hand_changed.connect(self.refresh)
         self.refresh()
 
@@ -69,7 +69,7 @@ class FormChoice(QWidget):
         _offer(self.rootstock, self._captions[0], _USUAL, stocks, in_hand.rootstock)
         _offer(self.form, self._captions[1], usual, forms, in_hand.form)
         size = size_in_hand(self._open_yard.catalogue, in_hand)
-        self.size.setText(f"At full size {size_words(size, self._open_yard.units)}")
+        self.size_text.setText(f"At full size {size_words(size, self._open_yard.units)}")
 
     def _chosen(self) -> None:
         in_hand = self._open_yard.in_hand

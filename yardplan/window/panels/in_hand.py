@@ -43,8 +43,12 @@ class _FactLine(QWidget):
         self.sign.show_sign(fact.sign)
         self.name.setText(fact.name)
         small = f"font-size:{SMALL}px; color:{colours_now().muted}"
-        behind = f" &nbsp;<span style='{small}'>{escape(kept_together(fact.detail))}</span>" if fact.detail else ""
-        self.words.setText(f"<span style='font-weight:600'>{escape(kept_together(fact.value))}</span>{behind}")
+        behind = (
+            f" &nbsp;<span style='{small}'>{escape(kept_together(fact.detail))}</span>" if fact.detail else ""
+        )
+        self.words.setText(
+            f"<span style='font-weight:600'>{escape(kept_together(fact.value))}</span>{behind}"
+        )
         self.setAccessibleName(fact.spoken)
 
     def changeEvent(self, event: QEvent) -> None:
@@ -67,7 +71,7 @@ class InHandCard(QWidget):
         self._subject: Subject | None = None
         self.kicker = label("", "muted")
         self.title = Elided("", "title")
-        self.size = label("", "muted", wrap=True)
+        self.size_text = label("", "muted", wrap=True)
         self.lines = [_FactLine() for _ in range(5)]
         self.nothing = label(_NOTHING, "muted", wrap=True)
         self.facts_button = button("All facts…", "link", tip="Every fact of this variety with its source")
@@ -84,7 +88,7 @@ class InHandCard(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 2)
         box.setSpacing(3)
-        for part in (self.kicker, self.title, self.size, *self.lines, self.nothing):
+        for part in (self.kicker, self.title, self.size_text, *self.lines, self.nothing):
             box.addWidget(part)
         links = QHBoxLayout()
         links.setContentsMargins(0, 0, 0, 0)
@@ -97,16 +101,26 @@ class InHandCard(QWidget):
     def _connect(self) -> None:
         open_yard = self._open_yard
         for signal in (
-            open_yard.selection_changed, open_yard.in_hand_changed, open_yard.year_changed,
-            open_yard.findings_changed, open_yard.light_changed, open_yard.loaded,
+            open_yard.selection_changed,
+            open_yard.in_hand_changed,
+            open_yard.year_changed,
+            open_yard.findings_changed,
+            open_yard.light_changed,
+            open_yard.loaded,
         ):
             signal.connect(self._refresh_soon)
         open_yard.shown.connect(self._refresh_soon)
-        self.facts_button.clicked.connect(lambda: self._subject and self.card_wanted.emit(self._subject.key))
-        self.partners_button.clicked.connect(
-            lambda: self._subject and self.partners_wanted.emit(self._subject.key, self._subject.id)
-        )
+        self.facts_button.clicked.connect(self._ask_facts)
+        self.partners_button.clicked.connect(self._ask_partners)
         self.away_button.clicked.connect(lambda: self._open_yard.take_in_hand(None))
+
+    def _ask_facts(self) -> None:
+        if self._subject is not None:
+            self.card_wanted.emit(self._subject.key)
+
+    def _ask_partners(self) -> None:
+        if self._subject is not None:
+            self.partners_wanted.emit(self._subject.key, self._subject.id)
 
     def _refresh_soon(self, *_: object) -> None:
         """Several signals of one event make one renewal."""
@@ -118,7 +132,14 @@ class InHandCard(QWidget):
         self._soon.stop()
         self._subject = subject = subject_of(self._open_yard)
         held = subject is not None
-        for part in (self.kicker, self.title, self.size, self.facts_button, self.partners_button, *self.lines):
+        for part in (
+            self.kicker,
+            self.title,
+            self.size_text,
+            self.facts_button,
+            self.partners_button,
+            *self.lines,
+        ):
             part.setVisible(held)
         self.nothing.setVisible(not held)
         self.away_button.setVisible(held and subject is not None and subject.id is None)
@@ -128,7 +149,7 @@ class InHandCard(QWidget):
         stock = self._stock(subject)
         on = f" on {stock}" if stock else ""
         self.title.setText(f"{subject.key.cultivar} {subject.key.crop}{on}")
-        self.size.setText(self._size_words(subject))
+        self.size_text.setText(self._size_words(subject))
         for line, fact in zip(self.lines, facts_of(self._open_yard, subject), strict=True):
             line.show_fact(fact)
 
@@ -142,8 +163,12 @@ class InHandCard(QWidget):
         open_yard = self._open_yard
         if subject.id is None:
             in_hand = open_yard.in_hand
-            return "" if in_hand is None else (
-                f"{size_words(size_in_hand(open_yard.catalogue, in_hand), open_yard.units)} at full size"
+            return (
+                ""
+                if in_hand is None
+                else (
+                    f"{size_words(size_in_hand(open_yard.catalogue, in_hand), open_yard.units)} at full size"
+                )
             )
         standing = standing_of(open_yard, subject.id)
         if standing is None:
@@ -151,4 +176,5 @@ class InHandCard(QWidget):
         words = f"{size_words(standing.mature, open_yard.units)} at full size"
         if open_yard.year is None:
             return words
-        return f"{words}; year {open_yard.year}: about {format_coarse(standing.size.spread, open_yard.units)} wide"
+        now = format_coarse(standing.size.spread, open_yard.units)
+        return f"{words}; year {open_yard.year}: about {now} wide"

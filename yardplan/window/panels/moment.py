@@ -22,7 +22,7 @@ def say_hour(hour: float) -> str:
 
 
 class MomentBar(QWidget):
-    """The day as a field with steps to both sides, the hour as a slider; sun time, 12:00 when the sun is highest."""
+    """The day as a field with steps to both sides, the hour as a slider; sun time, 12:00 at its highest."""
 
     day_changed = Signal(str)
     hour_changed = Signal(float)

@@ -7,8 +7,9 @@ from yardplan.yard.planting import Bed, Container, Planting, Row
 from yardplan.yard.yard import Thing
 
 KIND_WORDS: dict[type, str] = {
-    Building: "building", Barrier: "fence", Paving: "paving", Service: "service", StandingTree: "standing tree",
-    Gate: "gate", Note: "note", Planting: "plant", Row: "row", Bed: "bed", Container: "pot",
+    Building: "building", Barrier: "fence", Paving: "paving", Service: "service",
+    StandingTree: "standing tree", Gate: "gate", Note: "note",
+    Planting: "plant", Row: "row", Bed: "bed", Container: "pot",
 }
 
 

@@ -30,11 +30,17 @@ Sign = Literal["good", "conflict", "caution", "advice", "unknown"]
 _FIGURE = re.compile(r"(?<=\d) (?=(?:%|m|cm|mm|ft|in|h|kg|lb|L|gal|°[CF])\b|%)")
 
 SIGN_OF: dict[Weight, Sign] = {
-    Weight.CONFLICT: "conflict", Weight.CAUTION: "caution", Weight.ADVICE: "advice",
+    Weight.CONFLICT: "conflict",
+    Weight.CAUTION: "caution",
+    Weight.ADVICE: "advice",
 }
 #: What a screen reader says for a sign.
 SIGN_WORDS: dict[Sign, str] = {
-    "good": "good", "conflict": "conflict", "caution": "caution", "advice": "advice", "unknown": "not known",
+    "good": "good",
+    "conflict": "conflict",
+    "caution": "caution",
+    "advice": "advice",
+    "unknown": "not known",
 }
 
 
@@ -43,14 +49,16 @@ def kept_together(text: str) -> str:
     return _FIGURE.sub("\u00a0", text)
 
 
-def label(text: str = "", look: Look = "plain", *, wrap: bool = False, parent: QWidget | None = None) -> QLabel:
+def label(
+    text: str = "", look: Look = "plain", *, wrap: bool = False, parent: QWidget | None = None
+) -> QLabel:
     """A label dressed by the style sheet. Plain text only: names from a file are never read as markup."""
     made = QLabel(text, parent)
     made.setTextFormat(Qt.TextFormat.PlainText)
     made.setProperty("look", look)
     made.setWordWrap(wrap)
     if wrap:
-        made.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+        made.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
     return made
 
 
@@ -68,8 +76,11 @@ def button(text: str, look: str = "plain", *, name: str = "", tip: str = "") -> 
 def sign_colour(sign: Sign, colours: Colours) -> str:
     """The colour that repeats what the sign's form says."""
     return {
-        "good": colours.leaf, "conflict": colours.conflict, "caution": colours.caution,
-        "advice": colours.muted, "unknown": colours.muted,
+        "good": colours.leaf,
+        "conflict": colours.conflict,
+        "caution": colours.caution,
+        "advice": colours.muted,
+        "unknown": colours.muted,
     }[sign]
 
 
@@ -129,7 +140,9 @@ class Check(QCheckBox):
         painter.setPen(QPen(QColor(colours_now().card), 2.0, c=Qt.PenCapStyle.RoundCap))
         x, y = box.x(), box.y()
         if self.checkState() == Qt.CheckState.Checked:
-            painter.drawPolyline(QPolygonF([QPointF(x + 4, y + 8), QPointF(x + 7, y + 11), QPointF(x + 12, y + 5)]))
+            painter.drawPolyline(
+                QPolygonF([QPointF(x + 4, y + 8), QPointF(x + 7, y + 11), QPointF(x + 12, y + 5)])
+            )
         elif self.checkState() == Qt.CheckState.PartiallyChecked:
             painter.drawLine(QPointF(x + 4, y + 8), QPointF(x + 12, y + 8))
 
@@ -178,7 +191,9 @@ class Fold(QWidget):
 
     folded = Signal(bool)
 
-    def __init__(self, title: str, body: QWidget, *, open_: bool = True, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, title: str, body: QWidget, *, open_: bool = True, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._title, self._body = title, body
         self._head = _FoldHead()

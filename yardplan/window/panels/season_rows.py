@@ -9,7 +9,7 @@ from attrs import evolve, frozen
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
 from yardplan.drawing.season import Band, FrostLine, SeasonChart, SeasonRow, Together
-from yardplan.plants.bloom import BloomAt, BloomBand
+from yardplan.plants.bloom import BloomAt, BloomBand, bloom_of
 from yardplan.plants.pollen_place import place_for
 from yardplan.window.panels.days import day_number
 from yardplan.yard.planting import PlantKey
@@ -46,9 +46,11 @@ def _plants(survey: Survey) -> dict[PlantKey, list[str]]:
     """The things of the plan by variety, in the plan's order."""
     found: dict[PlantKey, list[str]] = {}
     yard = survey.yard
-    for thing in (*yard.plantings, *yard.rows, *yard.beds):
-        if thing.plant is not None:
-            found.setdefault(thing.plant, []).append(thing.id)
+    placed = [(plant.plant, plant.id) for plant in yard.plantings]
+    placed += [(row.plant, row.id) for row in yard.rows]
+    placed += [(bed.plant, bed.id) for bed in yard.beds if bed.plant is not None]
+    for key, thing_id in placed:
+        found.setdefault(key, []).append(thing_id)
     return found
 
 
@@ -64,7 +66,8 @@ def frost_lines(site: Site) -> tuple[FrostLine, ...]:
 
 def bloom_for(survey: Survey) -> BloomAt:
     """Bloom at the survey's place, with the yard's own figures."""
-    return place_for(survey.yard.site, survey.rules.local, survey.catalogue.cultivars).bloom
+    place = place_for(survey.yard.site, survey.rules.local, survey.catalogue.cultivars)
+    return place.bloom or bloom_of(survey.yard.site)
 
 
 def _note(bloom: BloomAt) -> str:

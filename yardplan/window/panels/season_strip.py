@@ -1,4 +1,4 @@
-"""The strip along the bottom: bloom and harvest through the year, frost, and the day and hour of the shadows."""
+"""The strip along the bottom: bloom, harvest and frost through the year, day and hour of the shadows."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from yardplan.window.panels.days import day_of_number, say_day
 from yardplan.window.panels.moment import MomentBar
 from yardplan.window.panels.parts import label
 from yardplan.window.panels.season_rows import Season, season_of, with_choice
-from yardplan.window.theme import SMALL, colours_now, font
+from yardplan.window.theme import SMALL, font
 from yardplan.yard.change import Change
 
 #: Days that the keys step.

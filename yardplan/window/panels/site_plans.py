@@ -26,7 +26,8 @@ _UNIT_WORDS = {"metric": "metres", "imperial": "feet and inches"}
 NAME = FieldPlan(name="Name", path="name", sort="text")
 PLACE = FieldPlan(name="Place", path="place", sort="text")
 UNITS = FieldPlan(
-    name="Measure in", path="units", sort="choice", choices=tuple((u, _UNIT_WORDS[u]) for u in get_args(Units))
+    name="Measure in", path="units", sort="choice",
+    choices=tuple((units, _UNIT_WORDS[units]) for units in get_args(Units)),
 )
 NORTH = FieldPlan(
     name="North", path="north", sort="number", low=-360, high=360, unit="°", digits=1,
@@ -56,17 +57,17 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
                   tip="South is negative. Between the polar circles: beyond them the sun rule does not hold"),
         FieldPlan(name="Longitude", path="longitude", sort="number", low=-180, high=180, unit="°", digits=3,
                   tip="West is negative"),
-        FieldPlan(name="Height above the sea", path="elevation", sort="length", low=-450, high=5000, optional=True,
-                  empty="not known"),
+        FieldPlan(name="Height above the sea", path="elevation", sort="length", low=-450, high=5000,
+                  optional=True, empty="not known"),
         UNITS, NORTH,
     )),
     ("Winter and frost", (
         ZONE, LAST_FROST,
-        FieldPlan(name="Last frost, 1 year in 10", path="last_frost_10", sort="day", optional=True, empty="not known",
-                  tip="The spring day after which only one year in ten has a frost"),
+        FieldPlan(name="Last frost, 1 year in 10", path="last_frost_10", sort="day", optional=True,
+                  empty="not known", tip="The spring day after which only one year in ten has a frost"),
         FIRST_FROST,
-        FieldPlan(name="First frost, 1 year in 10", path="first_frost_10", sort="day", optional=True, empty="not known",
-                  tip="The autumn day before which only one year in ten has a frost"),
+        FieldPlan(name="First frost, 1 year in 10", path="first_frost_10", sort="day", optional=True,
+                  empty="not known", tip="The autumn day before which only one year in ten has a frost"),
     )),
     ("Soil and lie of the land", (
         *SOIL,
@@ -74,7 +75,7 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
                   choices=((None, "not known"), (True, "yes"), (False, "no"))),
         FieldPlan(name="Slope", path="slope", sort="number", low=0, high=1, unit="%", factor=100, digits=0,
                   tip="Rise over distance"),
-        FieldPlan(name="Falls towards", path="slope_aspect", sort="number", low=0, high=360, unit="°", digits=0,
-                  tip="Compass direction: 90 east, 180 south, 270 west"),
+        FieldPlan(name="Falls towards", path="slope_aspect", sort="number", low=0, high=360, unit="°",
+                  digits=0, tip="Compass direction: 90 east, 180 south, 270 west"),
     )),
 )

@@ -1,4 +1,4 @@
-"""What the fields are about: the things selected, the lot line or the site; reading and editing their facts."""
+"""What the fields are about: the things selected, the lot line or the site; its facts read and edited."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ from yardplan.window.panels.site_plans import YARD_PLANS
 from yardplan.yard import edits
 from yardplan.yard.ground import Barrier, Outline
 from yardplan.yard.planting import Planting, Row
+from yardplan.yard.site import Origin
 from yardplan.yard.yard import Thing, Yard
 
 #: How far a place may lie from the drawing's origin, metres.
@@ -35,7 +36,11 @@ def title_of(yard: Yard, ids: frozenset[str]) -> str:
         return names_of(yard).get(next(iter(ids)), "")
     things = [thing for thing in yard.things() if thing.id in ids]
     kinds = {kind_word(thing) for thing in things}
-    word = {"bush": "bushes", "fence": "fences"}.get(kinds.copy().pop(), f"{kinds.copy().pop()}s") if kinds else ""
+    word = (
+        {"bush": "bushes", "fence": "fences"}.get(kinds.copy().pop(), f"{kinds.copy().pop()}s")
+        if kinds
+        else ""
+    )
     return f"{len(ids)} {word if len(kinds) == 1 else 'things'}"
 
 
@@ -70,7 +75,8 @@ def corner_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
         return ()
     return tuple(
         FieldPlan(name=f"Corner {n + 1}, {axis}", path=f"@{axis}.{n}", sort="length", low=-_FAR, high=_FAR)
-        for n in range(len(points)) for axis in "xy"
+        for n in range(len(points))
+        for axis in "xy"
     )
 
 
@@ -117,14 +123,15 @@ def edited(
 
 
 def _of_site(site: Any, plan: FieldPlan, value: Any) -> Any:
-    """The site with a fact that the user typed: what was looked up for it before no longer stands."""
+    """The site with a fact that the user typed; its origin says so in place of what was looked up."""
     changed = with_value(site, plan.path, value)
-    fact = plan.path.partition(".")[2] or plan.path
-    return evolve(changed, origins=tuple(origin for origin in site.origins if origin.fact != fact))
+    kept = tuple(origin for origin in site.origins if origin.fact != plan.path)
+    typed = (Origin(fact=plan.path, text="typed in"),) if value is not None else ()
+    return evolve(changed, origins=kept + typed)
 
 
 def _changed(thing: Thing, plan: FieldPlan, value: Any, catalogue: Catalogue) -> Thing:
-    """One thing with another fact; a rootstock or form that the new variety's kind does not have is dropped."""
+    """One thing with another fact; a rootstock or form that the new kind does not have is dropped."""
     changed: Any = with_value(thing, plan.path, value)
     if plan.path == "plant" and isinstance(changed, (Planting, Row)):
         crop = catalogue.crop(changed.plant.crop)

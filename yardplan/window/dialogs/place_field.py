@@ -1,0 +1,143 @@
+"""A place typed as town, US ZIP code or position; what is known of it fills itself in, with its source."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+
+from yardplan.places.facts import PlaceFacts, facts_at
+from yardplan.places.lookup import PlaceError, find_places
+from yardplan.places.tables import Place
+from yardplan.window.panels.days import say_day
+from yardplan.window.panels.parts import Combo, button, label
+
+#: Places offered for one name.
+_OFFERED = 8
+
+
+def position_words(latitude: float, longitude: float) -> str:
+    """`42.44° N, 76.50° W`."""
+    north, east = "N" if latitude >= 0 else "S", "E" if longitude >= 0 else "W"
+    return f"{abs(latitude):.2f}° {north}, {abs(longitude):.2f}° {east}"
+
+
+def facts_words(facts: PlaceFacts) -> str:
+    """What was found of a place in one or two lines."""
+    place, frost = facts.place, facts.climate.frost
+    parts = [position_words(place.latitude, place.longitude)]
+    if facts.zone:
+        parts.append(f"{'about ' if facts.zone_estimated else ''}zone {facts.zone}")
+    if frost.last and frost.first:
+        parts.append(f"last frost about {say_day(frost.last)}, first about {say_day(frost.first)}")
+    elif frost.kind == "rare":
+        parts.append("frost is rare")
+    parts.append("monthly means found" if facts.climate.means else "no climate station near: type what you know")
+    return "; ".join(parts)
+
+
+class PlaceField(QWidget):
+    """A line to type in; Enter or the button looks it up. Several places of one name are offered to choose."""
+
+    #: PlaceFacts of the place chosen, or None where nothing was found.
+    found = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.facts: PlaceFacts | None = None
+        self._looked_up = ""
+        self._places: list[Place] = []
+        self.line = QLineEdit()
+        self.line.setPlaceholderText("town, US ZIP code, or 42.44, -76.50")
+        self.line.setAccessibleName("Place: town, US ZIP code, or latitude and longitude")
+        self.look_up_button = button("Look up", tip="Fill in zone, frost dates and temperatures; works offline")
+        self.choice = Combo()
+        self.choice.setAccessibleName("Places of that name")
+        self.choice.hide()
+        self.summary = label("", "muted", wrap=True)
+        self.summary.hide()
+        self.look_up_button.setAutoDefault(False)
+        self.setFocusProxy(self.line)
+        top = QHBoxLayout()
+        top.setSpacing(6)
+        top.addWidget(self.line, 1)
+        top.addWidget(self.look_up_button)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(4)
+        box.addLayout(top)
+        box.addWidget(self.choice)
+        box.addWidget(self.summary)
+        self.line.editingFinished.connect(self._finished)
+        self.look_up_button.clicked.connect(self.look_up)
+        self.choice.activated.connect(lambda number: self._take(self._places[number]))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter looks the place up (the line does that); it goes no further, to a box's main button."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
+
+    def _finished(self) -> None:
+        if self.line.text().strip() != self._looked_up:
+            self.look_up()
+
+    def look_up(self) -> None:
+        """Look up what is typed."""
+        words = self.line.text().strip()
+        self._looked_up = words
+        if not words:
+            self._nothing("")
+            return
+        try:
+            self._places = find_places(words, _OFFERED)
+        except PlaceError as error:
+            self._nothing(str(error))
+            return
+        self.choice.clear()
+        self.choice.addItems([place.label or position_words(place.latitude, place.longitude) for place in self._places])
+        self.choice.setVisible(len(self._places) > 1)
+        self._take(self._places[0])
+
+    def _nothing(self, fault: str) -> None:
+        self.facts = None
+        self.choice.hide()
+        self._say(fault[:1].upper() + fault[1:], "fault")
+        self.found.emit(None)
+
+    def _take(self, place: Place) -> None:
+        self.facts = facts_at(place)
+        name = place.label or "This position"
+        self._say(f"{name}: {facts_words(self.facts)}", "muted")
+        self.found.emit(self.facts)
+
+    def _say(self, text: str, look: str) -> None:
+        self.summary.setText(text)
+        self.summary.setVisible(bool(text))
+        if self.summary.property("look") != look:
+            self.summary.setProperty("look", look)
+            self.summary.style().unpolish(self.summary)
+            self.summary.style().polish(self.summary)
+        self.line.setAccessibleDescription(text)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Forms do not ask a wrapped text for its height: give it what it needs."""
+        height = self.summary.heightForWidth(self.width()) if self.summary.text() else 0
+        self.summary.setMinimumHeight(max(height, 0))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._make_room()
+
+    def set_words(self, words: str) -> None:
+        """Put words into the line without looking them up."""
+        self.line.setText(words)
+        self._looked_up = words.strip()
+
+    def wants_look_up(self) -> bool:
+        """True when something was typed that has not been looked up yet."""
+        return self.line.text().strip() != self._looked_up
+
+    def give_focus(self) -> None:
+        """Put the cursor into the line."""
+        self.line.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -1,0 +1,193 @@
+"""First start: a short panel on the empty sheet, with a new yard, the samples, or a file to open."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from pathlib import Path
+
+from attrs import frozen
+from PySide6.QtCore import QEvent, QLocale, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+
+from yardplan.shipped import folder
+from yardplan.units import System
+from yardplan.window.dialogs.new_yard import NewYardForm
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.parts import button, label
+
+#: Recent files shown.
+_RECENT = 3
+
+
+@frozen
+class Sample:
+    """A shipped yard: its file, name and what it shows."""
+
+    path: Path
+    name: str
+    words: str
+
+
+def samples() -> list[Sample]:
+    """The shipped yards, the first one to open at the head."""
+    found = [sample_of(path) for path in sorted(folder("sample_yards").glob("*.yard"))]
+    return sorted(found, key=lambda sample: (sample.path.stem != "first_orchard", sample.path.stem))
+
+
+def sample_of(path: Path) -> Sample:
+    """Name and contents of a yard file, read loosely: a damaged one is listed by its file name."""
+    try:
+        document = json.loads(path.read_text(encoding="utf-8"))
+        site = document["site"]
+        plants = sum(len(document.get(name, ())) for name in ("plantings", "rows"))
+        place, name = str(site.get("place", "")), str(site["name"])
+    except (OSError, ValueError, LookupError, TypeError, AttributeError):
+        return Sample(path, path.stem.replace("_", " "), "")
+    parts = [place, f"{plants} plantings" if plants != 1 else "1 planting"]
+    return Sample(path, name, ", ".join(part for part in parts if part))
+
+
+def empty(open_yard: OpenYard) -> bool:
+    """True when nothing is drawn and no file is open: the panel has its place."""
+    yard = open_yard.shown_yard
+    return open_yard.path is None and not yard.lot and not yard.ids()
+
+
+class StartPanel(QFrame):
+    """Lies in the middle of its parent while the yard is empty; goes as soon as something is drawn or opened."""
+
+    #: A yard was made of what was typed.
+    began = Signal(object)
+    #: A sample or recent file (Path) is to be opened.
+    file_chosen = Signal(object)
+    #: The file box is asked for.
+    open_wanted = Signal()
+
+    def __init__(
+        self, open_yard: OpenYard, parent: QWidget | None = None, *, recent: Sequence[Path] = ()
+    ) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self._put_away = False
+        self.setObjectName("start")
+        self.setAccessibleName("Begin: a new yard, a sample, or a file")
+        self.form = NewYardForm(usual_units(), full=False)
+        self.begin = button("Begin", "main", name="Begin the new yard")
+        self.sample_buttons = [self._file_button(s.path, s.name, s.words) for s in samples()]
+        self.recent_buttons = [self._file_button(path, path.name, str(path.parent)) for path in recent[:_RECENT]]
+        self.open_button = button("Open a file…", name="Open a yard file")
+        self.draw_button = button("Draw on the empty sheet", "link", tip="Close this panel (Esc)")
+        self._lay_out()
+        self.begin.clicked.connect(self._begin)
+        self.open_button.clicked.connect(self.open_wanted)
+        self.draw_button.clicked.connect(self.put_away)
+        self.form.ready.connect(self.begin.setEnabled)
+        open_yard.shown.connect(self.refresh)
+        open_yard.loaded.connect(self._loaded)
+        if parent is not None:
+            parent.installEventFilter(self)
+        self.refresh()
+
+    def _file_button(self, path: Path, name: str, words: str) -> QWidget:
+        made = button(name, "link", name=f"Open {name}, {words}" if words else f"Open {name}")
+        made.clicked.connect(lambda: self.file_chosen.emit(path))
+        line = QWidget()
+        box = QVBoxLayout(line)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(0)
+        box.addWidget(made)
+        if words:
+            small = label(words, "small", wrap=True)
+            small.setContentsMargins(3, 0, 0, 0)
+            box.addWidget(small)
+        return line
+
+    def _lay_out(self) -> None:
+        left, right = QVBoxLayout(), QVBoxLayout()
+        for column in (left, right):
+            column.setSpacing(8)
+        left.addWidget(label("A new yard", "heading"))
+        left.addWidget(self.form)
+        left.addStretch(1)
+        line = QHBoxLayout()
+        line.addWidget(self.begin)
+        line.addWidget(self.draw_button)
+        line.addStretch()
+        left.addLayout(line)
+        right.addWidget(label("Samples to look at", "heading"))
+        for each in self.sample_buttons:
+            right.addWidget(each)
+        if self.recent_buttons:
+            right.addWidget(label("Lately open", "heading"))
+            for each in self.recent_buttons:
+                right.addWidget(each)
+        right.addStretch(1)
+        right.addWidget(self.open_button, 0, Qt.AlignmentFlag.AlignLeft)
+        columns = QHBoxLayout()
+        columns.setSpacing(28)
+        columns.addLayout(left, 5)
+        columns.addLayout(right, 4)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(24, 18, 24, 18)
+        box.setSpacing(12)
+        box.addWidget(label("Plan your yard", "title"))
+        box.addLayout(columns)
+        self.setMinimumWidth(620)
+
+    def refresh(self, *_: object) -> None:
+        """Show while the yard is empty, unless it was put away."""
+        self.setVisible(empty(self._open_yard) and not self._put_away)
+        if not self.isHidden():
+            self._centre()
+
+    def _loaded(self) -> None:
+        self._put_away = False
+        self.refresh()
+
+    def put_away(self) -> None:
+        """Leave the sheet free to draw on."""
+        self._put_away = True
+        self.hide()
+        if self.parentWidget() is not None:
+            self.parentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _begin(self) -> None:
+        yard = self.form.yard()
+        if not self.form.faults():
+            self._open_yard.new(yard)
+            self.began.emit(yard)
+
+    def _centre(self) -> None:
+        parent = self.parentWidget()
+        if parent is None:
+            return
+        self.resize(self.sizeHint().expandedTo(self.minimumSize()).boundedTo(parent.size()))
+        self.move((parent.width() - self.width()) // 2, (parent.height() - self.height()) // 2)
+        self.raise_()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Stay in the middle when the window changes its size."""
+        if event.type() == QEvent.Type.Resize and self.isVisible():
+            self._centre()
+        return bool(super().eventFilter(watched, event))
+
+    def event(self, event: QEvent) -> bool:
+        """Grow with what the place look-up shows."""
+        if event.type() == QEvent.Type.LayoutRequest:
+            self._centre()
+        return bool(super().event(event))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.put_away()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._begin()
+        else:
+            super().keyPressEvent(event)
+
+
+def usual_units() -> System:
+    """Feet where the system's own language setting measures so, else metres."""
+    return "metric" if QLocale.system().measurementSystem() == QLocale.MeasurementSystem.MetricSystem else "imperial"
