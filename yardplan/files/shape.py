@@ -70,6 +70,7 @@ RANGES: dict[str, Range] = {
     "volume": Range(0, 1_000_000),
     "diameter": Range(0, 100),
     "planted": Range(1500, 3000),
+    "until": Range(1500, 3000),
 }
 
 #: Least number of entries of a list, by field name.
@@ -99,7 +100,8 @@ RESERVED_IDS = frozenset({"lot"})
 
 #: Classes that a file holds as objects.
 CLASSES: tuple[type, ...] = (
-    yard.Yard, site.Site, site.Soil, site.Origin, planting.PlantKey, *yard.COLLECTIONS.values(),
+    yard.Yard, site.Site, site.Soil, site.Origin, planting.PlantKey, planting.Earlier,
+    *yard.COLLECTIONS.values(),
 )
 _NAMES = {**vars(ground), **vars(planting), **vars(site), **vars(yard)}
 

@@ -32,13 +32,21 @@ class PlantKey:
 
 
 @frozen(kw_only=True)
+class Earlier:
+    """What grew on the spot before: a kind of plant, and the last year it stood there (None: not known)."""
+
+    crop: str
+    until: int | None = None
+
+
+@frozen(kw_only=True)
 class Planting:
     """One placed plant.
 
     `rootstock` or `form` set its size (None: the crop's usual one); `planted` is the year of planting.
     `facing` degrees counter-clockwise from +x: the line along which a flat-trained plant spreads.
     `container` id of the vessel it stands in. `spread` and `height` (metres) overrule the catalogue.
-    `group` plants of one group are held small together and may touch.
+    `group` plants of one group are held small together and may touch. `earlier` what grew in the hole before.
     """
 
     id: str
@@ -52,6 +60,7 @@ class Planting:
     spread: float | None = None
     height: float | None = None
     group: str | None = None
+    earlier: tuple[Earlier, ...] = ()
     note: str = ""
     locked: bool = False
 
@@ -74,6 +83,7 @@ class Row:
     width: float | None = None
     height: float | None = None
     supported: bool = True
+    earlier: tuple[Earlier, ...] = ()
     note: str = ""
     locked: bool = False
 
@@ -92,6 +102,7 @@ class Bed:
     pattern: Pattern = "square"
     spacing: float | None = None
     planted: int | None = None
+    earlier: tuple[Earlier, ...] = ()
     note: str = ""
     locked: bool = False
 
