@@ -54,5 +54,5 @@ class LengthEntry(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.closed.emit()
-            return
-        super().keyPressEvent(event)
+        # Any other key the line leaves over (Enter) ends here: on the sheet it would end the outline.
+        event.accept()

@@ -92,7 +92,7 @@ def along(a: Point, towards: Point, length: float) -> Point:
 def polar(a: Point, length: float, degrees: float) -> Point:
     """The place `length` metres from a at an angle counter-clockwise from +x."""
     turn = math.radians(degrees)
-    # Rounded far below a tape's breadth, so that a quarter turn of 20 m ends at 20 and not at 20.000000000000004.
+    # Rounded far below a tape's breadth, so that a quarter turn of 20 m ends at 20 exactly.
     return (round(a[0] + length * math.cos(turn), 9), round(a[1] + length * math.sin(turn), 9))
 
 

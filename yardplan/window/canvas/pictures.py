@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtGui import QPainter, QPixmap, QRegion
 
 from yardplan.window.canvas.view import View
 
@@ -52,6 +52,24 @@ class StillPicture:
         painter.end()
         self._picture = picture
         self.painted += 1
+
+    @property
+    def view(self) -> View:
+        """The view it was painted for: larger than the window."""
+        return self._view
+
+    def patch(self, region: QRegion, paint: Callable[[QPainter], None]) -> None:
+        """Clear a region of the picture and paint it again."""
+        if self._picture is None:
+            return
+        painter = QPainter(self._picture)
+        painter.setClipRegion(region)
+        painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
+        painter.fillRect(region.boundingRect(), Qt.GlobalColor.transparent)
+        painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceOver)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        paint(painter)
+        painter.end()
 
     def show(self, painter: QPainter, view: View) -> None:
         """Put the picture where it belongs in this view, stretched if the scale differs."""

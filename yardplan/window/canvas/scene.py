@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Iterable, Mapping
+
 from attrs import evolve
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding
 from yardplan.checks.wording import names_of, say
 from yardplan.drawing import painter as plan
+from yardplan.drawing.labels import arranged
 from yardplan.drawing.view import FindingKey, Layers, PlanView
 from yardplan.window.canvas import furnishing
+from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
 from yardplan.window.canvas.overlay_paint import paint_overlay
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
 from yardplan.window.canvas.view import Bounds, View, bounds_of
@@ -23,6 +28,8 @@ from yardplan.yard.ground import Outline, Point
 
 #: Ground shown round everything when the yard is fitted, metres.
 _ROUND = 1.5
+#: Words of marks that are not dragged are laid out again so often at most during a drag, seconds.
+_WORDS_EVERY = 0.2
 _Nobody: frozenset[str] = frozenset()
 
 
@@ -35,10 +42,13 @@ class Scene:
         self.open_yard, self.desk = open_yard, desk
         self.layers = Layers()
         self.still = StillPicture()
-        self.calm = StillPicture()
+        self.calm = CalmMarks()
+        self.words = StillPicture()
         self.furniture = FixedPicture()
         self._live: frozenset[str] = _Nobody
-        self._calm_key: object = None
+        self._words_key: object = None
+        self._labels: list[QRectF] = []
+        self._words_at = 0.0
         self._names: dict[str, str] = {}
 
     # What has to be painted afresh
@@ -47,6 +57,7 @@ class Scene:
         """Everything changed."""
         self.still.forget()
         self.calm.forget()
+        self.words.forget()
         self.furniture.forget()
         self._names = {}
 
@@ -55,18 +66,21 @@ class Scene:
         self.set_live(live)
         if change.added or change.altered or change.whole:
             self._names = {}
-        if change.whole or not (change.touched | change.removed) <= self._live:
+        touched = change.touched | change.removed
+        if change.whole or not touched <= self._live:
             self.still.forget()
-            self.calm.forget()
         if change.whole:
+            self.calm.forget()
+            self.words.forget()
             self.furniture.forget()
+        else:
+            self.calm.touch(touched)
 
     def set_live(self, live: frozenset[str]) -> None:
-        """Things being dragged are painted apart from the still pictures."""
+        """Things being dragged are painted apart from the still picture."""
         if live != self._live:
             self._live = live
             self.still.forget()
-            self.calm.forget()
 
     # Places
 
@@ -113,10 +127,11 @@ class Scene:
         self.still.show(painter, view)
         if self._live:
             self._paint_live(painter, shown)
-        self.calm.show(painter, view)
+        self.calm.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if self._live:
-            self._paint_marks(painter, furnishing.with_boxes(shown, field), calm=False)
+            self._paint_live_marks(painter, self._with_room(shown, field))
+        self.words.show(painter, view)
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
         painter.setClipping(False)
         self.furniture.show(
@@ -127,15 +142,38 @@ class Scene:
     def _refresh(self, view: View, ratio: float, resting: bool) -> None:
         if not self.still.fits(view) and (resting or self.still.empty):
             self.still.renew(view, ratio, lambda p, v: self._paint_still(p, v, ratio))
-            self.calm.forget()
-        key = (self._findings(calm=True), self._selection(calm=True))
-        stale = key != self._calm_key or not self.calm.fits(view)
-        if (stale and resting) or self.calm.empty:
-            self._calm_key = key
-            self.calm.renew(view, ratio, lambda p, v: self._paint_calm(p, v, ratio))
+        if not (resting or self.calm.picture.empty):
+            return
+        found, chosen = self._findings(calm=True), self._selection(calm=True)
+        self.calm.bring_up(view, ratio, found, chosen, lambda v: self.plan_view(v, ratio))
+        self._refresh_words(view, ratio, found, chosen)
+
+    def _refresh_words(
+        self, view: View, ratio: float, found: tuple[Finding, ...], chosen: frozenset[str]
+    ) -> None:
+        """Words of marks follow at once at rest, and some times a second while something is dragged."""
+        speaking = speakers(found, chosen)
+        key = (speaking, chosen, view.scale, view.centre, view.width, view.height)
+        if key == self._words_key and not self.words.empty:
+            return
+        now = time.monotonic()
+        if self._live and not self.words.empty and now - self._words_at < _WORDS_EVERY:
+            return
+        self._words_key, self._words_at = key, now
+        self.words.renew(view, ratio, lambda p, v: self._paint_words(p, view, v, ratio))
+
+    def _paint_words(self, painter: QPainter, window: View, wide: View, ratio: float) -> None:
+        """Words are laid out within the window, so that none hides beneath its edge."""
+        shown = self.plan_view(wide, ratio)
+        left, top = (wide.width - window.width) / 2, (wide.height - window.height) / 2
+        field = furnishing.field_of(window.width, window.height).translated(left, top)
+        inside = evolve(self._with_room(shown, field), window=field)
+        found, chosen = self._findings(calm=True), self._selection(calm=True)
+        paint_words(painter, inside, found, chosen, self._said)
 
     def _paint_still(self, painter: QPainter, view: View, ratio: float) -> None:
         shown = evolve(self.plan_view(view, ratio), without=self._live)
+        self._labels = [label.box for label in arranged(shown) if not label.turned]
         plan.draw_ground(painter, shown)
         plan.draw_plants(painter, shown)
         plan.draw_words(painter, shown)
@@ -146,14 +184,19 @@ class Scene:
         plan.draw_plants(painter, dragged)
         plan.draw_words(painter, dragged)
 
-    def _paint_calm(self, painter: QPainter, view: View, ratio: float) -> None:
-        shown = self.plan_view(view, ratio)
-        self._paint_marks(painter, shown, calm=True)
+    def _with_room(self, shown: PlanView, field: QRectF) -> PlanView:
+        """The view told where words stand already: the furniture and the labels of the still picture."""
+        away = QPointF(*shown.origin)
+        labels = (box.translated(away) for box in self._labels)
+        boxed = furnishing.with_boxes(shown, field)
+        return evolve(
+            boxed, keep_clear=(*boxed.keep_clear, *labels), layers=evolve(shown.layers, labels=False)
+        )
 
-    def _paint_marks(self, painter: QPainter, shown: PlanView, *, calm: bool) -> None:
-        found = self._findings(calm=calm)
-        chosen = self._selection(calm=calm)
-        plan.draw_findings(painter, evolve(shown, findings=found, said=self._said(found), selection=chosen))
+    def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
+        found, chosen = self._findings(calm=False), self._selection(calm=False)
+        few = speakers(found, chosen)
+        plan.draw_findings(painter, evolve(shown, findings=found, said=self._said(few), selection=chosen))
 
     # What is marked
 
@@ -168,7 +211,7 @@ class Scene:
         chosen = self.open_yard.selection
         return chosen - self._live if calm else chosen & self._live
 
-    def _said(self, found: tuple[Finding, ...]) -> dict[FindingKey, str]:
+    def _said(self, found: Iterable[Finding]) -> Mapping[FindingKey, str]:
         yard = self.open_yard
         if not self._names:
             self._names = names_of(yard.shown_yard)

@@ -1,0 +1,84 @@
+"""Upright boxes round all things of a yard, as an array, so that what lies in a place is found at once."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from yardplan.drawing.view import PlanView
+from yardplan.plants.stand import Stand
+from yardplan.window.canvas.view import Bounds, bounds_of
+from yardplan.yard.edits import points_of
+from yardplan.yard.yard import Thing, Yard
+
+
+class Boxes:
+    """Boxes by id, metres, plants with their crowns; kept in step with the yard shown."""
+
+    def __init__(self) -> None:
+        self._yard: Yard | None = None
+        self._things: dict[str, Thing] = {}
+        self._row: dict[str, int] = {}
+        self._ids: list[str] = []
+        self._array: NDArray[np.float64] = np.empty((0, 4))
+
+    def follow(self, shown: PlanView) -> None:
+        """Read what changed since the last time."""
+        if shown.yard is self._yard:
+            return
+        things = {thing.id: thing for thing in shown.yard.things()}
+        if self._yard is None or things.keys() != self._things.keys() or shown.yard.lot is not self._yard.lot:
+            self._read_all(shown, things)
+        else:
+            changed = [thing for key, thing in things.items() if thing is not self._things[key]]
+            halves = _half_widths(shown.stand, {thing.id for thing in changed})
+            for thing in changed:
+                self._array[self._row[thing.id]] = _box(thing, halves.get(thing.id, 0.0))
+        self._yard, self._things = shown.yard, things
+
+    def _read_all(self, shown: PlanView, things: dict[str, Thing]) -> None:
+        halves = _half_widths(shown.stand, things.keys())
+        boxes = {key: _box(thing, halves.get(key, 0.0)) for key, thing in things.items()}
+        if shown.yard.lot:
+            boxes["lot"] = bounds_of(shown.yard.lot) or (0.0, 0.0, 0.0, 0.0)
+        self._ids = list(boxes)
+        self._row = {key: number for number, key in enumerate(self._ids)}
+        self._array = np.array(list(boxes.values()), dtype=float).reshape(-1, 4)
+
+    def of(self, ids: Collection[str]) -> list[Bounds]:
+        """The boxes of some things; those that are not there are left out."""
+        rows = (self._row.get(key) for key in ids)
+        return [_bounds(self._array[row]) for row in rows if row is not None]
+
+    def meeting(self, places: Sequence[Bounds], reach: float) -> list[str]:
+        """Ids of the things whose boxes come within `reach` metres of any of the places."""
+        found = np.zeros(len(self._ids), dtype=bool)
+        left, bottom, right, top = self._array.T
+        for a, b, c, d in places:
+            found |= (
+                (left <= c + reach) & (right >= a - reach) & (bottom <= d + reach) & (top >= b - reach)
+            )
+        return [self._ids[number] for number in np.flatnonzero(found)]
+
+
+def _bounds(row: NDArray[np.float64]) -> Bounds:
+    left, bottom, right, top = row.tolist()
+    return (left, bottom, right, top)
+
+
+def _box(thing: Thing, half: float) -> Bounds:
+    left, bottom, right, top = bounds_of(points_of(thing)) or (0.0, 0.0, 0.0, 0.0)
+    return (left - half, bottom - half, right + half, top + half)
+
+
+def _half_widths(stand: Stand, ids: Collection[str]) -> dict[str, float]:
+    """How far the crowns of some plants and rows reach from their places."""
+    halves = {
+        plant.id: max(plant.size.spread, plant.mature.spread) / 2 for plant in stand.plants if plant.id in ids
+    }
+    halves |= {
+        row.id: max(row.size.spread, row.mature.spread) / 2 for row in stand.rows if row.id in ids
+    }
+    return halves
