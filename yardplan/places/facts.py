@@ -62,11 +62,18 @@ def to_site_fields(facts: PlaceFacts) -> dict[str, Any]:
     frost, climate, place = facts.climate.frost, facts.climate, facts.place
     return {
         "place": place.label, "latitude": place.latitude, "longitude": place.longitude,
-        "elevation": place.elevation, "time_zone": place.time_zone, "zone": facts.zone,
-        "last_frost": frost.last, "last_frost_10": frost.last_10, "first_frost": frost.first,
-        "first_frost_10": frost.first_10, "monthly_means": climate.means, "monthly_lows": climate.lows,
+        "region": _region(place), "elevation": place.elevation, "time_zone": place.time_zone,
+        "zone": facts.zone, "last_frost": frost.last, "last_frost_10": frost.last_10,
+        "first_frost": frost.first, "first_frost_10": frost.first_10, "monthly_means": climate.means, "monthly_lows": climate.lows,
         "monthly_highs": climate.highs, "origins": facts.origins,
     }
+
+
+def _region(place: Place) -> str | None:
+    """The country, with the state in the United States: `US-NY`. Law and digging rules hang on it."""
+    if place.country == "US" and place.region:
+        return f"US-{place.region}"
+    return place.country or None
 
 
 def credits() -> tuple[str, ...]:
