@@ -15,7 +15,9 @@ from yardplan.checks import (
     hardiness,
     known,
     light,
+    neighbours,
     pollination,
+    ribes_law,
     soil,
     spacing,
 )
@@ -28,7 +30,8 @@ from yardplan.yard.change import Change
 #: Every check, in the order in which findings of one weight are listed.
 CHECKS: tuple[Check, ...] = (
     spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
-    chill.CHECK, frost.CHECK, bloom.CHECK, soil.CHECK, known.CHECK,
+    chill.CHECK, frost.CHECK, bloom.CHECK, soil.CHECK, neighbours.CHECK,
+    ribes_law.CHECK, known.CHECK,
 )
 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
