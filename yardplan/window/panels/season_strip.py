@@ -198,7 +198,7 @@ class SeasonStrip(QWidget):
 
     def _pick_row(self, row: str) -> None:
         if self._season is not None:
-            self._open_yard.select(self._season.things.get(row, ()))
+            self._open_yard.select(self._season.things_of(row))
 
 
 def spoken(chart: SeasonChart) -> str:

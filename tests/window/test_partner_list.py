@@ -1,0 +1,93 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+from support import builders
+from support.widgets import too_small, unnamed
+
+from yardplan.plants.pollen import sets_fruit
+from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.panels.partner_list import PartnerList
+from yardplan.yard.planting import PlantKey
+from yardplan.yard.yard import Yard
+
+Opened = Callable[[Yard], OpenYard]
+_LIBERTY = PlantKey("apple", "Liberty")
+
+
+@pytest.fixture
+def partners(qtbot: QtBot, opened: Opened, theme) -> PartnerList:
+    made = PartnerList(opened(builders.yard_of(builders.plant("A1", "apple:Liberty", (10, 10)))))
+    qtbot.addWidget(made)
+    made.resize(290, 500)
+    made.show()
+    return made
+
+
+def keys(partners: PartnerList) -> list[PlantKey]:
+    return [partners.rows.row(n).suggestion.key for n in range(partners.rows.rowCount())]
+
+
+def test_model_keeps_qts_rules(partners: PartnerList, qtmodeltester) -> None:
+    partners.show_for(_LIBERTY, "A1")
+    qtmodeltester.check(partners.rows)
+
+
+def test_listed_partners_do_set_fruit_and_none_is_a_clone(partners: PartnerList) -> None:
+    partners.show_for(_LIBERTY, "A1")
+    known = partners._open_yard.catalogue
+    assert keys(partners)
+    for key in keys(partners):
+        assert key != _LIBERTY
+        assert sets_fruit(known.cultivars[key], known.cultivars[_LIBERTY]).verdict != "no"
+    assert partners.title.text() == "Partners for Liberty (A1)"
+    assert "trunk to trunk" in partners.note.text()
+
+
+def test_a_plant_only_in_hand_can_be_asked_for(partners: PartnerList) -> None:
+    partners.show_for(PlantKey("apple", "Jonathan"), None)
+    assert keys(partners)
+    assert PlantKey("apple", "Jonathan") not in keys(partners)
+    assert partners._open_yard.yard.find("Q1") is None
+
+
+def test_choosing_takes_in_hand_and_tells_where(partners: PartnerList, qtbot: QtBot) -> None:
+    partners.show_for(_LIBERTY, "A1")
+    box = partners.view.visualRect(partners.rows.index(1))
+    with qtbot.waitSignal(partners.chosen) as seen:
+        qtbot.mouseClick(partners.view.viewport(), Qt.MouseButton.LeftButton, pos=box.center())
+    assert partners._open_yard.in_hand == InHand(plant=keys(partners)[1])
+    key, anchor, near = seen.args
+    assert (key, anchor) == (keys(partners)[1], "A1")
+    assert near > 1.0
+    assert partners.reasons.isVisible()
+
+
+def test_enter_takes_too(partners: PartnerList, qtbot: QtBot) -> None:
+    partners.show_for(_LIBERTY, "A1")
+    partners.view.setCurrentIndex(partners.rows.index(0))
+    qtbot.keyClick(partners.view, Qt.Key.Key_Return)
+    assert partners._open_yard.in_hand == InHand(plant=keys(partners)[0])
+
+
+def test_the_whole_yard_gets_the_fewest_additions(partners: PartnerList) -> None:
+    partners.show_for_all()
+    assert partners.rows.rowCount() >= 1
+    assert "A1" in partners.rows.row(0).spoken
+
+
+def test_a_yard_that_lacks_nothing_says_so(qtbot: QtBot, opened: Opened, theme) -> None:
+    made = PartnerList(opened(builders.yard_of(builders.plant("C1", "sour cherry:Montmorency", (10, 10)))))
+    qtbot.addWidget(made)
+    made.show_for_all()
+    assert "has what it needs" in made.note.text()
+
+
+def test_everything_has_a_name_and_is_large_enough(partners: PartnerList) -> None:
+    partners.show_for(_LIBERTY, "A1")
+    assert unnamed(partners) == []
+    assert too_small(partners) == []
+    assert not partners.grab().isNull()

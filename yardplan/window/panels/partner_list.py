@@ -1,0 +1,119 @@
+"""Find a partner: varieties that would set fruit on a plant, ranked with reasons; choose one and it is in hand."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QAbstractItemView, QListView, QVBoxLayout, QWidget
+
+from yardplan.checks.wording import names_of
+from yardplan.units import format_coarse
+from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.panels.parts import button, label
+from yardplan.window.panels.partner_rows import PartnerCard, PartnerRow, PartnerRows, rows_for, rows_for_all
+from yardplan.yard.planting import PlantKey
+
+_ASK = "Select a plant and ask for a partner, or see what the whole yard lacks."
+_NONE = "No variety of the catalogue that lives here is known to set fruit on it."
+_ENOUGH = "Every plant on the plan has what it needs to set fruit."
+
+
+class _View(QListView):
+    """The suggestions; Enter takes one in hand."""
+
+    taken = Signal(QModelIndex)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Varieties that would set fruit")
+        self.setUniformItemSizes(True)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setMouseTracking(True)
+        self.setItemDelegate(PartnerCard(self))
+        self.clicked.connect(self.taken)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self.taken.emit(self.currentIndex())
+            return
+        super().keyPressEvent(event)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(120, 90)
+
+
+class PartnerList(QWidget):
+    """Partners for one plant, or the fewest plants to add so that all crop."""
+
+    #: A variety was taken in hand: its PlantKey, the id it is to stand near, and within how many metres.
+    chosen = Signal(object, str, float)
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self.rows = PartnerRows(self)
+        self.title = label("Partners", "heading", wrap=True)
+        self.note = label(_ASK, "muted", wrap=True)
+        self.view = _View()
+        self.view.setModel(self.rows)
+        self.reasons = label("", "small", wrap=True)
+        self.all_button = button(
+            "What the whole yard lacks", name="Fewest plants to add so that every plant crops",
+            tip="The fewest plants to add so that every plant crops",
+        )
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(4)
+        for part in (self.title, self.note, self.view, self.reasons, self.all_button):
+            box.addWidget(part)
+        box.setStretch(2, 1)
+        self.all_button.clicked.connect(self.show_for_all)
+        self.view.taken.connect(self._take)
+        self.view.selectionModel().currentChanged.connect(self._show_reasons)
+        open_yard.loaded.connect(self.clear)
+
+    def clear(self) -> None:
+        """Ask anew: another yard was opened."""
+        self._show([], "Partners", _ASK)
+
+    def show_for(self, key: PlantKey, thing_id: str | None) -> None:
+        """List partners for a plant on the plan, or for one only in hand (`thing_id` None)."""
+        rows = rows_for(self._open_yard.survey, key, thing_id)
+        where = f" ({thing_id})" if thing_id else ""
+        near = f"Plant it within {self._near(rows[0])} of it, trunk to trunk." if rows else _NONE
+        self._show(rows, f"Partners for {key.cultivar}{where}", near)
+
+    def show_for_all(self) -> None:
+        """List the fewest plants to add so that every plant crops."""
+        rows, left = rows_for_all(self._open_yard.survey)
+        names = names_of(self._open_yard.shown_yard)
+        note = "" if rows or left else _ENOUGH
+        if left:
+            note = f"Nothing known here helps {', '.join(names.get(each, each) for each in left)}."
+        self._show(rows, "What the whole yard lacks", note)
+
+    def _show(self, rows: list[PartnerRow], title: str, note: str) -> None:
+        self.rows.show_rows(rows)
+        self.title.setText(title)
+        self.note.setText(note)
+        self.note.setVisible(bool(note))
+        self._show_reasons(QModelIndex())
+
+    def _near(self, row: PartnerRow) -> str:
+        return format_coarse(row.suggestion.near, self._open_yard.units)
+
+    def _show_reasons(self, index: QModelIndex, *_: object) -> None:
+        words = ""
+        if index.isValid():
+            row = self.rows.row(index.row())
+            anchor = names_of(self._open_yard.shown_yard).get(row.anchor)
+            near = f"Within {self._near(row)} of {anchor}. " if anchor else ""
+            words = near + ". ".join(reason[:1].upper() + reason[1:] for reason in row.suggestion.reasons) + "."
+        self.reasons.setText(words)
+        self.reasons.setVisible(bool(words))
+
+    def _take(self, index: QModelIndex) -> None:
+        row = self.rows.row(index.row())
+        self._open_yard.take_in_hand(InHand(plant=row.suggestion.key))
+        self.chosen.emit(row.suggestion.key, row.anchor, row.suggestion.near)

@@ -1,0 +1,158 @@
+"""Varieties that would set fruit on a plant, as rows: the verdict as a sign, days together, what is set in turn."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from attrs import frozen
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
+from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from yardplan.arrange.partner_plan import plan_for
+from yardplan.arrange.partners import Suggestion, partners_for
+from yardplan.checks.survey import Survey, survey_of
+from yardplan.window.panels.parts import Sign, draw_sign
+from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font
+from yardplan.yard import edits
+from yardplan.yard.planting import PlantKey, Planting
+from yardplan.yard.yard import Yard
+
+ROW_ROLE = int(Qt.ItemDataRole.UserRole) + 1
+#: Varieties listed for one plant.
+LISTED = 20
+_HEIGHT = 44
+_Index = QModelIndex | QPersistentModelIndex
+
+_SIGNS: dict[str, Sign] = {"yes": "good", "partly": "caution", "not proved": "unknown", "no": "conflict"}
+_SETS = {"yes": "sets it fully", "partly": "sets it partly", "not proved": "probably sets it", "no": "does not set it"}
+_BACK = {
+    "yes": "is set in turn", "partly": "is partly set in turn", "not proved": "is probably set in turn",
+    "no": "needs a partner of its own",
+}
+
+
+@frozen
+class PartnerRow:
+    """A suggestion with the thing beside which it is to be planted, and for whom (names) where several gain."""
+
+    suggestion: Suggestion
+    anchor: str
+    serves: str = ""
+
+    @property
+    def sign(self) -> Sign:
+        """The verdict as a sign."""
+        return _SIGNS[self.suggestion.verdict]
+
+    @property
+    def facts(self) -> str:
+        """One line of what decides."""
+        told = self.suggestion
+        days = "" if told.overlap is None else f"{round(told.overlap)} days together"
+        back = "crops alone" if told.alone else _BACK[told.back]
+        return " · ".join(part for part in (self.serves, _SETS[told.verdict], days, back) if part)
+
+    @property
+    def spoken(self) -> str:
+        """The row in words, for screen readers."""
+        key = self.suggestion.key
+        return f"{key.cultivar}, {key.crop}: {self.facts.replace(' · ', ', ')}"
+
+
+def with_plant(yard: Yard, key: PlantKey) -> tuple[Yard, str]:
+    """The yard with one plant more in the middle of the lot: to ask what would set it before it has a place."""
+    points = yard.lot or ((0.0, 0.0),)
+    middle = (sum(x for x, _ in points) / len(points), sum(y for _, y in points) / len(points))
+    plan_key = edits.next_key(yard, "Q")
+    return edits.add(yard, Planting(id=plan_key, plant=key, place=middle)), plan_key
+
+
+def rows_for(survey: Survey, key: PlantKey, thing_id: str | None) -> list[PartnerRow]:
+    """Ranked partners for a plant on the plan, or for one that is only in hand."""
+    if thing_id is None:
+        yard, thing_id = with_plant(survey.yard, key)
+        survey = survey_of(yard, survey.catalogue, survey.stand.year)
+    return [PartnerRow(each, thing_id) for each in partners_for(survey, thing_id, limit=LISTED)]
+
+
+def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
+    """The fewest plants to add so that every plant crops, and the ids that nothing known here serves."""
+    plan = plan_for(survey)
+    rows = [
+        PartnerRow(each.suggestion, each.anchor, f"for {', '.join(each.serves)}" if each.serves else "")
+        for each in plan.additions
+    ]
+    return rows, plan.left
+
+
+class PartnerRows(QAbstractListModel):
+    """The suggestions listed."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._rows: list[PartnerRow] = []
+
+    def show_rows(self, rows: list[PartnerRow]) -> None:
+        """List these."""
+        self.beginResetModel()
+        self._rows = rows
+        self.endResetModel()
+
+    def row(self, number: int) -> PartnerRow:
+        """The suggestion in that row."""
+        return self._rows[number]
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own signature
+        return 0 if parent.isValid() else len(self._rows)
+
+    def data(self, index: _Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        if not index.isValid():
+            return None
+        row = self._rows[index.row()]
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+            return row.spoken
+        return row if role == ROW_ROLE else None
+
+
+class PartnerCard(QStyledItemDelegate):
+    """Draws a suggestion on two lines."""
+
+    def __init__(self, view: QListView) -> None:
+        super().__init__(view)
+        self._view = view
+
+    def sizeHint(self, _option: QStyleOptionViewItem, _index: _Index) -> QSize:
+        return QSize(120, max(_HEIGHT, TARGET))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
+        row: PartnerRow = index.data(ROW_ROLE)
+        c, box = colours_now(), option.rect
+        painter.save()
+        if option.state & (QStyle.StateFlag.State_Selected | QStyle.StateFlag.State_MouseOver):
+            chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+            painter.fillRect(box, QColor(c.chosen if chosen else c.panel))
+        painter.setPen(QColor(c.rule))
+        painter.drawLine(box.bottomLeft(), box.bottomRight())
+        draw_sign(painter, QRectF(box.left() + 8, box.top() + 7, 12, 12), row.sign, c)
+        inner = box.adjusted(26, 4, -8, -3)
+        key = row.suggestion.key
+        _words(painter, inner, key.cultivar, QColor(c.ink), BASE, bold=True)
+        right = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
+        painter.setFont(font(SMALL))
+        painter.setPen(QColor(c.muted))
+        painter.drawText(inner, right, key.crop)
+        _words(painter, inner.adjusted(0, 19, 0, 0), row.facts, QColor(c.muted), SMALL, bold=False)
+        if option.state & QStyle.StateFlag.State_HasFocus:
+            painter.setPen(QPen(QColor(c.focus), 2))
+            painter.drawRect(box.adjusted(1, 1, -1, -1))
+        painter.restore()
+
+
+def _words(painter: QPainter, box: QRect, text: str, colour: QColor, size: int, *, bold: bool) -> None:
+    face = font(size, bold=bold)
+    painter.setFont(face)
+    painter.setPen(colour)
+    cut = QFontMetrics(face).elidedText(text, Qt.TextElideMode.ElideRight, box.width())
+    painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop), cut)
+
