@@ -6,6 +6,9 @@ proportions on both; `PlanView.unit` says how many device pixels it is.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
 from functools import lru_cache
 
 from attrs import frozen
@@ -43,6 +46,11 @@ class Palette:
 
 
 PALETTE = Palette()
+#: For paper: white ground, and lines that only fill are dark enough to survive a printer.
+PRINTED = Palette(
+    paper="#FFFFFF", room="#FFFFFF", panel="#FFFFFF", rule="#9A978D", roof="#F7F5EF", soil="#F8F3E9",
+    stone="#F9F7F2", water="#F1F6F7", crown="#FAFBF7", clear="#F4F8F1", hatch="#A5A298",
+)
 #: Colours that may carry words, marks that must be seen, and grounds either can fall on.
 TEXT_COLOURS = ("ink", "muted", "conflict", "caution", "leaf")
 GROUNDS = ("paper", "room", "panel", "roof", "soil", "stone", "water", "crown", "clear", "frost")
@@ -71,20 +79,42 @@ def contrast(one: str, other: str) -> float:
     return (light + 0.05) / (dark + 0.05)
 
 
-@lru_cache(maxsize=256)
+_palette: ContextVar[Palette] = ContextVar("palette", default=PALETTE)
+
+
+@contextmanager
+def on_white_paper() -> Iterator[None]:
+    """Within it everything is drawn for print: white ground, fillings a little darker."""
+    token = _palette.set(PRINTED)
+    try:
+        yield
+    finally:
+        _palette.reset(token)
+
+
 def colour(name: str, alpha: float = 1.0) -> QColor:
     """A palette colour by name, or a `#RRGGBB` value, with an opacity from 0 to 1."""
-    made = QColor(name if name.startswith("#") else getattr(PALETTE, name))
+    return _colour(name if name.startswith("#") else getattr(_palette.get(), name), alpha)
+
+
+@lru_cache(maxsize=512)
+def _colour(value: str, alpha: float) -> QColor:
+    made = QColor(value)
     made.setAlphaF(alpha)
     return made
 
 
-@lru_cache(maxsize=1024)
 def pen(
     name: str, weight: float, unit: float = 1.0, dash: tuple[float, ...] = (), alpha: float = 1.0
 ) -> QPen:
     """A round-ended pen: `weight` and `dash` in style units, `unit` device pixels each."""
-    made = QPen(QBrush(colour(name, alpha)), weight * unit)
+    value = name if name.startswith("#") else getattr(_palette.get(), name)
+    return _pen(value, weight, unit, dash, alpha)
+
+
+@lru_cache(maxsize=1024)
+def _pen(value: str, weight: float, unit: float, dash: tuple[float, ...], alpha: float) -> QPen:
+    made = QPen(QBrush(_colour(value, alpha)), weight * unit)
     made.setCapStyle(Qt.PenCapStyle.FlatCap if dash else Qt.PenCapStyle.RoundCap)
     made.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     if dash:

@@ -1,0 +1,129 @@
+"""`yardplan sheet FILE -o OUT.pdf`: planting plan, schedule and key on paper, true to scale."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from yardplan.checks.run import findings
+from yardplan.checks.survey import survey_of
+from yardplan.checks.wording import names_of, say
+from yardplan.cli.check import yard_in, year_of
+from yardplan.cli.output import CommandError
+from yardplan.plants.catalogue import catalogue
+from yardplan.plants.standing import stand_of
+
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
+)
+
+
+def add_parser(subparsers: Any) -> None:
+    """Add the command's words and options."""
+    parser = subparsers.add_parser(
+        "sheet", help="plan and lists on paper",
+        description="Write the planting plan and its lists as PDF, SVG or PNG, true to scale.",
+    )
+    parser.add_argument("file", help="a yard file (.yard)")
+    parser.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.pdf, OUT.svg or OUT.png")
+    parser.add_argument("--what", default="plan,schedule,key",
+                        help="sheets, parted by commas: plan, schedule, key (default: all)")
+    parser.add_argument("--scale", default="fit", help="1:100, 1:50, 1/8 in, 1/4 in (to the foot), or fit")
+    parser.add_argument("--paper", help="A4, A3, Letter or Tabloid (default: by the yard's units)")
+    parser.add_argument("--year", default="mature", help="years after planting, or 'mature' (the default)")
+    parser.add_argument("--units", choices=("imperial", "metric"), help="units (default: the yard's)")
+    parser.add_argument("--marks", action="store_true", help="show conflicts and cautions on the plan")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Write the sheets; prints what was written."""
+    try:
+        from yardplan.sheets.paper import SheetError
+    except ImportError as error:
+        raise CommandError(
+            f"sheets need Qt, which does not load here: {error}; try yardplan doctor"
+        ) from None
+    try:
+        written = _write(args)
+    except SheetError as error:
+        raise CommandError(str(error)) from None
+    for path in written:
+        print(path)
+    return 0
+
+
+def _write(args: argparse.Namespace) -> list[Path]:
+    from yardplan.sheets.assembly import SheetOrder, assemble
+    from yardplan.sheets.paper import paper_named, parse_scale
+    from yardplan.sheets.session import ensure_application
+
+    yard = yard_in(args.file)
+    units = args.units or yard.site.units
+    survey = survey_of(yard, stand=stand_of(yard, catalogue(), year_of(args.year)))
+    found = findings(survey) if args.marks else []
+    names = names_of(survey)
+    ensure_application()
+    document = assemble(
+        SheetOrder(
+            survey=survey, units=units, date=date_words(date.today()), scale=parse_scale(args.scale),
+            paper=paper_named(args.paper) if args.paper else None, findings=tuple(found),
+            said={finding.key: say(finding, names, units).title for finding in found},
+        ),
+        [word.strip() for word in args.what.split(",") if word.strip()],
+    )
+    return _writer_for(Path(args.output))(document, Path(args.output))
+
+
+def date_words(day: date) -> str:
+    """A date in words: "24 April 2027"."""
+    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+
+
+def _write_pdf(document: Any, path: Path) -> list[Path]:
+    from yardplan.sheets.pdf import write_pdf
+
+    write_pdf(document, path)
+    return [path]
+
+
+def _page_paths(document: Any, path: Path) -> list[Path]:
+    """One file a page: the name itself for one, numbered for more."""
+    if len(document.pages) == 1:
+        return [path]
+    return [path.with_name(f"{path.stem}-{n + 1}{path.suffix}") for n in range(len(document.pages))]
+
+
+def _write_svg(document: Any, path: Path) -> list[Path]:
+    from yardplan.sheets.svg import write_svg
+
+    paths = _page_paths(document, path)
+    for page, target in zip(document.pages, paths, strict=True):
+        write_svg(page, target, document.title)
+    return paths
+
+
+def _write_png(document: Any, path: Path) -> list[Path]:
+    from yardplan.sheets.png import write_png
+
+    paths = _page_paths(document, path)
+    for page, target in zip(document.pages, paths, strict=True):
+        write_png(page, target)
+    return paths
+
+
+_WRITERS: dict[str, Callable[[Any, Path], list[Path]]] = {
+    ".pdf": _write_pdf, ".svg": _write_svg, ".png": _write_png,
+}
+
+
+def _writer_for(path: Path) -> Callable[[Any, Path], list[Path]]:
+    writer = _WRITERS.get(path.suffix.lower())
+    if writer is None:
+        raise CommandError(f"{path.name}: the name must end in .pdf, .svg or .png")
+    return writer
+
+

@@ -1,0 +1,28 @@
+"""A document to print: pages with their size, each drawn on a surface."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from attrs import frozen
+
+from yardplan.sheets.paper import Paper
+from yardplan.sheets.surface import Surface
+
+
+@frozen(eq=False)
+class Page:
+    """One page: its paper, what it is called in the list of contents, and what draws it."""
+
+    paper: Paper
+    title: str
+    draw: Callable[[Surface], None]
+
+
+@frozen(kw_only=True, eq=False)
+class Document:
+    """Pages in order. `language` as in `en`."""
+
+    title: str
+    pages: tuple[Page, ...]
+    language: str = "en"

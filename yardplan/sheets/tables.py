@@ -1,0 +1,178 @@
+"""Tables on paper: columns that wrap, the head again on every page, numbered pages."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from attrs import evolve, frozen
+from PySide6.QtCore import QRectF
+
+from yardplan.drawing.lettering import FACT, TITLE, Type, draw_text, text_size
+from yardplan.drawing.style import FINE, HAIR, MEDIUM, UNIT_MM, mitred, pen
+from yardplan.sheets.document import Page
+from yardplan.sheets.paper import Paper
+from yardplan.sheets.surface import Surface
+from yardplan.sheets.wrapping import wrapped
+
+MARGIN = 14.0
+_HEAD = Type(11.0, "bold")
+_CELL = Type(11.5)
+_KEY = Type(11.5, "bold")
+#: Room on both sides of a column, and above and below a row, millimetres.
+_PAD, _ROW_PAD = 1.4, 1.2
+_TITLE_HIGH, _FOOT_HIGH = 13.0, 8.0
+#: Lines are broken for this many dots per millimetre; other surfaces differ by a rounding of type.
+_MEASURE = 40.0
+
+
+@frozen
+class Column:
+    """A column: its head, its share of the width, whether figures stand to the right, and its weight."""
+
+    head: str
+    share: float
+    right: bool = False
+    strong: bool = False
+
+
+@frozen(kw_only=True)
+class Table:
+    """A table with its title and notes under it."""
+
+    title: str
+    columns: tuple[Column, ...]
+    rows: tuple[tuple[str, ...], ...]
+    notes: tuple[str, ...] = ()
+
+
+@frozen
+class _Line:
+    """One row of a page: each cell's lines, and the row's height in millimetres."""
+
+    cells: tuple[tuple[str, ...], ...]
+    high: float
+
+
+def _line_high(face: Type) -> float:
+    return text_size("N", face, UNIT_MM * _MEASURE)[1] / _MEASURE
+
+
+class _Setter:
+    """Breaks a table into lines and pages for one paper."""
+
+    def __init__(self, table: Table, paper: Paper) -> None:
+        self.table, self.paper = table, paper
+        whole = sum(column.share for column in table.columns)
+        room = paper.wide - 2 * MARGIN
+        self.wides = [room * column.share / whole for column in table.columns]
+
+    def line(self, cells: Sequence[str], head: bool = False) -> _Line:
+        """Cells broken to their columns' widths."""
+        broken = []
+        for cell, wide, column in zip(cells, self.wides, self.table.columns, strict=True):
+            face = _HEAD if head else _KEY if column.strong else _CELL
+            broken.append(tuple(wrapped(cell, (wide - 2 * _PAD) * _MEASURE * 0.98, face, UNIT_MM * _MEASURE)))
+        deepest = max(len(lines) for lines in broken)
+        return _Line(tuple(broken), deepest * _line_high(_HEAD if head else _CELL) + 2 * _ROW_PAD)
+
+    def pages(self) -> list[list[_Line]]:
+        """Lines of each page; a row is never broken over two."""
+        head = self.line([column.head for column in self.table.columns], head=True)
+        room = self.paper.high - 2 * MARGIN - _TITLE_HIGH - _FOOT_HIGH - head.high
+        pages: list[list[_Line]] = [[]]
+        left = room
+        for row in self.table.rows:
+            line = self.line(row)
+            if line.high > left and pages[-1]:
+                pages.append([])
+                left = room
+            pages[-1].append(line)
+            left -= line.high
+        return pages
+
+
+def table_pages(table: Table, paper: Paper, subtitle: str = "") -> tuple[Page, ...]:
+    """Pages of a table on a paper; `subtitle` stands under the title on each."""
+    setter = _Setter(table, paper)
+    pages = setter.pages()
+    return tuple(
+        Page(paper, table.title if number == 0 else f"{table.title}, page {number + 1}",
+             _TablePage(setter, lines, number, len(pages), subtitle))
+        for number, lines in enumerate(pages)
+    )
+
+
+class _TablePage:
+    """Draws one page of a table."""
+
+    def __init__(self, setter: _Setter, lines: list[_Line], number: int, count: int, subtitle: str) -> None:
+        self.setter, self.lines = setter, lines
+        self.number, self.count, self.subtitle = number, count, subtitle
+
+    def __call__(self, surface: Surface) -> None:
+        table, paper = self.setter.table, self.setter.paper
+        draw_page_title(surface, table.title, self.subtitle)
+        y = MARGIN + _TITLE_HIGH
+        head = self.setter.line([column.head for column in table.columns], head=True)
+        self._rule(surface, y, MEDIUM)
+        y = self._row(surface, head, y, head=True)
+        self._rule(surface, y, FINE)
+        for line in self.lines:
+            y = self._row(surface, line, y)
+            self._rule(surface, y, HAIR)
+        if self.number == self.count - 1:
+            draw_notes(surface, paper, table.notes, y + 3.0)
+        draw_foot(surface, paper, f"page {self.number + 1} of {self.count}" if self.count > 1 else "")
+
+    def _rule(self, surface: Surface, y: float, weight: float) -> None:
+        surface.painter.setPen(mitred(pen("ink" if weight > HAIR else "rule", weight, surface.unit)))
+        surface.painter.drawLine(
+            surface.point(MARGIN, y), surface.point(self.setter.paper.wide - MARGIN, y)
+        )
+
+    def _row(self, surface: Surface, line: _Line, y: float, head: bool = False) -> float:
+        """Draw one row; returns where the next begins."""
+        x = MARGIN
+        for lines, wide, column in zip(line.cells, self.setter.wides, self.setter.table.columns, strict=True):
+            face = _HEAD if head else _KEY if column.strong else _CELL
+            high = _line_high(_HEAD if head else _CELL)
+            for i, text in enumerate(lines):
+                left = x + _PAD
+                if column.right:
+                    left = x + wide - _PAD - text_size(text, face, surface.unit)[0] / surface.dots
+                put(surface, left, y + _ROW_PAD + i * high, text, face)
+            x += wide
+        return y + line.high
+
+
+def put(surface: Surface, x: float, y: float, text: str, face: Type) -> None:
+    """Words with their upper left corner at a place in millimetres."""
+    corner = surface.point(x, y)
+    draw_text(surface.painter, surface.lettering, QRectF(corner, corner), text, evolve(face, halo=""))
+
+
+def draw_page_title(surface: Surface, title: str, subtitle: str) -> None:
+    """Title and subtitle at the top of a page of words."""
+    put(surface, MARGIN, MARGIN - 2.0, title, evolve(TITLE, size=17.0))
+    put(surface, MARGIN, MARGIN + 4.8, subtitle, FACT)
+
+
+def draw_notes(surface: Surface, paper: Paper, notes: Sequence[str], y: float) -> None:
+    """Sentences under a table, as far as the page reaches."""
+    high = _line_high(FACT)
+    for note in notes:
+        for text in wrapped(note, (paper.wide - 2 * MARGIN) * _MEASURE, FACT, UNIT_MM * _MEASURE):
+            if y + high > paper.high - MARGIN:
+                return
+            put(surface, MARGIN, y, text, FACT)
+            y += high
+        y += 0.8
+
+
+def draw_foot(surface: Surface, paper: Paper, words: str) -> None:
+    """Words at the foot of a page, to the right."""
+    if words:
+        wide = text_size(words, FACT, surface.unit)[0] / surface.dots
+        put(surface, paper.wide - MARGIN - wide, paper.high - MARGIN + 1.0, words, FACT)
+
+
