@@ -8,7 +8,7 @@ import numpy as np
 
 from yardplan.plants.crop import Habit, Size
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
-from yardplan.sun.casters import Caster, Crown, barrier_casters, building_casters
+from yardplan.sun.casters import Caster, Crown, barrier_casters, building_casters, crown
 from yardplan.sun.parameters import Shape
 from yardplan.sun.scene import Scene, scene_of
 from yardplan.sun.season import Positions, over_dates
@@ -74,7 +74,8 @@ def mid_months(site: Site, step: float = 20.0) -> Positions:
 
 
 def random_trees(
-    rng: np.random.Generator, number: int, width: float, shape: Shape = "ellipsoid"
+    rng: np.random.Generator, number: int, width: float, shape: Shape = "ellipsoid", *,
+    gradient: Point = (0.0, 0.0),
 ) -> list[Crown]:
     """Random trees: height 1.9 to 6.3 m, spread 1.4 to 5.7 m, base 0.2 to 1.0 m."""
     found = []
@@ -82,9 +83,12 @@ def random_trees(
         spread, light = rng.uniform(1.4, 5.7), float(rng.choice([0.1, 0.2, 0.3]))
         height = rng.uniform(max(1.9, 0.8 * spread), 6.3)
         x, y = rng.uniform(1.0, width - 1.0, 2)
-        found.append(Crown(
-            f"T{n}", shape, (float(x), float(y)), spread / 2.0, rng.uniform(0.2, 1.0), height, (light,) * 12
-        ))
+        one = crown(
+            f"T{n}", shape, (float(x), float(y)), spread, rng.uniform(0.2, 1.0), height, (light,) * 12,
+            gradient,
+        )
+        assert one is not None
+        found.append(one)
     return found
 
 

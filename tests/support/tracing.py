@@ -15,8 +15,8 @@ from typing import Any
 import numpy as np
 import trimesh
 from attrs import frozen
-from embreex import rtcore_scene
-from embreex.mesh_construction import TriangleMesh
+from scipy.spatial import ConvexHull
+from trimesh.ray.ray_pyembree import RayMeshIntersector
 
 from yardplan.sun.casters import Crown
 from yardplan.sun.grid import Grid
@@ -79,8 +79,9 @@ def crown_body(crown: Crown, gradient: tuple[float, float] = (0.0, 0.0)) -> Body
 
 def hull_body(corners: Sequence[Sequence[float]], light: tuple[float, ...]) -> Body:
     """The mesh of the convex hull of corners in true space."""
-    mesh = trimesh.convex.convex_hull(np.array(corners, dtype=float))
-    return Body(np.asarray(mesh.triangles), light)
+    points = np.array(corners, dtype=float)
+    hull = ConvexHull(points)
+    return Body(points[hull.simplices], light)
 
 
 def wall_body(a: tuple[float, float], b: tuple[float, float], width: float, base: float, top: float,
@@ -97,12 +98,12 @@ class Tracer:
     """Casts rays against bodies, up to 63 of them."""
 
     def __init__(self, bodies: Sequence[Body]) -> None:
-        self.scene = rtcore_scene.EmbreeScene()
         self.bodies = bodies
-        triangles = np.concatenate([body.triangles for body in bodies]).astype(np.float32)
+        corners = np.concatenate([body.triangles for body in bodies]).reshape(-1, 3)
+        mesh = trimesh.Trimesh(corners, np.arange(len(corners)).reshape(-1, 3), process=False)
+        # The intersector's own scene tells the distance of each hit, which its public calls leave out.
+        self.scene = RayMeshIntersector(mesh, scale_to_box=False)._scene
         self.owner = np.repeat(np.arange(len(bodies)), [len(body.triangles) for body in bodies])
-        self.mesh = TriangleMesh(self.scene, triangles)
-        self.triangles = len(triangles)
 
     def light(
         self, origins: np.ndarray[Any, Any], direction: np.ndarray[Any, Any], month: int
@@ -114,8 +115,8 @@ class Tracer:
         at = origins + _START * direction
         share = np.array([body.light[month] for body in self.bodies])
         while len(active):
-            vectors = np.tile(direction, (len(active), 1)).astype(np.float32)
-            found = self.scene.run(at.astype(np.float32), vectors, output=1)
+            vectors = np.tile(direction, (len(active), 1))
+            found = self.scene.run(at, vectors, output=1)
             hit = found["primID"] >= 0
             active, at = active[hit], at[hit]
             owner = self.owner[found["primID"][hit]]

@@ -56,13 +56,29 @@ def sane_height(height: float) -> float:
     return min(max(height, 0.0), figure("tallest")) if math.isfinite(height) else 0.0
 
 
+#: On a slope a crown's base is raised to at most this share of its height.
+_HIGHEST_BASE = 0.8
+
+
+def base_above_ground(shape: Shape, radius: float, base: float, top: float, gradient: Point) -> float:
+    """The crown's base, raised on a slope so that no part of the crown dips into the hill.
+
+    A level disc of radius r on ground that rises g must stand g r high; an ellipsoid clears the ground when
+    base x top >= (g r)^2.
+    """
+    rise = math.hypot(*gradient) * radius
+    least = {"vase": 0.0, "ellipsoid": rise**2 / top}.get(shape, rise)
+    return max(base, min(least, _HIGHEST_BASE * top))
+
+
 def crown(owner: str, shape: Shape, place: Point, spread: float, base: float, top: float,
-          light: Light) -> Crown | None:
+          light: Light, gradient: Point = (0.0, 0.0)) -> Crown | None:
     """A crown, or None where it has no width or no height."""
     base, top = sane_height(base), sane_height(top)
     usable = math.isfinite(spread) and all(math.isfinite(v) for v in place)
     if not usable or spread <= 0.0 or top <= base:
         return None
+    base = base_above_ground(shape, spread / 2.0, base, top, gradient)
     return Crown(owner, shape, place, spread / 2.0, base, top, light)
 
 

@@ -136,7 +136,7 @@ def _panel_line(plant: Standing) -> tuple[Outline, float]:
     return ((x - dx, y - dy), (x + dx, y + dy)), plant.size.depth or figure("panel_depth")
 
 
-def plant_casters(plant: Standing, site: Site) -> list[Caster]:
+def plant_casters(plant: Standing, site: Site, gradient: Point) -> list[Caster]:
     """The crown of a plant; none where it has no size."""
     size, light = plant.size, light_of(plant, site)
     shape = shape_of(size, plant.mature)
@@ -146,7 +146,7 @@ def plant_casters(plant: Standing, site: Site) -> list[Caster]:
         return list(panel_casters(
             plant.id, plant.place, facing, size.spread, depth, size.crown_base, size.height, light
         ))
-    one = crown(plant.id, shape, plant.place, size.spread, size.crown_base, size.height, light)
+    one = crown(plant.id, shape, plant.place, size.spread, size.crown_base, size.height, light, gradient)
     return [one] if one is not None else []
 
 
@@ -162,10 +162,10 @@ def plant_target(plant: Standing, gradient: Point, number: int) -> Target:
         band = targets.band_target(plant.id, "plant", line, depth, size.crown_base, size.height, number)
         if band is not None:
             return band
-    shape = shape_of(size, plant.mature)
-    one = crown(plant.id, shape, plant.place, size.spread, size.crown_base, size.height, (0.0,) * 12)
+    shape, dark = shape_of(size, plant.mature), (0.0,) * 12
+    one = crown(plant.id, shape, plant.place, size.spread, size.crown_base, size.height, dark, gradient)
     if one is None or one.shape == "panel":
-        one = Crown(plant.id, "cylinder", plant.place, _SPOT, 0.0, _SPOT, (0.0,) * 12)
+        one = Crown(plant.id, "cylinder", plant.place, _SPOT, 0.0, _SPOT, dark)
     return targets.crown_target(one, number, gradient, flat=size.habit == "mat")
 
 
@@ -233,7 +233,7 @@ def _casters_by_id(yard: Yard, stand: Stand, only: Collection[str] | None) -> di
     for barrier in filter(wanted, yard.barriers):
         found[barrier.id] = tuple(barrier_casters(barrier, barrier_light(barrier, site)))
     for plant in filter(wanted, stand.plants):
-        found[plant.id] = tuple(plant_casters(plant, site))
+        found[plant.id] = tuple(plant_casters(plant, site, gradient))
     for row in filter(wanted, stand.rows):
         found[row.id] = tuple(row_casters(row, site))
     return found
