@@ -157,7 +157,7 @@ class BloomAt:
 
     def band(self, cultivar: Cultivar) -> BloomBand | None:
         """Bloom of a cultivar here, or None when no date can be had."""
-        what = (cultivar.crop, cultivar.bloom_order, cultivar.bloom_season, cultivar.chill_hours)
+        what = (cultivar.crop, position(cultivar), is_low_chill(cultivar))
         if what not in self._bands:
             self._bands[what] = self._band_of(cultivar)
         return self._bands[what]

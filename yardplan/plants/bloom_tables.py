@@ -100,6 +100,14 @@ def class_number(season: str) -> int | None:
 
 
 @cache
+def _exceptions() -> Mapping[PlantKey, float]:
+    """Cultivars far outside their class: days on their crop's scale."""
+    return {
+        PlantKey(row["crop"], row["cultivar"]): float(row["days"]) for _, row in rows("bloom_exceptions.csv")
+    }
+
+
+@cache
 def _position(crop: str, order: float | None, season: str) -> Position | None:
     bloom = crop_bloom(crop)
     if bloom is None:
@@ -114,7 +122,10 @@ def _position(crop: str, order: float | None, season: str) -> Position | None:
 
 def position(cultivar: Cultivar) -> Position | None:
     """Where a cultivar stands in its crop's order of bloom; None when neither order nor class is known."""
-    return _position(cultivar.crop, cultivar.bloom_order, cultivar.bloom_season)
+    order = cultivar.bloom_order
+    if order is None and not cultivar.own:
+        order = _exceptions().get(PlantKey(cultivar.crop, cultivar.sport_of or cultivar.name))
+    return _position(cultivar.crop, order, cultivar.bloom_season)
 
 
 @cache
