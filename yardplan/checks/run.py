@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from attrs import evolve
 
 from yardplan.checks import (
+    access,
     bloom,
     chill,
     clearance,
@@ -31,7 +32,7 @@ from yardplan.yard.change import Change
 CHECKS: tuple[Check, ...] = (
     spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
     chill.CHECK, frost.CHECK, bloom.CHECK, soil.CHECK, neighbours.CHECK,
-    ribes_law.CHECK, known.CHECK,
+    ribes_law.CHECK, access.CHECK, known.CHECK,
 )
 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}

@@ -1,0 +1,172 @@
+"""Access: a way from the gates to every plant, row and bed, beds one can reach into, room for a ladder."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+import shapely
+
+from yardplan.checks.check import Check, Wording
+from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.lines import Array
+from yardplan.checks.shortfall import Mask
+from yardplan.checks.survey import Survey
+from yardplan.checks.ways import Ways, crown_shapes, ways_of
+from yardplan.yard.planting import Bed
+
+NAME = "access"
+
+#: Directions in which the ring for a ladder is tried, and how many quarters must be free.
+_SIDES = 8
+_QUARTERS = 2
+
+
+def _shut_off(survey: Survey, ways: Ways) -> Iterator[Finding]:
+    """Plants, rows and beds that no way leads to."""
+    layout = survey.layout
+    within = ways.width / 2 + survey.rules.value("access-arm")
+    shown = {"width": Figure(ways.width, "length")}
+    if len(layout.plants):
+        gap = shapely.distance(crown_shapes(survey), ways.reached)
+        far = np.isnan(gap) | (gap > within)
+        for i in np.nonzero(layout.planted & far & _inside_lot(survey))[0]:
+            plant = layout.plants[i]
+            yield survey.finding(
+                NAME, "shut_off", Weight.CAUTION, (plant.id,), "access-way", shown, (Mark((plant.place,)),)
+            )
+    for row, line in zip(layout.rows, layout.row_lines, strict=True):
+        if _too_far(line.buffer(row.mature.spread / 2), ways, within):
+            yield survey.finding(
+                NAME, "shut_off", Weight.CAUTION, (row.id,), "access-way", shown,
+                (Mark(row.row.line, "line"),),
+            )
+
+
+def _too_far(shape: shapely.Geometry, ways: Ways, within: float) -> bool:
+    return ways.reached.is_empty or float(shape.distance(ways.reached)) > within
+
+
+def _inside_lot(survey: Survey) -> Mask:
+    """Plants inside the lot line; the others are the lot-line rule's."""
+    columns = survey.layout.columns("lot")
+    inside: Mask = (survey.layout.gaps[:, columns] <= 0).all(axis=1)
+    return inside
+
+
+def _bed(survey: Survey, ways: Ways, bed: Bed) -> Iterator[Finding]:
+    """A bed that no way leads to, or whose middle is out of reach from the sides one can stand at."""
+    outline = shapely.Polygon(bed.outline)
+    mark = (Mark(bed.outline, "area"),)
+    within = ways.width / 2 + survey.rules.value("access-arm")
+    if _too_far(outline, ways, within):
+        shown = {"width": Figure(ways.width, "length")}
+        yield survey.finding(NAME, "shut_off", Weight.CAUTION, (bed.id,), "access-way", shown, mark)
+        return
+    arm = survey.rules.value("bed-reach-one")
+    slack = survey.rules.value("clearance-tolerance")
+    sides = outline.exterior.intersection(ways.reached.buffer(ways.width / 2 + slack))
+    missed = outline.difference(sides.buffer(arm + slack / 2))
+    if missed.area > slack * outline.area:
+        shown = {
+            "share": Figure(missed.area / outline.area, "share"), "reach": Figure(arm, "length"),
+            "across": Figure(2 * arm, "length"),
+        }
+        yield survey.finding(NAME, "deep_bed", Weight.ADVICE, (bed.id,), "bed-reach-one", shown, mark)
+
+
+def _narrow_gates(survey: Survey, ways: Ways) -> Iterator[Finding]:
+    slack = survey.rules.value("clearance-tolerance") / 2
+    for gate in survey.yard.gates:
+        if gate.width < ways.width - slack:
+            shown = {
+                "gate": Figure(gate.width, "length"), "width": Figure(ways.width, "length"),
+                "short": Figure(ways.width - gate.width, "length"),
+            }
+            yield survey.finding(
+                NAME, "narrow_gate", Weight.CAUTION, (gate.id,), "access-way", shown, (Mark((gate.place,)),)
+            )
+
+
+def _ring(survey: Survey, plant: int, room: float) -> Array:
+    """Points in the middle of the ring that a ladder needs round a crown."""
+    turns = np.arange(_SIDES) * 2 * np.pi / _SIDES
+    far = survey.layout.reach[plant] + room / 2
+    points: Array = survey.layout.xy[plant] + far * np.stack([np.cos(turns), np.sin(turns)], axis=1)
+    return points
+
+
+def _ladders(survey: Survey) -> Iterator[Finding]:
+    """Tall plants in the ground with fewer than two free quarters for a ladder's feet."""
+    layout = survey.layout
+    room = survey.rules.value("access-ladder")
+    crowns = crown_shapes(survey)
+    walls = [shapely.Polygon(b.footprint) for b in survey.yard.buildings]
+    walls += [shapely.LineString(b.line) for b in survey.yard.barriers]
+    tall = layout.planted & ~layout.flat & (layout.height > survey.rules.value("ladder-height"))
+    tree = shapely.STRtree([*crowns, *walls])
+    for i in np.nonzero(tall)[0]:
+        points = shapely.points(_ring(survey, int(i), room))
+        hits = tree.query(points, predicate="dwithin", distance=room / 2)
+        blocked = np.zeros(_SIDES, dtype=bool)
+        blocked[hits[0][hits[1] != i]] = True
+        quarters = int((~blocked & ~np.roll(blocked, -1))[:: _SIDES // 4].sum())
+        if quarters < _QUARTERS:
+            shown = {"room": Figure(room, "length"), "height": Figure(float(layout.height[i]), "length")}
+            yield survey.finding(
+                NAME, "ladder", Weight.ADVICE, (layout.plants[i].id,), "access-ladder", shown,
+                (Mark((layout.plants[i].place,)),),
+            )
+
+
+def run(survey: Survey) -> list[Finding]:
+    """Findings on ways, beds and ladders."""
+    ways = ways_of(survey)
+    if ways is None or not (survey.yard.plantings or survey.yard.rows or survey.yard.beds):
+        return []
+    found = [*_shut_off(survey, ways), *_narrow_gates(survey, ways), *_ladders(survey)]
+    for bed in survey.yard.beds:
+        if len(bed.outline) >= 3:
+            found.extend(_bed(survey, ways, bed))
+    if ways.entered_by != "gate":
+        shown = {"start": Figure(ways.entered_by, "text")}
+        found.append(survey.finding(NAME, "no_gate", Weight.ADVICE, (), "access-way", shown))
+    return found
+
+
+CHECK = Check(
+    name=NAME,
+    title="Ways and reach",
+    run=run,
+    near=False,
+    wording={
+        "shut_off": Wording(
+            "No free way of {width} leads to {a} once everything is full grown.",
+            "Leave a way of {width} beside it, or keep what stands in it smaller.",
+            "no way in at full size",
+        ),
+        "narrow_gate": Wording(
+            "{a} is {gate} wide; the way you chose needs {width}.",
+            "Widen the gate by {short}, or choose a narrower way in the local rules.",
+            "gate {short} too narrow",
+        ),
+        "deep_bed": Wording(
+            "{share} of {a} is farther than {reach} from any side you can stand at.",
+            "Make it at most {across} wide between two ways, or put a way or stepping stones through it.",
+            "{share} out of reach",
+        ),
+        "ladder": Wording(
+            "{a} grows to {height} and is picked from a ladder, but fewer than two sides have {room} of free "
+            "ground beyond its crown.",
+            "Leave {room} free on two sides, or choose a form that is picked from the ground. Set "
+            "ladders on level "
+            "ground, away from power lines.",
+            "no room for a ladder",
+        ),
+        "no_gate": Wording(
+            "No gate is drawn, so ways are counted from the {start}.",
+            "Draw the gate you come in by.",
+            "draw a gate",
+        ),
+    },
+)
