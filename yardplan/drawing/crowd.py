@@ -23,6 +23,10 @@ class Room:
             return False
         return self._under.free_of_words(box.translated(-self._offset[0], -self._offset[1]))
 
+    def free_of_crowns(self, box: QRectF) -> bool:
+        """True when no crown reaches into a device box."""
+        return self._under.free_of_crowns(box.translated(-self._offset[0], -self._offset[1]))
+
     def take(self, box: QRectF) -> None:
         """Note that words stand in a device box."""
         self._own.append(box)

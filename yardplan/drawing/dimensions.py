@@ -35,14 +35,16 @@ def draw_dimensions(painter: QPainter, view: PlanView) -> None:
             draw_edge_lengths(painter, view, points_of(thing), closed=not isinstance(thing, _OPEN))
 
 
-def draw_edge_lengths(painter: QPainter, view: PlanView, outline: Outline, *, closed: bool) -> None:
-    """A dimension line outside each edge."""
+def draw_edge_lengths(
+    painter: QPainter, view: PlanView, outline: Outline, *, closed: bool, off: float = _OFF
+) -> None:
+    """A dimension line `off` style units outside each edge (inside, when negative)."""
     if len(outline) > _MOST_EDGES:
         return
     ring = (*outline, outline[0]) if closed and len(outline) > 2 else outline
     side = 1.0 if _turns_left(outline) else -1.0
     for a, b in pairwise(ring):
-        draw_dimension(painter, view, a, b, side * _OFF)
+        draw_dimension(painter, view, a, b, side * off)
 
 
 def _turns_left(outline: Outline) -> bool:

@@ -10,6 +10,7 @@ from typing import Literal
 from attrs import frozen
 from PySide6.QtCore import QPointF, QRectF
 
+from yardplan.drawing.breaking import broken
 from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.label_words import barrier_words, bed_words, building_facts, row_words
 from yardplan.drawing.lettering import FACT, GROUND, NAME, NOTE, TITLE, Type, pill_size, text_size
@@ -20,6 +21,9 @@ from yardplan.plants.stand import StandingRow
 from yardplan.yard.ground import Barrier, Building, Note, Outline, Paving
 from yardplan.yard.planting import Bed
 
+#: Notes are broken into lines of this many style units.
+_NOTE_WIDE = 150.0
+
 
 @frozen
 class Label:
@@ -29,7 +33,7 @@ class Label:
     """
 
     thing: str
-    kind: Literal["key", "name", "ground"]
+    kind: Literal["key", "bare key", "name", "ground"]
     box: QRectF
     text: str
     face: Type = NAME
@@ -49,13 +53,13 @@ def ground_labels(view: PlanView, crowd: Crowd) -> list[Label]:
         if label is None and must and places:
             label = places[0]
         if label is not None:
-            crowd.take(_turned_box(label))
+            crowd.take(upright_box(label))
             placed.append(label)
     return placed
 
 
 def _free(view: PlanView, crowd: Crowd, label: Label) -> bool:
-    taken = _turned_box(label)
+    taken = upright_box(label)
     return crowd.free_of_words(taken) and _off_crowns(crowd, label, taken) and in_window(view, taken)
 
 
@@ -72,7 +76,7 @@ def _off_crowns(crowd: Crowd, label: Label, taken: QRectF) -> bool:
     return bool(label.turned % 90.0) or crowd.free_of_crowns(taken)
 
 
-def _turned_box(label: Label) -> QRectF:
+def upright_box(label: Label) -> QRectF:
     """The upright box round turned words."""
     if not label.turned:
         return label.box
@@ -205,9 +209,17 @@ def _row_key(view: PlanView, row_id: str, ends: Outline, size: tuple[float, floa
 
 
 def _note(view: PlanView, note: Note) -> Label:
-    wide, high = text_size(note.text, NOTE, view.unit)
-    x, y = note.place[0] * view.scale, -note.place[1] * view.scale
-    return Label(note.id, "ground", QRectF(x, y - high, wide, high), note.text, NOTE)
+    """Words broken into short lines, moved back into the window where they would run out of it."""
+    text = "\n".join(broken(note.text, _NOTE_WIDE * view.unit, NOTE, view.unit))
+    wide, high = text_size(text, NOTE, view.unit)
+    x, y = note.place[0] * view.scale, -note.place[1] * view.scale - high
+    if view.window is not None:
+        right, bottom = view.window.right() - view.origin[0], view.window.bottom() - view.origin[1]
+        if x < right < x + wide:
+            x = right - wide - 3 * view.unit
+        if y < bottom < y + high:
+            y = bottom - high - 3 * view.unit
+    return Label(note.id, "ground", QRectF(x, y, wide, high), text, NOTE)
 
 
 def _bed(view: PlanView, bed: Bed) -> list[Label]:

@@ -21,6 +21,7 @@ from yardplan.drawing.ground_labels import Label, box_round, ground_labels, in_w
 from yardplan.drawing.habits import FORMS, flat_half
 from yardplan.drawing.label_words import plant_name
 from yardplan.drawing.lettering import (
+    KEY,
     NAME,
     STANDING_NAME,
     draw_pill,
@@ -34,6 +35,7 @@ from yardplan.plants.stand import Stand, Standing
 from yardplan.yard.planting import Planting
 from yardplan.yard.yard import Yard
 
+_BARE_KEY = evolve(KEY, halo="crown")
 #: A crown smaller than this radius, style units, carries no key.
 KEY_FLOOR = 4.0
 #: A crown smaller than this radius carries no name.
@@ -152,12 +154,19 @@ def _place_key(view: PlanView, plant: Standing, crowd: Crowd) -> Label | None:
     for box in boxes:
         if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
             return Label(plant.id, "key", box, plant.id)
-    for box in boxes:
+    bare = text_size(plant.id, KEY, view.unit)
+    unframed = _key_boxes(view, plant, radius, bare)
+    for box in unframed:
+        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
+            return Label(plant.id, "bare key", box, plant.id, _BARE_KEY)
+    # In a crowd the key stands on its own stem, without a frame.
+    middle = box_round(*_spot(view, plant), bare)
+    for box in (middle, *unframed):
         if crowd.free_of_words(box):
-            return Label(plant.id, "key", box, plant.id)
+            return Label(plant.id, "bare key", box, plant.id, _BARE_KEY)
     # Kept even where words touch, unless crowns are so small that keys would hide the plan.
     kept = chosen or radius >= 2 * KEY_FLOOR * view.unit
-    return Label(plant.id, "key", boxes[0], plant.id) if kept else None
+    return Label(plant.id, "bare key", middle, plant.id, _BARE_KEY) if kept else None
 
 
 def _key_boxes(

@@ -14,7 +14,7 @@ from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding, Mark, Weight
 from yardplan.drawing.crowd import Crowd, Room
-from yardplan.drawing.ground_labels import Label
+from yardplan.drawing.ground_labels import Label, upright_box
 from yardplan.drawing.labels import lately_arranged
 from yardplan.drawing.lettering import SAID, boxed_size, draw_boxed
 from yardplan.drawing.outlines import Outlines
@@ -33,6 +33,8 @@ _INKS = {Weight.CONFLICT: "conflict", Weight.CAUTION: "caution", Weight.ADVICE: 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
 #: At most this many boxes of words, so that the plan stays readable; the list beside it holds them all.
 MOST_BOXES = 14
+#: Where there are more cautions than this, only those on what is selected speak.
+MOST_CAUTIONS = 4
 
 
 def draw_marks(painter: QPainter, view: PlanView) -> None:
@@ -54,12 +56,16 @@ def draw_marks(painter: QPainter, view: PlanView) -> None:
             _draw_words(painter, view, finding, box, around)
 
 
-def draw_said(painter: QPainter, view: PlanView) -> None:
-    """Only the words of marks: for a canvas that keeps the marks themselves in a picture."""
+def draw_said(painter: QPainter, view: PlanView) -> list[QRectF]:
+    """Only the words of marks, for a canvas that keeps the marks in a picture; returns where ink was left."""
+    inked: list[QRectF] = []
     if view.layers.marks and view.said and view.findings:
         outlines = Outlines(view)
         for finding, box, around in place_words(view, outlines, _room(view)):
             _draw_words(painter, view, finding, box, around)
+            reach = QRectF(around.center(), box.center()).normalized()
+            inked.append(box.united(reach).adjusted(-4, -4, 4, 4))
+    return inked
 
 
 def _once_each(findings: Iterable[Finding]) -> list[Finding]:
@@ -157,8 +163,10 @@ def _room(view: PlanView) -> Room:
     if under is None:
         under = Crowd(64.0 * view.unit)
         for label in labels:
-            if not label.turned:
-                under.take(label.box)
+            under.take(upright_box(label))
+        for plant in view.stand.plants:
+            x, y = plant.place[0] * view.scale, -plant.place[1] * view.scale
+            under.stand(x, y, plant.size.spread / 2 * view.scale, plant.id)
         _rooms.insert(0, (labels, under))
         del _rooms[2:]
     room = Room(under, view.origin)
@@ -171,21 +179,33 @@ Placed = tuple[Finding, QRectF, QRectF]
 
 
 def place_words(view: PlanView, outlines: Outlines, taken: Room) -> list[Placed]:
-    """A box for each finding that has words, conflicts first, at most one caution a thing."""
+    """A box for each finding that has words, what is selected first, then conflicts.
+
+    One box a thing; cautions speak only of what is selected or where they are few. The list holds the rest.
+    """
     placed: list[Placed] = []
     spoken: set[str] = set()
-    for finding in sorted(view.findings, key=lambda f: (_ORDER[f.weight], not _chosen(view, f))):
-        text = view.said.get(finding.key, "")
+    for finding in _speaking(view):
         first = finding.things[0] if finding.things else ""
-        quiet = finding.weight is Weight.ADVICE or (finding.weight is Weight.CAUTION and first in spoken)
-        if not text or quiet or len(placed) >= MOST_BOXES:
+        if len(placed) >= MOST_BOXES or (first in spoken and not _chosen(view, finding)):
             continue
-        spot = _spot(view, outlines, finding, boxed_size(text, SAID, view.unit), taken)
+        spot = _spot(view, outlines, finding, boxed_size(view.said[finding.key], SAID, view.unit), taken)
         if spot is not None:
             spoken.add(first)
             taken.take(spot[0])
             placed.append((finding, *spot))
     return placed
+
+
+def _speaking(view: PlanView) -> list[Finding]:
+    """Findings that may have their words on the plan, the gravest first."""
+    said = [f for f in view.findings if view.said.get(f.key) and f.weight is not Weight.ADVICE]
+    cautions = sum(f.weight is Weight.CAUTION for f in said)
+    said = [
+        f for f in said
+        if f.weight is Weight.CONFLICT or cautions <= MOST_CAUTIONS or _chosen(view, f)
+    ]
+    return sorted(said, key=lambda f: (_ORDER[f.weight], not _chosen(view, f)))
 
 
 def _chosen(view: PlanView, finding: Finding) -> bool:
@@ -200,9 +220,10 @@ def _spot(
     if round_it is None or (view.window is not None and not view.window.intersects(round_it)):
         return None
     boxes = [_inside(view, box) for box in _candidates(round_it, size, view.unit)]
-    for box in boxes:
-        if taken.free(box):
-            return box, round_it
+    free = [box for box in boxes if taken.free(box)]
+    clear = next((box for box in free if taken.free_of_crowns(box)), None)
+    if free:
+        return clear or free[0], round_it
     return (boxes[0], round_it) if finding.weight is Weight.CONFLICT else None
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from attrs import frozen
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 
+from yardplan.drawing.breaking import broken
 from yardplan.drawing.furniture import draw_scale_bar, draw_title_block
 from yardplan.drawing.lettering import FACT, Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, MEDIUM, THIN, colour, mitred, pen
@@ -13,7 +14,6 @@ from yardplan.sheets.cautions import cautions
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
 from yardplan.sheets.tiling import Tile, Tiling
-from yardplan.sheets.wrapping import wrapped
 
 #: The bar to measure, millimetres: 100 mm, or 4 inches exactly.
 BAR_METRIC, BAR_IMPERIAL = 100.0, 101.6
@@ -102,7 +102,7 @@ def _draw_cautions(surface: Surface, view: PlanView, room: tuple[float, float, f
     line = text_size("N", _CAUTION, surface.unit)[1] / surface.dots
     for i, sentence in enumerate(cautions(view.yard)):
         face = _CAUTION_HEAD if i == 0 else _CAUTION
-        lines = wrapped(sentence, wide * surface.dots, face, surface.unit)
+        lines = broken(sentence, wide * surface.dots, face, surface.unit)
         if i and y + len(lines) * line > room[1] + high:
             continue
         for text in lines:

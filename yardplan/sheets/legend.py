@@ -9,6 +9,7 @@ from attrs import evolve, frozen
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QPainter
 
+from yardplan.drawing.breaking import broken
 from yardplan.drawing.lettering import Type, text_size
 from yardplan.drawing.rows import draw_row
 from yardplan.drawing.services import SERVICE_LINES, draw_service
@@ -22,7 +23,6 @@ from yardplan.sheets.document import Page
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
 from yardplan.sheets.tables import MARGIN, draw_page_title, put
-from yardplan.sheets.wrapping import wrapped
 from yardplan.yard.ground import Barrier, Building, Gate, Outline, Paving, Service
 from yardplan.yard.planting import Bed, PlantKey, Row
 from yardplan.yard.yard import Yard
@@ -74,7 +74,7 @@ def _small_plan(draw: Callable[[QPainter, PlanView], None]) -> Draw:
     return drawn
 
 
-_LINE: Outline = ((-1.4, 0.0), (1.4, 0.0))
+_LINE: Outline = ((-1.3, 0.0), (1.3, 0.0))
 _BOX: Outline = ((-1.0, -0.7), (1.0, -0.7), (1.0, 0.7), (-1.0, 0.7))
 
 
@@ -93,7 +93,7 @@ def _plants(stand: Stand) -> Iterator[Entry]:
         yield Entry("in a pot", _symbol(Look("bush", 0.8, pot=0.6)))
     standing = dict.fromkeys(plant.size.habit for plant in stand.plants if not plant.planted)
     for habit in standing:
-        yield Entry("there already", _symbol(Look(habit, 0.85, standing=True)))
+        yield Entry("tree that stands there already", _symbol(Look(habit, 0.85, standing=True)))
 
 
 def _rows(stand: Stand) -> Iterator[Entry]:
@@ -105,7 +105,7 @@ _ROW_WORDS: dict[Habit, str] = {"cane": "canes", "vine": "vines", "flat-trained"
 
 
 def _draw_row_of(habit: Habit) -> Callable[[QPainter, PlanView], None]:
-    row = Row(id="", plant=PlantKey("", ""), line=_LINE, count=5, spacing=0.7)
+    row = Row(id="", plant=PlantKey("", ""), line=((-1.05, 0.0), (1.05, 0.0)), count=4, spacing=0.7)
     size = Size(spread=0.7, height=1.5, crown_base=0.3, habit=habit)
     return lambda painter, view: draw_row(painter, view, StandingRow(id="", row=row, size=size, mature=size))
 
@@ -162,7 +162,7 @@ def _draw_entry(surface: Surface, entry: Entry, x: float, y: float, high: float)
     wide, tall = _PICTURE * 1.5, high - 3.0
     box = surface.rect(x, y, wide, tall)
     surface.within(box, lambda painter: entry.draw(surface, box.center(), tall / 2 * surface.dots))
-    lines = wrapped(entry.words, (_CELL_WIDE - wide - 5.0) * surface.dots, _TEXT, surface.unit)
+    lines = broken(entry.words, (_CELL_WIDE - wide - 5.0) * surface.dots, _TEXT, surface.unit)
     line = text_size("N", _TEXT, surface.unit)[1] / surface.dots
     for i, words in enumerate(lines):
         put(surface, x + wide + 3.0, y + (tall - line * len(lines)) / 2 + i * line, words, _TEXT)

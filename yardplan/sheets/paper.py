@@ -58,7 +58,7 @@ class Scale:
 #: Scales tried for the best fit, largest first. Inches to the foot: 1/4 in is 1:48, 1 in to 20 ft is 1:240.
 METRIC_SCALES = tuple(
     Scale(d, f"1:{d}")
-    for d in (10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000, 2000, 5000)
+    for d in (10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 350, 400, 500, 600, 750, 1000, 2000, 5000)
 )
 IMPERIAL_SCALES = (
     Scale(12, "1 in = 1 ft"), Scale(24, "1/2 in = 1 ft"), Scale(48, "1/4 in = 1 ft"),

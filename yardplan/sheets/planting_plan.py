@@ -160,7 +160,8 @@ class _Drawing:
             draw_edge_lengths(painter, view, view.yard.lot, closed=True)
         for building in view.yard.buildings:
             if not building.beyond_lot:
-                draw_edge_lengths(painter, view, building.footprint, closed=True)
+                # Inside, so that the ground round the house stays free for what grows there.
+                draw_edge_lengths(painter, view, building.footprint, closed=True, off=-9.0)
         draw_north(painter, view, self._north_box(surface, field).center())
         self._draw_joins(painter, view, surface, field)
 

@@ -7,12 +7,12 @@ from collections.abc import Sequence
 from attrs import evolve, frozen
 from PySide6.QtCore import QRectF
 
+from yardplan.drawing.breaking import broken
 from yardplan.drawing.lettering import FACT, TITLE, Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, MEDIUM, UNIT_MM, mitred, pen
 from yardplan.sheets.document import Page
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
-from yardplan.sheets.wrapping import wrapped
 
 MARGIN = 14.0
 _HEAD = Type(11.0, "bold")
@@ -68,12 +68,12 @@ class _Setter:
 
     def line(self, cells: Sequence[str], head: bool = False) -> _Line:
         """Cells broken to their columns' widths."""
-        broken = []
+        cut = []
         for cell, wide, column in zip(cells, self.wides, self.table.columns, strict=True):
             face = _HEAD if head else _KEY if column.strong else _CELL
-            broken.append(tuple(wrapped(cell, (wide - 2 * _PAD) * _MEASURE * 0.98, face, UNIT_MM * _MEASURE)))
-        deepest = max(len(lines) for lines in broken)
-        return _Line(tuple(broken), deepest * _line_high(_HEAD if head else _CELL) + 2 * _ROW_PAD)
+            cut.append(tuple(broken(cell, (wide - 2 * _PAD) * _MEASURE * 0.98, face, UNIT_MM * _MEASURE)))
+        deepest = max(len(lines) for lines in cut)
+        return _Line(tuple(cut), deepest * _line_high(_HEAD if head else _CELL) + 2 * _ROW_PAD)
 
     def pages(self) -> list[list[_Line]]:
         """Lines of each page; a row is never broken over two."""
@@ -161,7 +161,7 @@ def draw_notes(surface: Surface, paper: Paper, notes: Sequence[str], y: float) -
     """Sentences under a table, as far as the page reaches."""
     high = _line_high(FACT)
     for note in notes:
-        for text in wrapped(note, (paper.wide - 2 * MARGIN) * _MEASURE, FACT, UNIT_MM * _MEASURE):
+        for text in broken(note, (paper.wide - 2 * MARGIN) * _MEASURE, FACT, UNIT_MM * _MEASURE):
             if y + high > paper.high - MARGIN:
                 return
             put(surface, MARGIN, y, text, FACT)

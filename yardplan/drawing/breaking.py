@@ -5,7 +5,7 @@ from __future__ import annotations
 from yardplan.drawing.lettering import Type, text_size
 
 
-def wrapped(text: str, wide: float, face: Type, unit: float) -> list[str]:
+def broken(text: str, wide: float, face: Type, unit: float) -> list[str]:
     """Lines of at most `wide` device pixels; a single word that is wider is cut between letters."""
     lines: list[str] = []
     line = ""
