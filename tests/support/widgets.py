@@ -6,7 +6,14 @@ from collections.abc import Iterator
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QAbstractItemView, QAbstractScrollArea, QAbstractSlider, QScrollBar, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QAbstractScrollArea,
+    QAbstractSlider,
+    QLabel,
+    QScrollBar,
+    QWidget,
+)
 
 
 def focusable(root: QWidget) -> Iterator[QWidget]:
@@ -37,7 +44,7 @@ def too_small(root: QWidget, target: int = 24) -> list[str]:
     """Parts to click that are smaller than the smallest target (WCAG 2.2, 2.5.8)."""
     found = []
     for widget in focusable(root):
-        if isinstance(widget, (QAbstractItemView, QAbstractScrollArea)):
+        if isinstance(widget, (QAbstractItemView, QAbstractScrollArea, QLabel)):
             continue
         wide, high = widget.width(), widget.height()
         if isinstance(widget, QAbstractSlider):

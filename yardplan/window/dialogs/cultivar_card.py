@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QDialog,
     QDialogButtonBox,
     QHBoxLayout,
     QHeaderView,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.window.dialogs.box import BesideBox
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.cultivar_facts import CardFact, card_facts
 from yardplan.window.panels.field_entries import PlantEntry
@@ -26,7 +26,7 @@ from yardplan.yard.planting import PlantKey
 _MEMORY = " †"
 
 
-class CultivarCard(QDialog):
+class CultivarCard(BesideBox):
     """A card of one variety, or of two side by side. Not modal: the plan stays within reach."""
 
     #: A variety was taken in hand from the card.
@@ -36,7 +36,6 @@ class CultivarCard(QDialog):
         super().__init__(parent)
         self._open_yard = open_yard
         self._keys: list[PlantKey] = [key]
-        self.setModal(False)
         self.resize(560, 560)
         self.title = label("", "title")
         self.beside = PlantEntry("Compare with", open_yard.catalogue, optional=True)

@@ -9,7 +9,14 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QGridLayout, QVBoxLayou
 from yardplan.places.facts import PlaceFacts, to_site_fields
 from yardplan.units import FOOT, System
 from yardplan.window.dialogs.place_field import PlaceField
-from yardplan.window.panels.entry import ChoiceEntry, Entry, TextEntry, day_reading, length_reading, text_reading
+from yardplan.window.panels.entry import (
+    ChoiceEntry,
+    Entry,
+    TextEntry,
+    day_reading,
+    length_reading,
+    text_reading,
+)
 from yardplan.window.panels.field_entries import reading_of
 from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.site_plans import FIRST_FROST, LAST_FROST, UNITS, ZONE
@@ -56,8 +63,11 @@ class NewYardForm(QWidget):
         grid.setHorizontalSpacing(8)
         grid.setColumnStretch(1, 1)
         lines: list[tuple[str, QWidget]] = [
-            ("Name", self.name), ("Measure in", self.unit_choice), ("Width", self.width_entry),
-            ("Depth", self.depth_entry), ("Place", self.place),
+            ("Name", self.name),
+            ("Measure in", self.unit_choice),
+            ("Width", self.width_entry),
+            ("Depth", self.depth_entry),
+            ("Place", self.place),
         ]
         if full:
             lines += [("Zone", self.zone), ("Last frost", self.last_frost), ("First frost", self.first_frost)]
@@ -108,13 +118,15 @@ class NewYardForm(QWidget):
 
     def faults(self) -> list[Entry]:
         """The fields whose text cannot be used."""
-        return [entry for entry in (self.name, self.width_entry, self.depth_entry, *self._climate) if entry.fault]
+        return [
+            entry for entry in (self.name, self.width_entry, self.depth_entry, *self._climate) if entry.fault
+        ]
 
     def _tell(self) -> None:
         self.ready.emit(not self.faults())
 
     def yard(self) -> Yard:
-        """The yard of what is typed: a rectangular lot and the site. A place not looked up yet is looked up."""
+        """The yard of what is typed: a rectangular lot and the site, its place looked up if it was not yet."""
         if self.place.wants_look_up():
             self.place.look_up()
         for entry in (self.name, self.width_entry, self.depth_entry, *self._climate):
@@ -130,7 +142,9 @@ class NewYardForm(QWidget):
         elif self.place.line.text().strip():
             site = evolve(site, place=self.place.line.text().strip())
         typed = {
-            "zone": self.zone.value, "last_frost": self.last_frost.value, "first_frost": self.first_frost.value
+            "zone": self.zone.value,
+            "last_frost": self.last_frost.value,
+            "first_frost": self.first_frost.value,
         }
         for fact, value in typed.items():
             if value != getattr(site, fact):
@@ -159,7 +173,9 @@ class NewYardDialog(QDialog):
         box.setContentsMargins(16, 14, 16, 12)
         box.setSpacing(12)
         box.addWidget(self.form)
-        box.addWidget(label("The lot can be redrawn corner by corner later; all else can be changed too.", "muted"))
+        box.addWidget(
+            label("The lot can be redrawn corner by corner later; all else can be changed too.", "muted")
+        )
         box.addStretch()
         box.addWidget(buttons)
         self.form.ready.connect(self.begin.setEnabled)

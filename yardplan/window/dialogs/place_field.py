@@ -32,12 +32,14 @@ def facts_words(facts: PlaceFacts) -> str:
         parts.append(f"last frost about {say_day(frost.last)}, first about {say_day(frost.first)}")
     elif frost.kind == "rare":
         parts.append("frost is rare")
-    parts.append("monthly means found" if facts.climate.means else "no climate station near: type what you know")
+    parts.append(
+        "monthly means found" if facts.climate.means else "no climate station near: type what you know"
+    )
     return "; ".join(parts)
 
 
 class PlaceField(QWidget):
-    """A line to type in; Enter or the button looks it up. Several places of one name are offered to choose."""
+    """A line to type in; Enter or the button looks it up. Several places of one name are offered."""
 
     #: PlaceFacts of the place chosen, or None where nothing was found.
     found = Signal(object)
@@ -50,7 +52,9 @@ class PlaceField(QWidget):
         self.line = QLineEdit()
         self.line.setPlaceholderText("town, US ZIP code, or 42.44, -76.50")
         self.line.setAccessibleName("Place: town, US ZIP code, or latitude and longitude")
-        self.look_up_button = button("Look up", tip="Fill in zone, frost dates and temperatures; works offline")
+        self.look_up_button = button(
+            "Look up", tip="Fill in zone, frost dates and temperatures; works offline"
+        )
         self.choice = Combo()
         self.choice.setAccessibleName("Places of that name")
         self.choice.hide()
@@ -94,7 +98,9 @@ class PlaceField(QWidget):
             self._nothing(str(error))
             return
         self.choice.clear()
-        self.choice.addItems([place.label or position_words(place.latitude, place.longitude) for place in self._places])
+        self.choice.addItems(
+            [place.label or position_words(place.latitude, place.longitude) for place in self._places]
+        )
         self.choice.setVisible(len(self._places) > 1)
         self._take(self._places[0])
 

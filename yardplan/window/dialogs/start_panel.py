@@ -56,7 +56,7 @@ def empty(open_yard: OpenYard) -> bool:
 
 
 class StartPanel(QFrame):
-    """Lies in the middle of its parent while the yard is empty; goes as soon as something is drawn or opened."""
+    """Lies in the middle of its parent while the yard is empty; goes when something is drawn or opened."""
 
     #: A yard was made of what was typed.
     began = Signal(object)
@@ -76,7 +76,9 @@ class StartPanel(QFrame):
         self.form = NewYardForm(usual_units(), full=False)
         self.begin = button("Begin", "main", name="Begin the new yard")
         self.sample_buttons = [self._file_button(s.path, s.name, s.words) for s in samples()]
-        self.recent_buttons = [self._file_button(path, path.name, str(path.parent)) for path in recent[:_RECENT]]
+        self.recent_buttons = [
+            self._file_button(path, path.name, str(path.parent)) for path in recent[:_RECENT]
+        ]
         self.open_button = button("Open a file…", name="Open a yard file")
         self.draw_button = button("Draw on the empty sheet", "link", tip="Close this panel (Esc)")
         self._lay_out()
@@ -150,8 +152,9 @@ class StartPanel(QFrame):
         """Leave the sheet free to draw on."""
         self._put_away = True
         self.hide()
-        if self.parentWidget() is not None:
-            self.parentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
+        sheet = self.parentWidget()
+        if sheet is not None:
+            sheet.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _begin(self) -> None:
         yard = self.form.yard()
@@ -190,4 +193,8 @@ class StartPanel(QFrame):
 
 def usual_units() -> System:
     """Feet where the system's own language setting measures so, else metres."""
-    return "metric" if QLocale.system().measurementSystem() == QLocale.MeasurementSystem.MetricSystem else "imperial"
+    return (
+        "metric"
+        if QLocale.system().measurementSystem() == QLocale.MeasurementSystem.MetricSystem
+        else "imperial"
+    )

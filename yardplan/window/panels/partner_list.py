@@ -1,4 +1,4 @@
-"""Find a partner: varieties that would set fruit on a plant, ranked with reasons; choose one and it is in hand."""
+"""Find a partner: varieties that would set fruit on a plant, ranked, with reasons; the chosen one is in hand."""
 
 from __future__ import annotations
 
@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QVBoxLayout, QWidget
 from yardplan.checks.wording import names_of
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import InHand, OpenYard
-from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.partner_rows import PartnerCard, PartnerRow, PartnerRows, rows_for, rows_for_all
+from yardplan.window.panels.parts import button, label
 from yardplan.yard.planting import PlantKey
 
 _ASK = "Select a plant and ask for a partner, or see what the whole yard lacks."
@@ -59,7 +59,8 @@ class PartnerList(QWidget):
         self.view.setModel(self.rows)
         self.reasons = label("", "small", wrap=True)
         self.all_button = button(
-            "What the whole yard lacks", name="Fewest plants to add so that every plant crops",
+            "What the whole yard lacks",
+            name="Fewest plants to add so that every plant crops",
             tip="The fewest plants to add so that every plant crops",
         )
         box = QVBoxLayout(self)
@@ -109,7 +110,9 @@ class PartnerList(QWidget):
             row = self.rows.row(index.row())
             anchor = names_of(self._open_yard.shown_yard).get(row.anchor)
             near = f"Within {self._near(row)} of {anchor}. " if anchor else ""
-            words = near + ". ".join(reason[:1].upper() + reason[1:] for reason in row.suggestion.reasons) + "."
+            words = (
+                near + ". ".join(reason[:1].upper() + reason[1:] for reason in row.suggestion.reasons) + "."
+            )
         self.reasons.setText(words)
         self.reasons.setVisible(bool(words))
 

@@ -1,11 +1,20 @@
-"""Varieties that would set fruit on a plant, as rows: the verdict as a sign, days together, what is set in turn."""
+"""Varieties that would set fruit on a plant, as rows: verdict, days together, what is set in turn."""
 
 from __future__ import annotations
 
 from typing import Any
 
 from attrs import frozen
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+)
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
@@ -15,7 +24,7 @@ from yardplan.checks.survey import Survey, survey_of
 from yardplan.window.panels.parts import Sign, draw_sign
 from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font
 from yardplan.yard import edits
-from yardplan.yard.planting import PlantKey, Planting
+from yardplan.yard.planting import Planting, PlantKey
 from yardplan.yard.yard import Yard
 
 ROW_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -25,16 +34,23 @@ _HEIGHT = 44
 _Index = QModelIndex | QPersistentModelIndex
 
 _SIGNS: dict[str, Sign] = {"yes": "good", "partly": "caution", "not proved": "unknown", "no": "conflict"}
-_SETS = {"yes": "sets it fully", "partly": "sets it partly", "not proved": "probably sets it", "no": "does not set it"}
+_SETS = {
+    "yes": "sets it fully",
+    "partly": "sets it partly",
+    "not proved": "probably sets it",
+    "no": "does not set it",
+}
 _BACK = {
-    "yes": "is set in turn", "partly": "is partly set in turn", "not proved": "is probably set in turn",
+    "yes": "is set in turn",
+    "partly": "is partly set in turn",
+    "not proved": "is probably set in turn",
     "no": "needs a partner of its own",
 }
 
 
 @frozen
 class PartnerRow:
-    """A suggestion with the thing beside which it is to be planted, and for whom (names) where several gain."""
+    """A suggestion, the thing beside which it is to be planted, and for whom where several gain."""
 
     suggestion: Suggestion
     anchor: str
@@ -61,7 +77,7 @@ class PartnerRow:
 
 
 def with_plant(yard: Yard, key: PlantKey) -> tuple[Yard, str]:
-    """The yard with one plant more in the middle of the lot: to ask what would set it before it has a place."""
+    """The yard with one plant more in mid-lot: to ask what would set it before it has a place."""
     points = yard.lot or ((0.0, 0.0),)
     middle = (sum(x for x, _ in points) / len(points), sum(y for _, y in points) / len(points))
     plan_key = edits.next_key(yard, "Q")
@@ -155,4 +171,3 @@ def _words(painter: QPainter, box: QRect, text: str, colour: QColor, size: int, 
     painter.setPen(colour)
     cut = QFontMetrics(face).elidedText(text, Qt.TextElideMode.ElideRight, box.width())
     painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop), cut)
-

@@ -68,6 +68,7 @@ def button(text: str, look: str = "plain", *, name: str = "", tip: str = "") -> 
     made.setProperty("look", look)
     made.setAccessibleName(name or text.replace("&", ""))
     made.setToolTip(tip)
+    made.setAutoDefault(False)
     if look == "link":
         made.setCursor(Qt.CursorShape.PointingHandCursor)
     return made

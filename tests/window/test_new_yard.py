@@ -1,0 +1,141 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+from support.widgets import too_small, unnamed
+
+from yardplan.window.dialogs.new_yard import NewYardDialog, NewYardForm
+from yardplan.window.dialogs.place_field import PlaceField, position_words
+from yardplan.window.panels.entry import TextEntry
+from yardplan.yard.yard import Yard
+
+
+def put(entry: TextEntry, text: str) -> None:
+    """Type into a field without a window."""
+    entry.line.setText(text)
+    entry.line.setModified(True)
+    entry.line.textEdited.emit(text)
+
+
+@pytest.fixture
+def form(qtbot: QtBot, theme) -> NewYardForm:
+    made = NewYardForm("metric")
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+def test_width_and_depth_in_any_unit_make_the_lot(form: NewYardForm) -> None:
+    put(form.name, "  Behind   the barn ")
+    put(form.width_entry, "50 ft")
+    put(form.depth_entry, "12,5")
+    yard = form.yard()
+    assert yard.site.name == "Behind the barn"
+    assert yard.lot == ((0.0, 0.0), (15.24, 0.0), (15.24, 12.5), (0.0, 12.5))
+
+
+def test_a_place_fills_in_what_is_known_of_it(form: NewYardForm) -> None:
+    form.place.line.setText("Ithaca, NY")
+    form.place.look_up()
+    assert form.zone.line.text() == "6a"
+    assert "42.44° N" in form.place.summary.text()
+    site = form.yard().site
+    assert site.latitude == pytest.approx(42.44, abs=0.05)
+    assert site.monthly_means is not None
+    assert site.units == "imperial"
+    assert any(origin.fact == "zone" for origin in site.origins)
+
+
+def test_local_knowledge_goes_before_what_was_looked_up(form: NewYardForm) -> None:
+    form.place.line.setText("Ithaca, NY")
+    form.place.look_up()
+    put(form.zone, "5b")
+    put(form.last_frost, "20 May")
+    site = form.yard().site
+    assert (site.zone, site.last_frost) == ("5b", "05-20")
+    told = {origin.fact: origin.text for origin in site.origins}
+    assert told["zone"] == told["last_frost"] == "typed in"
+    assert told["monthly_means"] != "typed in"
+
+
+def test_a_place_that_is_not_found_is_said_and_does_not_stop_the_yard(form: NewYardForm) -> None:
+    form.place.line.setText("Xyzzyville")
+    yard = form.yard()
+    assert "no place called" in form.place.summary.text().lower()
+    assert yard.site.place == "Xyzzyville"
+    assert yard.site.zone is None
+
+
+def test_several_places_of_one_name_are_offered(form: NewYardForm) -> None:
+    form.place.line.setText("Springfield")
+    form.place.look_up()
+    assert form.place.choice.isVisible()
+    first = form.place.facts
+    form.place.choice.activated.emit(1)
+    assert form.place.facts is not None
+    assert first is not None
+    assert form.place.facts.place != first.place
+
+
+def test_a_position_can_be_typed(form: NewYardForm) -> None:
+    form.place.line.setText("-41.3, 174.8")
+    form.place.look_up()
+    assert form.yard().site.southern
+
+
+@pytest.mark.parametrize("text", ["0", "2 km", "wide", ""])
+def test_a_side_that_cannot_be_is_refused_at_the_field(form: NewYardForm, qtbot: QtBot, text: str) -> None:
+    with qtbot.waitSignal(form.ready, check_params_cb=lambda ready: not ready):
+        put(form.width_entry, text)
+        form.width_entry.finish()
+    assert form.width_entry.fault
+    assert form.faults() == [form.width_entry]
+
+
+def test_the_box_stays_open_until_all_can_be_used(qtbot: QtBot, theme) -> None:
+    box = NewYardDialog("imperial")
+    qtbot.addWidget(box)
+    box.show()
+    assert box.form.width_entry.line.text() == "60'"
+    put(box.form.depth_entry, "0")
+    box.accept()
+    assert box.isVisible()
+    put(box.form.depth_entry, "40")
+    assert box.begin.isEnabled()
+    box.accept()
+    assert not box.isVisible()
+    assert isinstance(box.yard(), Yard)
+    assert box.yard().lot[2] == pytest.approx((60 * 0.3048, 40 * 0.3048))
+
+
+def test_enter_in_the_place_looks_up_and_does_not_close(qtbot: QtBot, theme) -> None:
+    box = NewYardDialog("metric")
+    qtbot.addWidget(box)
+    box.show()
+    box.activateWindow()
+    qtbot.waitUntil(box.isActiveWindow)
+    box.form.place.give_focus()
+    qtbot.keyClicks(box.form.place.line, "14850")
+    qtbot.keyClick(box.form.place.line, Qt.Key.Key_Return)
+    assert box.isVisible()
+    assert box.form.place.facts is not None
+
+
+@pytest.mark.parametrize(
+    ("where", "words"),
+    [((42.441, -76.497), "42.44° N, 76.50° W"), ((-41.3, 174.8), "41.30° S, 174.80° E")],
+)
+def test_positions_are_said_with_their_side(where: tuple[float, float], words: str) -> None:
+    assert position_words(*where) == words
+
+
+@pytest.mark.parametrize("made", [lambda: NewYardDialog("metric"), PlaceField])
+def test_everything_has_a_name_and_is_large_enough(qtbot: QtBot, theme, made: Callable) -> None:
+    widget = made()
+    qtbot.addWidget(widget)
+    widget.show()
+    assert unnamed(widget) == []
+    assert too_small(widget) == []

@@ -1,0 +1,137 @@
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+from support import builders
+from support.widgets import too_small, unnamed
+
+from yardplan.window.dialogs.month_fields import degrees_reading
+from yardplan.window.dialogs.site_card import SiteCard, missing_words, origin_words, zone_words
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.entry import EntryError, TextEntry
+from yardplan.window.panels.site_plans import read_zone
+from yardplan.yard.site import Site, Soil
+from yardplan.yard.yard import Yard
+
+Opened = Callable[[Yard], OpenYard]
+
+
+@pytest.fixture
+def card(qtbot: QtBot, opened: Opened, theme) -> SiteCard:
+    made = SiteCard(opened(builders.yard_of(builders.plant("A1", "apple:Liberty", (4, 5)))))
+    qtbot.addWidget(made)
+    made.show()
+    made.activateWindow()
+    qtbot.waitUntil(made.isActiveWindow)
+    return made
+
+
+def look_up(card: SiteCard, words: str) -> None:
+    card.place.line.setText(words)
+    card.place.look_up()
+
+
+def test_a_look_up_fills_the_site_in_one_undo_step(card: SiteCard) -> None:
+    open_yard = card._open_yard
+    assert not card.take_button.isEnabled()
+    look_up(card, "Ithaca, NY")
+    card.take_button.click()
+    site = open_yard.yard.site
+    assert site.place.startswith("Ithaca")
+    assert site.monthly_means is not None
+    assert open_yard.undo_stack.count() == 1
+    assert any(line.startswith("Zone: ") for line in origin_words(site))
+    assert "Zone: " in card.origins.text()
+    open_yard.undo_stack.undo()
+    assert open_yard.yard.site.monthly_means is None
+
+
+def test_a_typed_fact_takes_the_looked_up_origin_away(card: SiteCard, qtbot: QtBot) -> None:
+    look_up(card, "Ithaca, NY")
+    card.take_facts()
+    entry = card.grids[1].entries["zone"]
+    assert isinstance(entry, TextEntry)
+    entry.setFocus()
+    entry.line.selectAll()
+    qtbot.keyClicks(entry.line, "5a")
+    qtbot.keyClick(entry.line, Qt.Key.Key_Return)
+    site = card._open_yard.yard.site
+    assert site.zone == "5a"
+    assert {o.fact: o.text for o in site.origins}["zone"] == "typed in"
+
+
+def test_missing_facts_say_what_they_would_decide(card: SiteCard) -> None:
+    assert "pH" in card.missing.text()
+    assert len(missing_words(Site())) == 7
+    assert missing_words(
+        Site(zone="6a", last_frost="05-01", first_frost="10-01", monthly_means=(0.0,) * 12,
+             soil=Soil(ph=6.5, texture="loam", drainage="good"))
+    ) == []
+
+
+def test_the_zone_is_said_in_both_systems() -> None:
+    """Zone 6a spans -10 to -5 degrees F (USDA Plant Hardiness Zone Map 2023, definition of zones)."""
+    site = Site(zone="6a")
+    assert "-23 °C to -21 °C" in zone_words(site, "metric")
+    assert "-10 °F to -5 °F" in zone_words(site, "imperial")
+    assert zone_words(Site(), "metric") == ""
+
+
+def test_months_count_once_all_twelve_are_there(card: SiteCard) -> None:
+    open_yard = card._open_yard
+    values = [-4, -3, 2, 8, 14, 19, 22, 21, 17, 11, 5, -1]
+    for number, (entry, value) in enumerate(zip(card.months.entries, values, strict=True)):
+        assert open_yard.yard.site.monthly_means is None
+        entry.line.setText(str(value))
+        entry.line.setModified(True)
+        entry.finish()
+        if number == 4:
+            assert "7 more to go" in card.months.note.text()
+    assert open_yard.yard.site.monthly_means == tuple(float(v) for v in values)
+    assert open_yard.undo_stack.count() == 1
+
+
+def test_months_are_typed_in_the_yards_degrees() -> None:
+    assert degrees_reading("imperial").read("50 °F") == pytest.approx(10.0)
+    assert degrees_reading("metric").read("−3,5") == pytest.approx(-3.5)
+    assert degrees_reading("imperial").show(10.0) == "50 °F"
+    for bad in ("99 °C", "cold", "nan"):
+        with pytest.raises(EntryError):
+            degrees_reading("metric").read(bad)
+
+
+def test_a_seen_bloom_day_is_kept_and_removed(card: SiteCard) -> None:
+    for entry, text in ((card.seen.plant, "Liberty, apple"), (card.seen.day, "12 may")):
+        entry.line.setText(text)
+        entry.line.setModified(True)
+    card.seen.add_button.click()
+    assert card._open_yard.yard.site.observed_bloom == (("apple:Liberty", "05-12"),)
+    card.seen._remove(0)
+    assert card._open_yard.yard.site.observed_bloom == ()
+
+
+def test_a_bloom_day_without_a_variety_is_refused(card: SiteCard) -> None:
+    card.seen.day.line.setText("12 may")
+    card.seen.day.line.setModified(True)
+    card.seen.add_button.click()
+    assert card.seen.plant.fault == "a variety is needed"
+    assert card._open_yard.undo_stack.count() == 0
+
+
+@pytest.mark.parametrize(("typed", "zone"), [("6b", "6b"), (" Zone 6B ", "6b"), ("13a", "13a"), ("4", "4")])
+def test_zones_as_people_write_them(typed: str, zone: str) -> None:
+    assert read_zone(typed) == zone
+
+
+@pytest.mark.parametrize("typed", ["0a", "14a", "6c", "H5", "-3"])
+def test_what_is_no_zone_is_refused(typed: str) -> None:
+    with pytest.raises(EntryError, match="not a zone"):
+        read_zone(typed)
+
+
+def test_everything_has_a_name_and_is_large_enough(card: SiteCard) -> None:
+    assert unnamed(card) == []
+    assert too_small(card) == []
