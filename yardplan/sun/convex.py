@@ -12,7 +12,7 @@ from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.sun.position import Floats
-from yardplan.yard.ground import Outline
+from yardplan.yard.ground import Point
 
 #: Pieces smaller than this, square metres, cast no shadow worth counting.
 SMALLEST = 1e-6
@@ -20,7 +20,7 @@ SMALLEST = 1e-6
 _CONVEX = 1.0 - 1e-9
 
 
-def polygons_of(outline: Outline) -> list[Polygon]:
+def polygons_of(outline: Sequence[Point]) -> list[Polygon]:
     """Valid polygons of a closed line; one that crosses itself is cut where it crosses. May be empty."""
     points = [p for p in outline if np.isfinite(p).all()]
     if len(points) < 3:

@@ -154,7 +154,7 @@ def plant_casters(plant: Standing, site: Site, gradient: Point) -> list[Caster]:
 _SPOT = 0.05
 
 
-def plant_target(plant: Standing, gradient: Point, number: int) -> Target:
+def plant_target(plant: Standing, site: Site, gradient: Point, number: int) -> Target:
     """Points of a plant's crown; of the ground at its foot where it has no size."""
     size = plant.size
     if shape_of(size, plant.mature) == "panel":
@@ -166,7 +166,7 @@ def plant_target(plant: Standing, gradient: Point, number: int) -> Target:
     one = crown(plant.id, shape, plant.place, size.spread, size.crown_base, size.height, dark, gradient)
     if one is None or one.shape == "panel":
         one = Crown(plant.id, "cylinder", plant.place, _SPOT, 0.0, _SPOT, dark)
-    return targets.crown_target(one, number, gradient, flat=size.habit == "mat")
+    return targets.crown_target(one, number, gradient, north=site.north, flat=size.habit == "mat")
 
 
 def row_line(row: Row) -> Outline:
@@ -249,10 +249,12 @@ class _Wanted:
         return self.ids is None or getattr(thing, "id", "") in self.ids
 
 
-def _subjects_by_id(stand: Stand, gradient: Point, only: Collection[str] | None) -> dict[str, Subject]:
+def _subjects_by_id(
+    stand: Stand, site: Site, gradient: Point, only: Collection[str] | None
+) -> dict[str, Subject]:
     wanted = _Wanted(only)
     found = {
-        plant.id: Subject(plant.id, "plant", partial(plant_target, plant, gradient))
+        plant.id: Subject(plant.id, "plant", partial(plant_target, plant, site, gradient))
         for plant in filter(wanted, stand.plants) if plant.planted
     }
     for row in filter(wanted, stand.rows):
@@ -269,7 +271,7 @@ def scene_of(yard: Yard, stand: Stand) -> Scene:
     """
     check_place(yard.site.latitude, yard.site.longitude)
     gradient = gradient_of(yard.site)
-    casters, subjects = _casters_by_id(yard, stand, None), _subjects_by_id(stand, gradient, None)
+    casters, subjects = _casters_by_id(yard, stand, None), _subjects_by_id(stand, yard.site, gradient, None)
     return Scene(yard.site, stand.year, gradient, _bounds(yard), casters, subjects)
 
 
@@ -285,7 +287,7 @@ def moved_scene(scene: Scene, yard: Yard, stand: Stand, ids: Collection[str]) ->
     A changed site or lot needs `scene_of`.
     """
     fresh = _casters_by_id(yard, stand, ids)
-    wanted = _subjects_by_id(stand, scene.gradient, ids)
+    wanted = _subjects_by_id(stand, yard.site, scene.gradient, ids)
     casters = {key: parts for key, parts in scene.casters.items() if key not in ids or key in fresh}
     subjects = {key: one for key, one in scene.subjects.items() if key not in ids or key in wanted}
     return evolve(scene, casters=casters | fresh, subjects=subjects | wanted)

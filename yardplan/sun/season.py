@@ -78,13 +78,13 @@ def joined(parts: Sequence[Positions]) -> Positions:
 
 
 def season_dates(season: tuple[str, str], every: int, year: int = YEAR) -> list[date]:
-    """Every so many days from the season's first to its last, the last gap being split over both ends."""
+    """A date in the middle of each of the equal parts, about `every` days long, that a season falls into."""
     first, last = _day(season[0], year), _day(season[1], year)
     if last < first:
         last = _day(season[1], year + 1)
-    length = (last - first).days
-    start = (length % every) // 2
-    return [first + timedelta(days=n) for n in range(start, length + 1, every)]
+    days = (last - first).days + 1
+    parts = max(1, round(days / every))
+    return [first + timedelta(days=int((n + 0.5) * days / parts)) for n in range(parts)]
 
 
 def _day(text: str, year: int) -> date:

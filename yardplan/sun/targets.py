@@ -127,9 +127,21 @@ _SURFACES: dict[str, Callable[[Crown, int], Surface]] = {
 }
 
 
-def crown_target(crown: Crown, number: int, gradient: Point = (0.0, 0.0), flat: bool = False) -> Target:
-    """The surface of a crown; `flat` takes only its top, for mats."""
-    about, areas = _lid(crown, number) if flat else _SURFACES[crown.shape](crown, number)
+def _turned(vectors: Floats, north: float) -> Floats:
+    """Vectors turned with the compass: `north` degrees clockwise."""
+    c, s = math.cos(math.radians(north)), math.sin(math.radians(north))
+    return np.asarray(vectors @ np.array([[c, -s, 0.0], [s, c, 0.0], [0.0, 0.0, 1.0]]))
+
+
+def crown_target(crown: Crown, number: int, gradient: Point = (0.0, 0.0), *, north: float = 0.0,
+                 flat: bool = False) -> Target:
+    """The surface of a crown; `flat` takes only its top, for mats.
+
+    The points keep their places by the compass (`north` as in Site), so that turning a yard and its north
+    together changes nothing.
+    """
+    surface = _lid(crown, number) if flat else _SURFACES[crown.shape](crown, number)
+    about, areas = (_turned(vectors, north) for vectors in surface)
     points = about + np.array([*crown.place, 0.0])
     points[:, 2] -= about[:, :2] @ np.array(gradient)
     return Target(crown.owner, "plant", points, areas)
@@ -162,11 +174,21 @@ def band_target(owner: str, kind: Kind, line: Outline, width: float, base: float
     return Target(owner, kind, points, areas)
 
 
+def _frame(outline: Outline) -> Floats:
+    """Axes along and across the first side, as columns: points lie alike however the bed is turned."""
+    sides = np.diff(np.array(outline), axis=0)
+    along = sides[int(np.argmax(np.hypot(*sides.T) > 0.0))]
+    along = along / max(float(np.hypot(*along)), 1e-12)
+    return np.array([[along[0], -along[1]], [along[1], along[0]]])
+
+
 def area_target(owner: str, outline: Outline, height: float, number: int) -> Target | None:
     """A bed: points spread evenly over its area at a height, facing up. None where it has no area."""
     shape = MultiPolygon(polygons_of(outline))
     if shape.is_empty:
         return None
+    frame = _frame(outline)
+    shape = MultiPolygon(polygons_of([(float(x), float(y)) for x, y in np.array(outline) @ frame]))
     x0, y0, x1, y1 = shape.bounds
     tries = math.ceil(number * (x1 - x0) * (y1 - y0) / shape.area * 1.5) + 8
     inside = np.empty((0, 2))
@@ -175,8 +197,7 @@ def area_target(owner: str, outline: Outline, height: float, number: int) -> Tar
         spots = spread_points(tries) * [x1 - x0, y1 - y0] + [x0, y0]
         inside = spots[shapely.contains_xy(shape, spots[:, 0], spots[:, 1])]
         tries *= 2
-    inside = inside[:number]
-    points = np.column_stack([inside, np.full(number, height)])
+    points = np.column_stack([inside[:number] @ frame.T, np.full(number, height)])
     return Target(owner, "bed", points, np.tile([0.0, 0.0, 1.0], (number, 1)))
 
 
