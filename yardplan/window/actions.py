@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from functools import partial
 
 from attrs import frozen
 from PySide6.QtCore import Qt
@@ -80,8 +81,8 @@ class Actions:
         group = QActionGroup(self._window)
         for kind in kinds:
             command = Command(
-                words=kind.name, does=lambda kind=kind: use(kind), keys=(kind.key,), tip=kind.about,
-                check=False, on_sheet=True,
+                words=kind.name, does=partial(use, kind), keys=(kind.key,), tip=kind.about, check=False,
+                on_sheet=True,
             )
             action = self.add(f"tool {kind.icon}", command)
             group.addAction(action)

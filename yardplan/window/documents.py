@@ -104,9 +104,9 @@ class Documents(QObject):
 
     def recent(self) -> list[Path]:
         """Files opened or saved lately, the last one first."""
-        stored = self.settings.value(_RECENT_KEY, [])
-        names = [stored] if isinstance(stored, str) else list(stored or [])
-        return [Path(name) for name in names]
+        stored = self.settings.value(_RECENT_KEY)
+        names = [stored] if isinstance(stored, str) else stored if isinstance(stored, list) else []
+        return [Path(str(name)) for name in names]
 
     def _remember(self, path: Path) -> None:
         path = Path(os.path.abspath(path))

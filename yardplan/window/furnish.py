@@ -6,15 +6,51 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
+from yardplan.window.recent_menu import samples
 from yardplan.window.sides import WIDTH, Side
 
+#: Height of the season strip in pixels at first.
+SEASON_HEIGHT = 150
+
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from yardplan.window.main_window import MainWindow
+    from yardplan.yard.planting import PlantKey
 
 
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
+    from yardplan.window.panels.season_strip import SeasonStrip
+
     side = Side(window.open_yard)
     window.side = side
     window.side_dock.setWidget(side)
+    window.season_dock.setWidget(SeasonStrip(window.open_yard))
+    window.season_dock.setVisible(window.actions_["season"].isChecked())
     window.resizeDocks([window.side_dock], [WIDTH], Qt.Orientation.Horizontal)
+    window.resizeDocks([window.season_dock], [SEASON_HEIGHT], Qt.Orientation.Vertical)
+    side.card_wanted.connect(lambda key: show_card(window, key))
+    _start_panel(window)
+
+
+def _start_panel(window: MainWindow) -> None:
+    """The panel over the empty sheet: a new yard, a sample, or a file."""
+    from yardplan.window.dialogs.start_panel import StartPanel
+
+    panel = StartPanel(window.open_yard, window.canvas, recent=window.documents.recent())
+    window.start_panel = panel
+    panel.open_wanted.connect(window.documents.open)
+    panel.file_chosen.connect(lambda path: _open_chosen(window, path))
+
+
+def _open_chosen(window: MainWindow, path: Path) -> None:
+    """A sample is opened as a copy, a recent file as itself."""
+    window.documents.load(path, as_copy=path in samples())
+
+
+def show_card(window: MainWindow, key: PlantKey) -> None:
+    """Every fact of a variety with its source."""
+    from yardplan.window.dialogs.cultivar_card import CultivarCard
+
+    CultivarCard(window.open_yard, key, window).show()

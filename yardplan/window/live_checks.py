@@ -13,8 +13,9 @@ from PySide6.QtCore import QObject, Signal
 
 from yardplan.checks.finding import Finding
 from yardplan.plants.stand import Stand
+from yardplan.window.drag_light import DragAnswer, DragLight
 from yardplan.window.workers import Bench, Ticket
-from yardplan.yard.change import Change
+from yardplan.yard.change import Change, difference
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
@@ -41,10 +42,9 @@ def full_check(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | Non
     from yardplan.sun.light import light_report
     from yardplan.sun.scene import scene_of
 
-    ticket.progress(0.05)
-    light = light_report(scene_of(yard, stand_of(yard, catalogue, year)))
-    ticket.progress(0.7)
-    survey = survey_of(yard, catalogue, year, light=light)
+    stand = stand_of(yard, catalogue, year)
+    light = light_report(scene_of(yard, stand), progress=lambda share: ticket.progress(0.9 * share))
+    survey = survey_of(yard, catalogue, year, stand=stand, light=light)
     found = tuple(findings(survey))
     ticket.progress(1.0)
     return FullAnswer(light, survey, found)
@@ -71,6 +71,12 @@ def _near_checks() -> frozenset[str]:
     return frozenset(check.name for check in CHECKS if check.near)
 
 
+def _light_checks() -> frozenset[str]:
+    from yardplan.checks.run import CHECKS
+
+    return frozenset(check.name for check in CHECKS if check.light)
+
+
 class LiveChecks(QObject):
     """Keeps stand, survey, findings and light of the yard shown in step with it."""
 
@@ -90,6 +96,10 @@ class LiveChecks(QObject):
         self._bench.done.connect(self._take_full)
         self._bench.broke.connect(self._broke)
         self._bench.progress.connect(self.progress)
+        self._drag_light = DragLight(self)
+        self._drag_light.answered.connect(self._take_light)
+        self._drag_light.broke.connect(self._broke)
+        self._before: Survey | None = None
 
     @property
     def catalogue(self) -> Catalogue:
@@ -127,6 +137,8 @@ class LiveChecks(QObject):
     def restart(self) -> None:
         """Another document or another year: everything from scratch."""
         self._bench.cancel()
+        self._drag_light.end()
+        self._before = None
         self._survey, self.light = None, None
         self.findings = ()
         if self._anything_there():
@@ -141,6 +153,11 @@ class LiveChecks(QObject):
         if not self._anything_there():
             self._survey, self.findings, self.light = None, (), None
             return
+        if not self._owner.on_trial:
+            self._before = None
+            self._drag_light.end()
+        elif self._before is None:
+            self._before = self._survey
         if self._survey is not None and not change.whole:
             from yardplan.checks.survey import moved_survey
 
@@ -150,6 +167,36 @@ class LiveChecks(QObject):
         self._check_near(change)
         if not self._owner.on_trial:
             self._ask_full()
+        else:
+            self._follow_light(change)
+
+    def _follow_light(self, change: Change) -> None:
+        """Light of a frame, for things that move or change; work goes on beside the drag."""
+        start = self._before
+        if start is None or self._survey is None or change.whole:
+            return
+        moved = difference(start.yard, self._owner.shown_yard)
+        if moved.touched and not moved.whole:
+            self._drag_light.follow(start, self._survey, moved.touched | moved.removed)
+
+    def _take_light(self, answer: DragAnswer) -> None:
+        """Light of a frame came: shown at once, pale when the thing is elsewhere by now."""
+        owner = self._owner
+        if not owner.on_trial:
+            return
+        now = answer.yard is owner.shown_yard
+        lit = {finding.key: finding if now else evolve(finding, fresh=False) for finding in answer.findings}
+        kinds = _light_checks()
+        kept = []
+        for finding in self.findings:
+            if finding.check not in kinds:
+                kept.append(finding)
+            elif finding.key in lit:
+                kept.append(lit.pop(finding.key))
+        self.findings = (*kept, *lit.values())
+        self.light = answer.light
+        self.findings_changed.emit()
+        self.light_changed.emit()
 
     def announce(self) -> None:
         """Tell listeners of the findings; after `shown`, so that they know the things named."""
@@ -183,5 +230,6 @@ class LiveChecks(QObject):
         return self._bench.busy
 
     def stop(self) -> None:
-        """Cancel and wait for the worker."""
+        """Cancel and wait for the workers."""
+        self._drag_light.stop()
         self._bench.stop()

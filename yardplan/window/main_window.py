@@ -63,10 +63,10 @@ class MainWindow(QMainWindow):
         self.side_dock = self._dock("Beside the sheet", "side", Qt.DockWidgetArea.RightDockWidgetArea)
         self.season_dock = self._dock("Season", "season", Qt.DockWidgetArea.BottomDockWidgetArea)
         self.side: Side | None = None
+        self.start_panel: QWidget | None = None
         self.theme: Theme | None = None
         self.year = YearControl(self.open_yard)
         self.menuBar().setCornerWidget(self.year, Qt.Corner.TopRightCorner)
-        self.season_dock.hide()
         self.setAcceptDrops(True)
         self._listen()
         self._restore_size()

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from yardplan.window.open_yard import OpenYard
+from yardplan.yard.planting import PlantKey
 
 #: Width of the right side in pixels: at 1280 the sheet keeps more than 60 %.
 WIDTH = 320
@@ -23,6 +24,7 @@ class Side(QWidget):
         from yardplan.window.panels.fields import Fields
         from yardplan.window.panels.findings_list import FindingsList
         from yardplan.window.panels.in_hand import InHandCard
+        from yardplan.window.panels.partner_list import PartnerList
         from yardplan.window.panels.plant_list import PlantList
 
         self.open_yard = open_yard
@@ -30,16 +32,20 @@ class Side(QWidget):
         self.choose = CatalogueList(open_yard)
         self.fields = Fields(open_yard)
         self.plants = PlantList(open_yard)
+        self.partners = PartnerList(open_yard)
         self.findings = FindingsList(open_yard)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.tabs.addTab(self.choose, "Choose a plant")
-        self.tabs.addTab(self.fields, "Fields")
-        self.tabs.addTab(self.plants, "On the plan")
+        for panel, words in (
+            (self.choose, "Choose"), (self.fields, "Fields"), (self.plants, "On the plan"),
+            (self.partners, "Partners"),
+        ):
+            self.tabs.addTab(panel, words)
         self._lay_out()
         self.fields.site_wanted.connect(self.site_wanted)
         self.choose.card_wanted.connect(self.card_wanted)
         self.in_hand.card_wanted.connect(self.card_wanted)
+        self.in_hand.partners_wanted.connect(self.show_partners)
         self.plants.edit_wanted.connect(self.show_fields)
         open_yard.selection_changed.connect(self._selection_changed)
 
@@ -76,6 +82,11 @@ class Side(QWidget):
         self.tabs.setCurrentWidget(self.choose)
         self.choose.search.setFocus(Qt.FocusReason.OtherFocusReason)
         self.choose.search.selectAll()
+
+    def show_partners(self, key: PlantKey, thing: str | None) -> None:
+        """List what would set fruit on a plant."""
+        self.tabs.setCurrentWidget(self.partners)
+        self.partners.show_for(key, thing)
 
     def show_plants(self) -> None:
         """Bring the list of everything on the plan to the front."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtGui import QAction, QColor, QIcon, QPaintEvent
+from PySide6.QtGui import QAction, QIcon, QPaintEvent
 from PySide6.QtWidgets import (
     QStyle,
     QStyleOptionToolButton,
@@ -16,11 +16,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.window.icons import SIDE, icon
 from yardplan.window.theme import colours_now
-from yardplan.window.tool_icons import SIDE, tool_icon
 
 #: Width and height within a button, pixels; the picture begins and the word begins so far in.
-_WIDTH, _HEIGHT = 106, 22
+_WIDTH, _HEIGHT = 112, 22
 _PICTURE_AT, _WORD_AT = 8, 38
 
 
@@ -41,8 +41,8 @@ class _ToolButton(QToolButton):
         painter = QStylePainter(self)
         option = QStyleOptionToolButton()
         self.initStyleOption(option)
-        option.text = ""  # type: ignore[assignment]
-        option.icon = QIcon()  # type: ignore[assignment]
+        option.text = ""
+        option.icon = QIcon()
         painter.drawComplexControl(QStyle.ComplexControl.CC_ToolButton, option)
         picture = self.icon().pixmap(QSize(SIDE, SIDE), self.devicePixelRatioF())
         painter.drawPixmap(QPoint(_PICTURE_AT, (self.height() - SIDE) // 2), picture)
@@ -73,6 +73,5 @@ class ToolColumn(QToolBar):
 
     def dress(self) -> None:
         """Draw the pictures in the ink of the present scheme."""
-        ink = QColor(colours_now().ink)
         for action in self._tools:
-            action.setIcon(tool_icon(action.objectName().removeprefix("tool "), ink))
+            action.setIcon(icon(action.objectName().removeprefix("tool "), colours_now().ink))

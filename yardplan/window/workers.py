@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from collections.abc import Callable
 from threading import Event
 from typing import Any
@@ -73,7 +74,7 @@ class Bench(QObject):
         super().__init__(parent)
         self._number = 0
         self._ticket: Ticket | None = None
-        self._running = 0
+        self._next: Job | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._back.connect(self._arrived)
@@ -91,8 +92,16 @@ class Bench(QObject):
         self._ticket = Ticket(self._number, self._told.emit)
         self._pool.start(_Run(self, self._ticket, job))
 
+    def ask_next(self, job: Job) -> None:
+        """Start a job when the one that runs has ended; of those that wait only the newest is done."""
+        if self._ticket is None:
+            self.ask(job)
+        else:
+            self._next = job
+
     def cancel(self) -> None:
         """Drop what is running."""
+        self._next = None
         if self._ticket is not None:
             self._ticket.cancel()
             self._ticket = None
@@ -109,7 +118,8 @@ class Bench(QObject):
 
     def hand_back(self, ticket: Ticket, answer: Any, fault: BaseException | None) -> None:
         """Called on the worker's thread; the answer crosses over by a queued signal."""
-        self._back.emit(ticket, answer, fault)
+        with contextlib.suppress(RuntimeError):  # the window went while the work was running
+            self._back.emit(ticket, answer, fault)
 
     def _on_told(self, number: int, share: float) -> None:
         if self._ticket is not None and self._ticket.number == number:
@@ -119,6 +129,9 @@ class Bench(QObject):
         if ticket is not self._ticket:
             return
         self._ticket = None
+        following, self._next = self._next, None
+        if following is not None:
+            self.ask(following)
         if fault is not None:
             self.broke.emit(fault)
         elif not ticket.cancelled:

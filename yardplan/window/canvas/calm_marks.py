@@ -195,9 +195,9 @@ def speakers(findings: Iterable[Finding], selection: frozenset[str]) -> tuple[Fi
 
 def paint_words(
     painter: QPainter, shown: PlanView, findings: tuple[Finding, ...], selection: frozenset[str], words: Words
-) -> None:
-    """Only the words of marks."""
+) -> list[QRectF]:
+    """Only the words of marks; returns where ink was left."""
     few = speakers(findings, selection)
-    draw_said(painter, evolve(shown, findings=few, said=words(few), selection=selection))
+    return draw_said(painter, evolve(shown, findings=few, said=words(few), selection=selection))
 
 

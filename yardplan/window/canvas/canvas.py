@@ -42,7 +42,7 @@ SETTLE_MS = 150
 #: One press of an arrow key pans so many pixels when nothing is selected.
 PAN_PIXELS = 60
 
-_ARROWS = {
+_ARROWS: dict[int, tuple[int, int]] = {
     Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1),
 }
 _TOOL_KEYS: dict[int, Key] = {

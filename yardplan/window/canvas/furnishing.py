@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.drawing import furniture
 from yardplan.drawing.style import colour, pen
@@ -49,11 +49,26 @@ def _title_boxes(view: PlanView, field: QRectF) -> tuple[QRectF, ...]:
     return (QRectF(field.right() - wide, field.bottom() - high, wide, high),)
 
 
-def paint_paper(painter: QPainter, view: PlanView) -> None:
-    """The room, the paper and its edge; beneath everything."""
+def parts(view: PlanView) -> list[QRectF]:
+    """Where the furniture leaves ink: its edges and its boxes."""
     wide, high = _size(view)
+    field = field_of(wide, high)
+    broad = INSET + FRAME + 2
+    edges = [
+        QRectF(0, 0, wide, broad), QRectF(0, high - broad, wide, broad),
+        QRectF(0, 0, broad, high), QRectF(wide - broad, 0, broad, high),
+    ]
+    return [*edges, _north_box(field), _bar_box(field), *_title_boxes(view, field)]
+
+
+def paint_paper(painter: QPainter, view: PlanView) -> None:
+    """The room and the edge of the paper; the field is covered by the picture of the ground."""
+    wide, high = _size(view)
+    whole = QRegion(0, 0, wide, high)
+    painter.setClipRegion(whole.subtracted(QRegion(field_of(wide, high).toAlignedRect())))
     painter.fillRect(0, 0, wide, high, colour("room"))
     painter.fillRect(sheet_of(wide, high), colour("paper"))
+    painter.setClipping(False)
 
 
 def paint_furniture(painter: QPainter, view: PlanView, *, focused: bool) -> None:

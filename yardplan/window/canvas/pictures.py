@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPixmap, QRegion
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QImage, QPainter, QPixmap, QRegion
 
 from yardplan.window.canvas.view import View
 
@@ -18,10 +18,14 @@ MARGIN = 0.25
 class StillPicture:
     """A picture of the yard somewhat larger than the window; shifted by pans, stretched by zooms."""
 
-    def __init__(self) -> None:
+    def __init__(self, ground: QColor | None = None) -> None:
+        """`ground` fills it: an opaque picture is copied far faster than one that is laid over another."""
+        self._ground = ground
         self._picture: QPixmap | None = None
         self._view = View()
         self.painted = 0
+        #: Where there is ink, pixels of the picture; None: anywhere.
+        self.inked: list[QRectF] | None = None
 
     def forget(self) -> None:
         """Something in it changed."""
@@ -45,7 +49,7 @@ class StillPicture:
         wide, tall = round(view.width * (1 + 2 * MARGIN)), round(view.height * (1 + 2 * MARGIN))
         # Even differences keep the middle on a whole pixel, so that lines stay as sharp as painted directly.
         self._view = view.sized(wide + (wide - view.width) % 2, tall + (tall - view.height) % 2)
-        picture = _blank(self._view.width, self._view.height, ratio)
+        picture = _blank(self._view.width, self._view.height, ratio, self._ground)
         painter = QPainter(picture)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint(painter, self._view)
@@ -78,11 +82,23 @@ class StillPicture:
         left, _, _, top = self._view.bounds
         corner = view.to_pixels((left, top))
         if view.scale == self._view.scale:
-            painter.drawPixmap(QPointF(round(corner.x()), round(corner.y())), self._picture)
+            self._copy(painter, QPointF(round(corner.x()), round(corner.y())))
             return
         factor = view.scale / self._view.scale
         target = QRectF(corner.x(), corner.y(), self._view.width * factor, self._view.height * factor)
         painter.drawPixmap(target, self._picture, QRectF(self._picture.rect()))
+
+    def _copy(self, painter: QPainter, corner: QPointF) -> None:
+        if self._picture is None:
+            return
+        if self.inked is None:
+            painter.drawPixmap(corner, self._picture)
+            return
+        ratio = self._picture.devicePixelRatio()
+        for rect in self.inked:
+            whole = QRectF(rect.toAlignedRect())
+            source = QRectF(whole.topLeft() * ratio, whole.size() * ratio)
+            painter.drawPixmap(whole.translated(corner), self._picture, source)
 
 
 class FixedPicture:
@@ -97,9 +113,10 @@ class FixedPicture:
         self._picture = None
 
     def show(
-        self, painter: QPainter, key: object, view: View, ratio: float, paint: Callable[[QPainter], None]
+        self, painter: QPainter, key: object, view: View, ratio: float, parts: Sequence[QRectF],
+        paint: Callable[[QPainter], None],
     ) -> None:
-        """Put it on the screen, painted afresh when `key` differs from the last one."""
+        """Put its `parts` on the screen, painted afresh when `key` differs from the last one."""
         if self._picture is None or key != self._key:
             picture = _blank(view.width, view.height, ratio)
             own = QPainter(picture)
@@ -107,12 +124,21 @@ class FixedPicture:
             paint(own)
             own.end()
             self._picture, self._key = picture, key
-        painter.drawPixmap(0, 0, self._picture)
+        for rect in parts:
+            whole = QRectF(rect.toAlignedRect())
+            source = QRectF(whole.topLeft() * ratio, whole.size() * ratio)
+            painter.drawPixmap(whole, self._picture, source)
 
 
-def _blank(width: int, height: int, ratio: float) -> QPixmap:
-    """A clear picture for a screen of that density."""
-    picture = QPixmap(round(width * ratio), round(height * ratio))
+def _blank(width: int, height: int, ratio: float, ground: QColor | None = None) -> QPixmap:
+    """An empty picture for a screen of that density, clear or filled."""
+    size = QSize(round(width * ratio), round(height * ratio))
+    if ground is None:
+        picture = QPixmap(size)
+        picture.fill(Qt.GlobalColor.transparent)
+    else:
+        filled = QImage(size, QImage.Format.Format_RGB32)
+        filled.fill(ground)
+        picture = QPixmap.fromImage(filled)
     picture.setDevicePixelRatio(ratio)
-    picture.fill(Qt.GlobalColor.transparent)
     return picture

@@ -13,11 +13,15 @@ from yardplan.checks.finding import Finding
 from yardplan.checks.wording import names_of, say
 from yardplan.drawing import painter as plan
 from yardplan.drawing.labels import arranged
-from yardplan.drawing.view import FindingKey, Layers, PlanView
+from yardplan.drawing.shade import draw_shadows
+from yardplan.drawing.style import colour
+from yardplan.drawing.view import FindingKey, Layers, Partner, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
 from yardplan.window.canvas.overlay_paint import paint_overlay
+from yardplan.window.canvas.partner_lines import partners_of
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
+from yardplan.window.canvas.shade import Shade
 from yardplan.window.canvas.view import Bounds, View, bounds_of
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.desk import Desk
@@ -41,10 +45,11 @@ class Scene:
     def __init__(self, open_yard: OpenYard, desk: Desk) -> None:
         self.open_yard, self.desk = open_yard, desk
         self.layers = Layers()
-        self.still = StillPicture()
+        self.still = StillPicture(colour("paper"))
         self.calm = CalmMarks()
         self.words = StillPicture()
         self.furniture = FixedPicture()
+        self.shade = Shade(open_yard)
         self._live: frozenset[str] = _Nobody
         self._words_key: object = None
         self._labels: list[QRectF] = []
@@ -85,11 +90,12 @@ class Scene:
     # Places
 
     def extent(self) -> Bounds:
-        """All there is, with some ground round it; 30 m by 20 m for an empty yard."""
+        """The lot and all that is not next door, with ground round it; 30 m by 20 m for an empty yard."""
         yard = self.open_yard.shown_yard
         points: list[Point] = list(yard.lot)
         for thing in yard.things():
-            points += points_of(thing)
+            if not yard.lot or not getattr(thing, "beyond_lot", False):
+                points += points_of(thing)
         box = bounds_of(tuple(points))
         if box is None:
             return (0.0, 0.0, 30.0, 20.0)
@@ -129,14 +135,15 @@ class Scene:
             self._paint_live(painter, shown)
         self.calm.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if self._live:
-            self._paint_live_marks(painter, self._with_room(shown, field))
+        partners = self._partners()
+        if self._live or partners:
+            self._paint_live_marks(painter, evolve(self._with_room(shown, field), partners=partners))
         self.words.show(painter, view)
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
         painter.setClipping(False)
         self.furniture.show(
             painter, (view.width, view.height, view.scale, focused), view, ratio,
-            lambda p: furnishing.paint_furniture(p, shown, focused=focused),
+            furnishing.parts(shown), lambda p: furnishing.paint_furniture(p, shown, focused=focused),
         )
 
     def _refresh(self, view: View, ratio: float, resting: bool) -> None:
@@ -160,6 +167,7 @@ class Scene:
         if self._live and not self.words.empty and now - self._words_at < _WORDS_EVERY:
             return
         self._words_key, self._words_at = key, now
+        self.words.inked = []
         self.words.renew(view, ratio, lambda p, v: self._paint_words(p, view, v, ratio))
 
     def _paint_words(self, painter: QPainter, window: View, wide: View, ratio: float) -> None:
@@ -169,10 +177,12 @@ class Scene:
         field = furnishing.field_of(window.width, window.height).translated(left, top)
         inside = evolve(self._with_room(shown, field), window=field)
         found, chosen = self._findings(calm=True), self._selection(calm=True)
-        paint_words(painter, inside, found, chosen, self._said)
+        self.words.inked = paint_words(painter, inside, found, chosen, self._said)
 
     def _paint_still(self, painter: QPainter, view: View, ratio: float) -> None:
         shown = evolve(self.plan_view(view, ratio), without=self._live)
+        if self.layers.shadows:
+            shown = evolve(shown, shadows=self.shade.still(self._live))
         self._labels = [label.box for label in arranged(shown) if not label.turned]
         plan.draw_ground(painter, shown)
         plan.draw_plants(painter, shown)
@@ -180,9 +190,18 @@ class Scene:
 
     def _paint_live(self, painter: QPainter, shown: PlanView) -> None:
         dragged = evolve(shown, only=self._live)
+        if self.layers.shadows:
+            draw_shadows(painter, evolve(dragged, shadows=self.shade.moving(self._live)))
         plan.draw_ground(painter, dragged)
         plan.draw_plants(painter, dragged)
         plan.draw_words(painter, dragged)
+
+    def _partners(self) -> tuple[Partner, ...]:
+        """Lines of the one plant that is dragged or selected."""
+        chosen = self._live or self.open_yard.selection
+        if len(chosen) != 1 or not self.layers.partners:
+            return ()
+        return partners_of(self.open_yard.survey, next(iter(chosen)))
 
     def _with_room(self, shown: PlanView, field: QRectF) -> PlanView:
         """The view told where words stand already: the furniture and the labels of the still picture."""

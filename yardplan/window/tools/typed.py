@@ -75,4 +75,4 @@ def _from_bearing(match: re.Match[str], north: float) -> float:
     )
     quadrant = match["from"].upper() + match["to"].upper()
     clockwise = {"NE": turn, "SE": 180 - turn, "SW": 180 + turn, "NW": 360 - turn}[quadrant]
-    return (90 - clockwise - north) % 360
+    return float((90 - clockwise - north) % 360)
