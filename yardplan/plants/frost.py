@@ -63,7 +63,12 @@ def _table() -> Mapping[str, KillPoint]:
 
 def kill_point(crop: str) -> KillPoint | None:
     """What open flowers of a crop stand; None when no figure is known."""
-    return _table().get(_ROW_OF.get(crop, crop))
+    return _table().get(row_of(crop))
+
+
+def row_of(crop: str) -> str:
+    """The crop's name in the bud-kill table."""
+    return _ROW_OF.get(crop, crop)
 
 
 def last_night(site: Site, celsius: float, limits: Limits) -> tuple[float, float] | None:

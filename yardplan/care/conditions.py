@@ -1,0 +1,90 @@
+"""Whether a row of the care table applies to a plant: age, form, cane type, soil, container, zone, health."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Callable, Mapping
+from functools import cache
+
+from yardplan.care.tables import LAST_YEAR, CareRow
+from yardplan.care.things import CareThing
+from yardplan.checks.zones import site_zone
+from yardplan.shipped import resource
+from yardplan.yard.site import Site
+
+_RESISTANT = ("resistant", "very resistant", "immune")
+
+
+def by_age(row: CareRow, thing: CareThing, season: int) -> bool:
+    """True when the plant is of an age for the task; an unknown planting year leaves every age open."""
+    age = thing.age(season)
+    if age is None:
+        return True
+    if age < 1 or (row.each_years > 1 and age % row.each_years != 0):
+        return False
+    return row.years[0] <= age <= row.years[1]
+
+
+def age_words(row: CareRow, thing: CareThing) -> str:
+    """What to say of age where the planting year is not known: `in years 1 to 3 after planting`."""
+    first, last = row.years
+    if thing.planted is not None or (first <= 1 and last >= LAST_YEAR):
+        return ""
+    if first == last == 1:
+        return "in the planting year"
+    if last >= LAST_YEAR:
+        return f"from year {first} after planting"
+    return f"in years {max(first, 1)} to {last} after planting"
+
+
+def applies(row: CareRow, thing: CareThing, site: Site) -> bool:
+    """True when every condition of the row holds; what is not known holds a condition open, never shut."""
+    return all(_holds(word, thing, site) for word in row.only)
+
+
+def _holds(word: str, thing: CareThing, site: Site) -> bool:
+    name, _, value = word.partition("=")
+    tests: dict[str, Callable[[], bool]] = {
+        "ground": lambda: not thing.pot, "pot": lambda: thing.pot,
+        "fruiting": lambda: thing.cultivar.sex != "male", "frost": lambda: not thing.pot,
+        "dwarf": lambda: thing.stock is not None and thing.stock.vigour in ("very dwarf", "dwarf"),
+        "ph-high": lambda: thing.acidify, "spray": lambda: True,
+        "habit": lambda: thing.habit in value.split(","),
+        "type": lambda: _of_type(thing, value.split(",")),
+        "problem": lambda: not _resists(thing, value.split(",")),
+        "zone<": lambda: _cold(site, int(value)),
+    }
+    return tests[name]()
+
+
+def _of_type(thing: CareThing, words: list[str]) -> bool:
+    """A kind without a known type takes the usual one: summer-bearing canes, June-bearing strawberries."""
+    kind = thing.cultivar.type.casefold()
+    known = ("floricane", "primocane", "june-bearing", "day-neutral", "everbearing", "alpine")
+    if not any(word in kind for word in known):
+        return words[0] in ("floricane", "june-bearing")
+    return any(word in kind for word in words)
+
+
+def _cold(site: Site, warmest: int) -> bool:
+    """True when the site's zone is that number or colder, or not known."""
+    zone = site_zone(site.zone)
+    return zone is None or zone.step < 2 * warmest
+
+
+@cache
+def _resistance() -> Mapping[tuple[str, str, str], str]:
+    with resource("plants", "disease-resistance.csv").open(encoding="utf-8", newline="") as file:
+        return {
+            (row["crop"], row["cultivar"], row["problem"]): row["resistance"] for row in csv.DictReader(file)
+        }
+
+
+def resistance(thing: CareThing, problem: str) -> str:
+    """How a variety stands a disease (`resistant`, `susceptible` ...); empty when not known."""
+    return _resistance().get((thing.cultivar.crop, thing.cultivar.name, problem), "")
+
+
+def _resists(thing: CareThing, problems: list[str]) -> bool:
+    """True only when the variety is known to resist each of the diseases."""
+    return all(resistance(thing, problem) in _RESISTANT for problem in problems)

@@ -1,0 +1,275 @@
+"""The care calendar: tasks by date for every plant of a yard in one calendar year.
+
+A task belongs to a growing season (the year of its spring) and keeps its id in every calendar it shows in,
+so that a task over New Year is one task. Where no climate is known it fills whole months and says so.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Iterator, Sequence
+from functools import cached_property
+
+from attrs import evolve, frozen
+
+from yardplan.care.conditions import age_words, applies, by_age
+from yardplan.care.frost_nights import stage_words
+from yardplan.care.measures import said
+from yardplan.care.season import Season, bloom_for, whole_months
+from yardplan.care.spray_guard import Closed, Window, bloom_closed, bloom_unknown, windows
+from yardplan.care.tables import LAST_YEAR, CareRow, Kind, cautions, figures, rows_for
+from yardplan.care.things import CareThing, care_things, flowering
+from yardplan.care.watering import water_words
+from yardplan.checks.survey import Survey
+from yardplan.plants.cultivar import Cultivar
+from yardplan.units import System
+
+BY_MONTH = "by month: no climate known"
+#: Work that is done by the day; other work of a kind goes together, by its middle variety.
+_BY_VARIETY = ("thin", "frost", "net", "spray", "harvest", "store")
+
+
+@frozen(kw_only=True)
+class CareTask:
+    """One piece of work in a span of days.
+
+    `id` stays the same in every export; `things` the ids of the plants; `what` their names in words;
+    `start` to `end` inclusive; `every` (least, most) days between repeats; `basis` tells what the dates
+    rest on and `about` their error in days; `memory` True when no source but memory vouches for the task.
+    """
+
+    id: str
+    row: str
+    kind: Kind
+    things: tuple[str, ...]
+    crop: str
+    what: str
+    season: int
+    title: str
+    start: dt.date
+    end: dt.date
+    every: tuple[int, int] | None = None
+    when: str = ""
+    why: str = ""
+    amount: str = ""
+    cautions: tuple[str, ...] = ()
+    sources: tuple[str, ...] = ()
+    basis: str = ""
+    about: float = 0.0
+    memory: bool = False
+    spray: str = ""
+
+    @property
+    def by_month(self) -> bool:
+        """True when only the usual months stand behind the dates."""
+        return self.basis == BY_MONTH
+
+    @property
+    def repeats(self) -> str:
+        """`every 7 to 14 days`, or nothing."""
+        if self.every is None:
+            return ""
+        low, high = self.every
+        if low == high == 1:
+            return "every day"
+        return f"every {low} days" if low == high else f"every {low} to {high} days"
+
+
+@frozen(kw_only=True)
+class Refusal:
+    """A spray that was not placed on some days, and the varieties in bloom or harvests that forbid it."""
+
+    task: str
+    title: str
+    what: str
+    things: tuple[str, ...]
+    start: dt.date
+    end: dt.date
+    closed: tuple[Closed, ...]
+
+    @property
+    def blockers(self) -> tuple[str, ...]:
+        """Names of what forbids it, each once."""
+        return tuple(dict.fromkeys(one.name for one in self.closed))
+
+
+@frozen(kw_only=True)
+class CarePlan:
+    """The tasks that touch a calendar year, in the order of their dates, and the sprays refused."""
+
+    year: int
+    tasks: tuple[CareTask, ...]
+    refusals: tuple[Refusal, ...]
+    bloom_unknown: tuple[str, ...] = ()
+
+    @property
+    def by_month(self) -> bool:
+        """True when no dates of the place stand behind any task."""
+        return any(task.by_month for task in self.tasks)
+
+
+@frozen(slots=False, eq=False)
+class _Planner:
+    """Makes the tasks of one yard and year."""
+
+    survey: Survey
+    year: int
+    system: System
+
+    @cached_property
+    def seasons(self) -> tuple[Season, ...]:
+        """The seasons whose tasks can touch the calendar year."""
+        bloom = bloom_for(self.survey.yard, self.survey.catalogue.cultivars)
+        return tuple(Season(self.survey.yard.site, self.year + step, bloom) for step in (-1, 0, 1))
+
+    @cached_property
+    def closed(self) -> list[Closed]:
+        """Days closed to sprays by bloom, over all the seasons."""
+        years = range(self.year - 2, self.year + 3)
+        seasons = [Season(self.survey.yard.site, year, self.seasons[0].bloom) for year in years]
+        return bloom_closed(flowering(self.survey), seasons)
+
+    @cached_property
+    def unknown(self) -> tuple[str, ...]:
+        """Kinds whose bloom cannot be told."""
+        return bloom_unknown(flowering(self.survey), self.seasons[1])
+
+    def plan(self) -> CarePlan:
+        """All tasks and refusals."""
+        tasks: list[CareTask] = []
+        refusals: list[Refusal] = []
+        groups = self._groups(care_things(self.survey))
+        for season in self.seasons:
+            for row, things in groups:
+                made = self._task(season, row, things)
+                if made is None:
+                    continue
+                parts = [made] if not row.spray else self._guarded(season, made, things[0], refusals)
+                tasks += [part for part in parts if self._touches(part.start, part.end)]
+        tasks.sort(key=lambda task: (task.start, task.end, task.id))
+        return CarePlan(
+            year=self.year, tasks=tuple(tasks), bloom_unknown=self.unknown,
+            refusals=tuple(one for one in refusals if self._touches(one.start, one.end)),
+        )
+
+    def _touches(self, start: dt.date, end: dt.date) -> bool:
+        return start.year <= self.year <= end.year
+
+    def _groups(self, things: Sequence[CareThing]) -> list[tuple[CareRow, tuple[CareThing, ...]]]:
+        """Rows with the plants that share their dates: those of a variety, or of a kind."""
+        found: dict[tuple[str, str, str], tuple[CareRow, list[CareThing]]] = {}
+        for thing in things:
+            for row in rows_for(thing.crop.id):
+                if not applies(row, thing, self.survey.yard.site):
+                    continue
+                key = (row.id, thing.crop.id, thing.key.cultivar if _by_variety(row) else "")
+                found.setdefault(key, (row, []))[1].append(thing)
+        return [(row, tuple(sharing)) for row, sharing in found.values()]
+
+    def _task(self, season: Season, row: CareRow, things: tuple[CareThing, ...]) -> CareTask | None:
+        """The task of one season, or None when its dates are not known or no plant is of the age."""
+        aged = tuple(thing for thing in things if by_age(row, thing, season.year))
+        anchor = season.find(row.anchor, _example(things)) if aged else None
+        if anchor is None:
+            return None
+        start = (anchor.first if row.start <= 0 else anchor.last) + dt.timedelta(days=row.start)
+        end = (anchor.first if row.end <= 0 else anchor.last) + dt.timedelta(days=row.end)
+        if anchor.by_month:
+            start, end = whole_months(start, end)
+        thing = aged[0]
+        named = thing.key.cultivar if _by_variety(row) else ""
+        return CareTask(
+            id=f"{row.id}@{thing.crop.id}{':' + named if named else ''}@{season.year}", row=row.id,
+            kind=row.kind, things=tuple(one.id for one in aged), crop=thing.crop.id,
+            what=f"{named} ({thing.crop.name})" if named else thing.crop.name, season=season.year,
+            title=said(row.title, self.system), start=start, end=end, every=row.every,
+            when=said("; ".join(filter(None, (row.when, age_words(row, thing)))), self.system),
+            why=said(row.why, self.system), amount=self._amount(season, row, aged),
+            cautions=tuple(said(cautions()[code][0], self.system) for code in row.cautions),
+            sources=tuple(dict.fromkeys((*row.sources, *(cautions()[code][1] for code in row.cautions)))),
+            basis=BY_MONTH if anchor.by_month else "", about=anchor.about, memory=row.memory,
+            spray=row.spray,
+        )
+
+    def _amount(self, season: Season, row: CareRow, things: Sequence[CareThing]) -> str:
+        """Figures for this yard: water by crown area, frost by bud stage."""
+        if row.kind == "frost":
+            return stage_words(things[0].crop.id, self.system)
+        if row.kind != "water" or any(thing.pot for thing in things) or row.anchor == "leaf fall":
+            return ""
+        site = self.survey.yard.site
+        years = row.years[1] if row.years[1] < LAST_YEAR else None
+        return water_words(things, self.survey.catalogue, site, season.year, years, self.system)
+
+    def _guarded(
+        self, season: Season, task: CareTask, thing: CareThing, refusals: list[Refusal]
+    ) -> Iterator[CareTask]:
+        """A spray task cut to the days on which nothing flowers and it is not being picked."""
+        picking = season.harvest(thing.cultivar)
+        closed = list(self.closed)
+        words: list[str] = []
+        if picking is not None and task.end >= picking.first:
+            stop = picking.last + dt.timedelta(days=_PICKING)
+            closed.append(Closed(picking.first, stop, f"picking of {task.what}", harvest=True))
+        if picking is not None and task.start <= picking.first:
+            words.append(
+                f"Picking begins about {day_words(picking.first)}: the last spray lies at least as many days "
+                "before it as the label says."
+            )
+        if self.unknown:
+            kinds = ", ".join(self.unknown)
+            words.append(f"Bloom here is not known of {kinds}: look for open flowers first.")
+        parts = windows(task.start, task.end, closed)
+        refusals += [_refusal(task, part) for part in parts if not part.open]
+        number = 0
+        for before, part in zip((None, *parts), parts, strict=False):
+            if not part.open or (part.last - part.first).days + 1 < figures()["least spray window"]:
+                continue
+            number += 1
+            yield _part(task, part, before, number, words)
+
+
+def _by_variety(row: CareRow) -> bool:
+    """True for work whose dates differ from variety to variety."""
+    return row.kind in _BY_VARIETY or row.anchor == "harvest"
+
+
+def _example(things: Sequence[CareThing]) -> Cultivar:
+    """The variety whose dates stand for all: their own where it is one, else the middle one of the kind."""
+    first = things[0].cultivar
+    if all(thing.cultivar == first for thing in things):
+        return first
+    return Cultivar(crop=first.crop, name="", bloom_season="mid")
+
+
+#: A picking season lasts about three weeks after it began (from memory, as the harvest rows).
+_PICKING = 21
+
+
+def _refusal(task: CareTask, part: Window) -> Refusal:
+    return Refusal(
+        task=task.id, title=task.title, what=task.what, things=task.things, start=part.first,
+        end=part.last, closed=part.by,
+    )
+
+
+def _part(task: CareTask, part: Window, before: Window | None, number: int, words: Sequence[str]) -> CareTask:
+    """One open part of a spray's time; after bloom it says after whose petals it starts again."""
+    notes = list(words)
+    if before is not None and before.by and not before.by[0].harvest:
+        names = ", ".join(dict.fromkeys(one.name for one in before.by))
+        notes.insert(0, f"Again after petal fall of {names}.")
+    return evolve(
+        task, id=task.id if number == 1 else f"{task.id}/{number}", start=part.first, end=part.last,
+        cautions=(*notes, *task.cautions),
+    )
+
+
+def day_words(day: dt.date) -> str:
+    """A date written out: `24 April 2027`."""
+    return f"{day.day} {day:%B} {day.year}"
+
+
+def care_plan(survey: Survey, year: int, system: System | None = None) -> CarePlan:
+    """The care of a surveyed yard in a calendar year, in the yard's units unless others are asked for."""
+    return _Planner(survey, year, system or survey.yard.site.units).plan()
