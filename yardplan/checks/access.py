@@ -6,13 +6,13 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
-from yardplan.checks.lines import Array
 from yardplan.checks.shortfall import Mask
 from yardplan.checks.survey import Survey
-from yardplan.checks.ways import Ways, crown_shapes, ways_of
+from yardplan.checks.ways import Shapes, Ways, crown_shapes, ways_of
 from yardplan.yard.planting import Bed
 
 NAME = "access"
@@ -88,35 +88,42 @@ def _narrow_gates(survey: Survey, ways: Ways) -> Iterator[Finding]:
             )
 
 
-def _ring(survey: Survey, plant: int, room: float) -> Array:
-    """Points in the middle of the ring that a ladder needs round a crown."""
+def _rings(survey: Survey, plants: NDArray[np.intp], room: float) -> Shapes:
+    """Points in the middle of the ring that a ladder needs round each crown, plant by plant."""
     turns = np.arange(_SIDES) * 2 * np.pi / _SIDES
-    far = survey.layout.reach[plant] + room / 2
-    points: Array = survey.layout.xy[plant] + far * np.stack([np.cos(turns), np.sin(turns)], axis=1)
-    return points
+    around = np.stack([np.cos(turns), np.sin(turns)], axis=1)
+    far = survey.layout.reach[plants] + room / 2
+    places = survey.layout.xy[plants][:, None, :] + far[:, None, None] * around
+    return np.asarray(shapely.points(places.reshape(-1, 2)), dtype=object)
+
+
+def _free_quarters(survey: Survey, plants: NDArray[np.intp], room: float) -> NDArray[np.intp]:
+    """How many quarters round each plant have room for a ladder."""
+    walls = [shapely.Polygon(b.footprint) for b in survey.yard.buildings]
+    walls += [shapely.LineString(b.line) for b in survey.yard.barriers]
+    tree = shapely.STRtree([*crown_shapes(survey), *walls])
+    point, thing = tree.query(_rings(survey, plants, room), predicate="dwithin", distance=room / 2)
+    blocked = np.zeros(len(plants) * _SIDES, dtype=bool)
+    blocked[point[thing != plants[point // _SIDES]]] = True
+    sides = ~blocked.reshape(-1, _SIDES)
+    free: NDArray[np.intp] = (sides & np.roll(sides, -1, axis=1))[:, :: _SIDES // 4].sum(axis=1)
+    return free
 
 
 def _ladders(survey: Survey) -> Iterator[Finding]:
     """Tall plants in the ground with fewer than two free quarters for a ladder's feet."""
-    layout = survey.layout
-    room = survey.rules.value("access-ladder")
-    crowns = crown_shapes(survey)
-    walls = [shapely.Polygon(b.footprint) for b in survey.yard.buildings]
-    walls += [shapely.LineString(b.line) for b in survey.yard.barriers]
-    tall = layout.planted & ~layout.flat & (layout.height > survey.rules.value("ladder-height"))
-    tree = shapely.STRtree([*crowns, *walls])
-    for i in np.nonzero(tall)[0]:
-        points = shapely.points(_ring(survey, int(i), room))
-        hits = tree.query(points, predicate="dwithin", distance=room / 2)
-        blocked = np.zeros(_SIDES, dtype=bool)
-        blocked[hits[0][hits[1] != i]] = True
-        quarters = int((~blocked & ~np.roll(blocked, -1))[:: _SIDES // 4].sum())
-        if quarters < _QUARTERS:
-            shown = {"room": Figure(room, "length"), "height": Figure(float(layout.height[i]), "length")}
-            yield survey.finding(
-                NAME, "ladder", Weight.ADVICE, (layout.plants[i].id,), "access-ladder", shown,
-                (Mark((layout.plants[i].place,)),),
-            )
+    layout, value = survey.layout, survey.rules.value
+    tall = layout.planted & ~layout.flat & ~layout.potted & (layout.height > value("ladder-height"))
+    plants = np.nonzero(tall)[0]
+    if not len(plants):
+        return
+    room = value("access-ladder")
+    for i in plants[_free_quarters(survey, plants, room) < _QUARTERS]:
+        shown = {"room": Figure(room, "length"), "height": Figure(float(layout.height[i]), "length")}
+        yield survey.finding(
+            NAME, "ladder", Weight.ADVICE, (layout.plants[i].id,), "access-ladder", shown,
+            (Mark((layout.plants[i].place,)),),
+        )
 
 
 def run(survey: Survey) -> list[Finding]:
