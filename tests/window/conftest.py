@@ -8,6 +8,7 @@ import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
+from yardplan.window.main_window import MainWindow
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.theme import Theme
 from yardplan.yard.yard import Yard
@@ -34,3 +35,28 @@ def theme(qapp: QApplication, tmp_path) -> Iterator[Theme]:
     made.choose("light")
     yield made
     qapp.setStyleSheet("")
+
+
+@pytest.fixture
+def make_window(theme: Theme, qtbot, tmp_path) -> Iterator[Callable[..., MainWindow]]:
+    """Make shown, furnished windows with settings and recovery of their own; closed when the test ends."""
+    made: list[MainWindow] = []
+
+    def make(yard: Yard | None = None, *, size: tuple[int, int] = (1280, 764)) -> MainWindow:
+        settings = QSettings(str(tmp_path / f"window{len(made)}.ini"), QSettings.Format.IniFormat)
+        window = MainWindow(OpenYard(yard), settings=settings, recovery=tmp_path / f"recovery{len(made)}")
+        window.theme = theme
+        made.append(window)
+        window.resize(*size)
+        window.show()
+        window.build_side()
+        window.canvas.fit()
+        window.activateWindow()
+        qtbot.waitUntil(lambda: QApplication.activeWindow() is window)
+        return window
+
+    yield make
+    for window in made:
+        window.questions.save_changes = lambda name: "discard"
+        window.close()
+        window.deleteLater()
