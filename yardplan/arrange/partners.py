@@ -74,7 +74,8 @@ class Grounds:
             return True
         if self.chill.coldest <= self.limits.value("chill-warm-winter"):
             return True
-        return self.chill.hours >= cultivar.chill_hours[0] * self.limits.value("chill-short-share")
+        given = self.chill.hours + self.limits.value("chill-estimate-error")
+        return given >= cultivar.chill_hours[0] * self.limits.value("chill-short-share")
 
 
 def grounds_of(survey: Survey) -> Grounds:

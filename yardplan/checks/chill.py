@@ -39,9 +39,10 @@ def _sort(
     kind: Planted, need: tuple[float, float], site: SiteChill, limits: Limits
 ) -> tuple[str, Weight] | None:
     if site.coldest > limits.value("chill-warm-winter"):
-        if site.hours < need[0] * limits.value("chill-fail-share"):
+        given = site.hours + limits.value("chill-estimate-error")
+        if given < need[0] * limits.value("chill-fail-share"):
             return "fails", Weight.CONFLICT
-        if site.hours < need[0] * limits.value("chill-short-share"):
+        if given < need[0] * limits.value("chill-short-share"):
             return "short", Weight.CAUTION
         return None
     early = is_low_chill(kind.cultivar) and site.hours >= limits.value("chill-plenty")

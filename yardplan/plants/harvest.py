@@ -105,7 +105,10 @@ def days_from_bloom(cultivar: Cultivar) -> tuple[float, float, tuple[str, ...]] 
 
 def _named(rows: tuple[_Days, ...], name: str) -> tuple[_Days, ...]:
     sure = re.compile(rf"\b{re.escape(name)}\b")
-    return tuple(row for row in rows if sure.search(row.words))
+    by_name = tuple(row for row in rows if sure.search(row.words))
+    # Tables say Bosc for Beurre Bosc: the last word serves where it stands for itself.
+    short = re.compile(rf"\({re.escape(name.split()[-1])}\)") if name.split() else None
+    return by_name or tuple(row for row in rows if short is not None and short.search(row.words))
 
 
 def _of_season(rows: tuple[_Days, ...], season: str) -> tuple[_Days, ...]:

@@ -66,7 +66,7 @@ def better_crossed(receiver: Cultivar) -> Gain | None:
     kind = kind_of(receiver)
     if kind is None or not kind.needs_pollen or receiver.self_fruitful is SelfFruit.NO:
         return None
-    if receiver.cross_benefit == "none":
+    if receiver.cross_benefit == "none" or sex_of(receiver) in {"male", "pair"}:
         return None
     return crossing_gain(receiver.key)
 

@@ -1,0 +1,256 @@
+"""Pollination of whole yards: who is set, who is not, and what is said of it."""
+
+import re
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from support.builders import plant, yard_of
+from support.orchards import kinds, orchard, row_of, site, tree
+
+from yardplan.checks import pollination
+from yardplan.checks.finding import Weight
+from yardplan.checks.pollination import net_for, outlooks_for, run
+from yardplan.checks.survey import moved_survey, survey_of
+from yardplan.checks.wording import names_of, say
+from yardplan.plants.catalogue import catalogue
+from yardplan.plants.pollen_net import build_net
+from yardplan.yard import edits
+from yardplan.yard.change import difference
+from yardplan.yard.planting import Bed, PlantKey, Row
+
+
+def test_two_that_suit_each_other_are_well() -> None:
+    assert run(orchard("apple:Gala", "apple:Empire")) == []
+
+
+def test_one_clone_twice_sets_nothing() -> None:
+    found = run(orchard("apple:Gala", "apple:Tenroy"))
+    assert kinds(found) == {"P1": "light_alone", "P2": "light_alone"}
+    found = run(orchard("apple:Empire", "apple:Empire"))
+    assert kinds(found) == {"P1": "unset", "P2": "unset"}
+    assert {finding.weight for finding in found} == {Weight.CONFLICT}
+    assert "one clone" in str(found[0].figures["others"].value)
+
+
+def test_a_triploid_and_one_diploid_leave_the_diploid_unset() -> None:
+    found = run(orchard("apple:Bramley's Seedling", "apple:Empire"))
+    assert kinds(found)["P2"] == "triploids_only"
+    # A triploid with two diploids that suit each other: all crop, though no trial of the triploid is known.
+    three = run(orchard("apple:Belle de Boskoop", "apple:Empire", "apple:Gala"))
+    assert three == []
+
+
+def test_two_triploids_and_a_diploid() -> None:
+    found = kinds(run(orchard("apple:Jonagold", "apple:Mutsu", "apple:Empire")))
+    assert found == {"P3": "triploids_only"}
+
+
+def test_too_far_is_named_with_its_distance() -> None:
+    far = run(orchard("apple:Empire", "apple:McIntosh", apart=45.0))
+    assert kinds(far) == {"P1": "unset", "P2": "unset"}
+    assert "45.0 m apart" in str(far[0].figures["others"].value)
+    weak = orchard("apple:Empire", "apple:McIntosh", apart=20.0)
+    assert kinds(run(weak)) == {"P1": "far", "P2": "far"}
+
+
+def test_the_yard_s_own_range_wins() -> None:
+    near = orchard("apple:Empire", "apple:McIntosh", apart=20.0)
+    size = net_for(near).nodes[0].size
+    local = orchard("apple:Empire", "apple:McIntosh", apart=20.0, rules={f"pollen-best-apple-{size}": 25.0})
+    assert run(local) == []
+
+
+def test_unproved_partners_are_a_caution_with_the_reason() -> None:
+    found = run(orchard("apple:Liberty", "apple:Macoun"))
+    assert {finding.weight for finding in found} == {Weight.CAUTION}
+    assert kinds(found) == {"P1": "not_proved", "P2": "not_proved"}
+    assert "alleles of" in str(found[0].figures["why"].value)
+    assert found[0].figures["overlap"].measure == "days"
+
+
+def test_a_kind_that_crops_alone_but_better_crossed_is_an_advice() -> None:
+    found = run(orchard("northern highbush blueberry:Duke"))
+    assert [(finding.kind, finding.weight) for finding in found] == [("better_crossed", Weight.ADVICE)]
+    assert run(orchard("northern highbush blueberry:Duke", "northern highbush blueberry:Spartan")) == []
+    assert run(orchard("peach:Redhaven")) == []
+
+
+def test_dioecious_kinds_need_the_other_sex() -> None:
+    assert kinds(run(orchard("hardy kiwi:Geneva", "hardy kiwi:Ananasnaya"))) == {"P1": "unset", "P2": "unset"}
+    assert run(orchard("hardy kiwi:Geneva", "hardy kiwi:Meader Male")) == []
+
+
+def test_one_male_for_too_many_females_is_told() -> None:
+    keys = ["hardy kiwi:Meader Male"] + ["hardy kiwi:Geneva"] * 9
+    found = run(orchard(*keys, apart=1.5))
+    assert [finding.kind for finding in found] == ["few_donors"]
+    assert found[0].figures["takers"].value == 9.0
+
+
+def test_plants_that_want_no_pollen_are_left_alone() -> None:
+    assert run(orchard("hops:Cascade", "rhubarb:Victoria", "fig:Celeste")) == []
+
+
+def test_rows_and_beds_give_and_take() -> None:
+    rows = (
+        Row(id="R1", plant=PlantKey("rabbiteye blueberry", "Climax"), line=((5.0, 5.0), (15.0, 5.0)), count=6,
+            spacing=2.0),
+    )
+    alone = survey_of(yard_of(site=site(), rows=rows))
+    assert kinds(run(alone)) == {"R1": "unset"}
+    beds = (
+        Bed(id="B1", outline=((5.0, 8.0), (9.0, 8.0), (9.0, 10.0), (5.0, 10.0)),
+            plant=PlantKey("rabbiteye blueberry", "Premier")),
+    )
+    both = survey_of(yard_of(site=site(), rows=rows, beds=beds))
+    assert run(both) == []
+    net = net_for(both)
+    assert net.distances[net.number["R1"], net.number["B1"]] == pytest.approx(3.0, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("kind", "fields", "expected"),
+    [
+        ("crabapple", {}, "possible"),
+        ("crabapple", {"donor": "none"}, "unset"),
+        ("crabapple", {"donor": "named", "cultivar": "Dolgo"}, None),
+        ("crabapple", {"donor": "named", "cultivar": "Nobody's Crab"}, "possible"),
+        ("black walnut", {}, "unset"),
+    ],
+)
+def test_trees_next_door_count_as_far_as_they_are_known(
+    kind: str, fields: dict[str, str], expected: str | None
+) -> None:
+    survey = orchard("apple:Paulared", standing_trees=(tree("T1", kind, (9.0, 5.0), **fields),))
+    assert kinds(run(survey)).get("P1") == expected
+
+
+def test_a_town_crabapple_may_help_from_afar_but_is_never_sure() -> None:
+    near = orchard("apple:Empire", standing_trees=(tree("T1", "crabapple", (83.0, 5.0)),))
+    assert kinds(run(near)) == {"P1": "possible"}
+    away = orchard("apple:Empire", standing_trees=(tree("T1", "crabapple", (95.0, 5.0)),))
+    assert kinds(run(away)) == {"P1": "unset"}
+
+
+def test_wild_plums_serve_hybrid_but_not_european_plums() -> None:
+    trees = (tree("T1", "wild plum", (9.0, 9.0), donor="wild thicket"),)
+    found = kinds(run(orchard("hybrid plum:Pembina", "european plum:Jubileum", standing_trees=trees)))
+    assert found["P1"] == "possible"
+    assert found["P2"] == "unset"
+
+
+def test_an_own_cultivar_with_half_its_facts_is_judged_by_what_is_known() -> None:
+    own = ({"crop": "apple", "name": "Grandmother's", "self_fruitful": "no"},)
+    found = run(orchard("apple:Grandmother's", "apple:Empire", own_cultivars=own))
+    assert kinds(found)["P1"] == "not_proved"
+    assert "not known" in str(next(f for f in found if f.things == ("P1",)).figures["why"].value)
+
+
+def test_a_plant_nobody_knows_takes_no_part() -> None:
+    assert kinds(run(orchard("apple:Nowhere Pippin", "apple:Empire"))) == {"P2": "unset"}
+
+
+def test_words_of_every_kind_are_whole() -> None:
+    surveys = [
+        orchard("apple:Empire", "apple:Empire"), orchard("apple:Gala"),
+        orchard("apple:Jonagold", "apple:Empire"),
+        orchard("apple:Empire", "apple:McIntosh", apart=20.0), orchard("apple:Liberty", "apple:Macoun"),
+        orchard("apple:Honeycrisp", "crabapple:Prairifire"), orchard("northern highbush blueberry:Duke"),
+        orchard("apple:Paulared", standing_trees=(tree("T1", "crabapple", (9.0, 5.0)),)),
+        orchard(*["hardy kiwi:Meader Male"] + ["hardy kiwi:Geneva"] * 9, apart=1.5),
+        orchard("apple:Own", own_cultivars=({"crop": "apple", "name": "Own"},)),
+    ]
+    seen = set()
+    for survey in surveys:
+        for finding in run(survey):
+            said = say(finding, names_of(survey), "imperial")
+            seen.add(finding.kind)
+            for text in (said.title, said.message, said.clears, said.source_text):
+                assert text
+                assert not re.search(r"[{}\[\]]|nan|None", text), text
+    assert seen == set(pollination.CHECK.wording)
+
+
+# What must hold for any yard.
+
+KEYS = sorted(
+    str(key) for key in catalogue().cultivars
+    if key.crop in {"apple", "crabapple", "sweet cherry", "hardy kiwi", "japanese plum", "hybrid plum"}
+)
+PLACES = st.tuples(st.floats(0, 60), st.floats(0, 60))
+PLANTS = st.lists(st.tuples(st.sampled_from(KEYS), PLACES), min_size=1, max_size=8)
+ORDER = {"none": 0, "light alone": 1, "light": 2, "not proved": 3, "well": 4, "alone": 5}
+
+
+@settings(max_examples=40, deadline=None)
+@given(PLANTS, st.tuples(st.sampled_from(KEYS), PLACES))
+def test_one_plant_more_never_worsens_what_another_may_expect(
+    plants: list[tuple[str, tuple[float, float]]], more: tuple[str, tuple[float, float]]
+) -> None:
+    planted = [plant(f"P{i}", key, at) for i, (key, at) in enumerate(plants)]
+    before = outlooks_for(survey_of(yard_of(*planted, site=site())))
+    after = outlooks_for(survey_of(yard_of(*planted, plant("X", *more), site=site())))
+    for one in planted:
+        was, now = before[one.id], after[one.id]
+        if was is not None:
+            assert now is not None
+            assert ORDER[now.expected] >= ORDER[was.expected]
+
+
+@settings(max_examples=40, deadline=None)
+@given(PLANTS, st.data())
+def test_a_drag_finds_what_a_fresh_look_finds(
+    plants: list[tuple[str, tuple[float, float]]], data: st.DataObject
+) -> None:
+    yard = yard_of(*[plant(f"P{i}", key, at) for i, (key, at) in enumerate(plants)], site=site())
+    survey = survey_of(yard)
+    run(survey)
+    for _ in range(4):
+        thing = data.draw(st.sampled_from([p.id for p in yard.plantings]))
+        moved = edits.move(yard, {thing}, data.draw(st.tuples(st.floats(-30, 30), st.floats(-30, 30))))
+        survey, yard = moved_survey(survey, moved, difference(yard, moved)), moved
+        live = run(survey)
+        net = net_for(survey)
+        fresh = build_net(survey.stand, net.place, net.cultivars)
+        assert (net.scores == fresh.scores).all()
+        pollination._last.__dict__.clear()
+        assert live == run(survey)
+
+
+@settings(max_examples=30, deadline=None)
+@given(PLANTS, st.floats(-3, 3), st.floats(-50, 50), st.floats(-50, 50), st.randoms())
+def test_order_and_rigid_motion_do_not_change_findings(
+    plants: list[tuple[str, tuple[float, float]]], turn: float, dx: float, dy: float, random: object
+) -> None:
+    planted = [plant(f"P{i}", key, at) for i, (key, at) in enumerate(plants)]
+    yard = yard_of(*planted, site=site())
+    ids = {p.id for p in planted}
+    moved = edits.rotate(edits.move(yard, ids, (dx, dy)), ids, (0.0, 0.0), turn * 57.3)
+    shuffled = yard_of(*reversed(planted), site=site())
+
+    def seen(one: object) -> dict[str, tuple[str, str]]:
+        found = outlooks_for(survey_of(one))  # type: ignore[arg-type]
+        return {p.id: out.expected for p in planted if (out := found[p.id]) is not None}  # type: ignore[misc]
+
+    # Distances at the very edge of a range may fall on either side after turning: keep clear of the edges.
+    spots = [p.place for p in planted]
+    gaps = [((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2) ** 0.5 for a in spots for b in spots]
+    if all(abs(gap - edge) > 1e-3 for gap in gaps for edge in (6, 10, 15, 30, 60)):
+        assert seen(yard) == seen(moved)
+    assert seen(yard) == seen(shuffled)
+
+
+def test_links_tell_strength_distance_and_direction() -> None:
+    survey = orchard("apple:Jonagold", "apple:Empire", "apple:Gala")
+    net = net_for(survey)
+    links = {(link.donor, link.receiver): link for link in net.links()}
+    assert links["P2", "P1"].one_way
+    assert not links["P2", "P3"].one_way
+    assert links["P2", "P3"].distance == pytest.approx(6.0)
+    assert ("P1", "P2") not in links
+    assert all("P3" in (link.receiver, link.donor) for link in net.links(["P3"]))
+
+
+def test_row_of_builder_spaces_plants() -> None:
+    assert [p.place for p in row_of("apple:Gala", "apple:Fuji", apart=4.0)] == [(3.0, 5.0), (7.0, 5.0)]
