@@ -117,7 +117,8 @@ def test_rootstock_changes_the_size_in_hand(choose: CatalogueList) -> None:
         choose.forms.rootstock.activated.emit(choose.forms.rootstock.currentIndex())
         assert open_yard.in_hand is not None
         assert open_yard.in_hand.rootstock == stock
-        sizes.add(choose.forms.size_text.text())
+        choose.in_hand.refresh()
+        sizes.add(choose.in_hand.size_text.text())
     assert len(sizes) == 2
     open_yard.take_in_hand(None)
     assert not choose.forms.isVisible()

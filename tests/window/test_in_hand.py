@@ -9,7 +9,7 @@ from support import builders
 from support.widgets import too_small, unnamed
 
 from yardplan.window.open_yard import InHand, OpenYard
-from yardplan.window.panels.facts import CHECKS_OF, facts_of, subject_of
+from yardplan.window.panels.facts import CHECKS_OF, facts_of, plant_in_hand, selected_plant
 from yardplan.window.panels.in_hand import InHandCard
 from yardplan.yard import edits
 from yardplan.yard.planting import PlantKey
@@ -29,31 +29,36 @@ def yard() -> Yard:
 
 @pytest.fixture
 def card(qtbot: QtBot, opened: Opened, theme) -> InHandCard:
-    made = InHandCard(opened(yard()))
+    made = InHandCard(opened(yard()), about=selected_plant)
     qtbot.addWidget(made)
     made.resize(290, 300)
     made.show()
     return made
 
 
-def facts(card: InHandCard) -> dict:
-    subject = subject_of(card._open_yard)
+def facts(card: InHandCard, about=selected_plant) -> dict:
+    subject = about(card._open_yard)
     assert subject is not None
     return {fact.name: fact for fact in facts_of(card._open_yard, subject)}
 
 
-def test_with_nothing_in_hand_it_says_how_to_begin(card: InHandCard) -> None:
-    assert card.nothing.isVisible()
-    assert not card.title.isVisible()
+def test_with_nothing_in_hand_it_goes_away(card: InHandCard) -> None:
+    card._open_yard.select(())
+    card.refresh()
+    assert not card.isVisible()
+    card._open_yard.select({"A1", "A2"})
+    card.refresh()
+    assert not card.isVisible()
 
 
 def test_a_plant_in_hand_shows_size_and_what_is_not_known_yet(card: InHandCard) -> None:
+    card._about = plant_in_hand
     card._open_yard.take_in_hand(InHand(plant=PlantKey("apple", "Liberty"), rootstock="M26"))
     card.refresh()
     assert card.kicker.text() == "In hand"
     assert card.title.text() == "Liberty apple on M26"
     assert "at full size" in card.size_text.text()
-    found = facts(card)
+    found = facts(card, plant_in_hand)
     assert found["Room"].sign == "unknown"
     assert found["Partner"].value == "needs a partner"
     card.away_button.click()
@@ -143,11 +148,24 @@ def test_links_ask_for_card_and_partners(card: InHandCard, qtbot: QtBot) -> None
     assert asked.args == [PlantKey("apple", "Liberty"), "A1"]
 
 
-def test_every_check_about_plants_speaks_in_the_card() -> None:
+def test_every_check_is_named_as_the_house_names_it() -> None:
     from yardplan.checks.run import CHECKS
 
     spoken = {name for names in CHECKS_OF.values() for name in names}
-    assert {check.name for check in CHECKS} - spoken <= {"known"}
+    assert spoken <= {check.name for check in CHECKS}
+
+
+def test_findings_of_other_checks_get_a_line_of_their_own(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    odd = edits.change(open_yard.yard, {"A3"}, plant=PlantKey("apple", "Nobody's"))
+    open_yard.commit("Odd", odd)
+    open_yard.select({"A3"})
+    card.refresh()
+    assert facts(card)["Also"].sign == "caution"
+    assert card.lines[-1].isVisible()
+    open_yard.select({"A1"})
+    card.refresh()
+    assert not card.lines[-1].isVisible()
 
 
 def test_everything_has_a_name_and_is_large_enough(card: InHandCard) -> None:

@@ -167,13 +167,13 @@ def test_year_goes_from_planting_to_full_size(qtbot: QtBot, opened: Opened, them
     control = YearControl(open_yard)
     qtbot.addWidget(control)
     control.show()
-    assert control.text.text() == "Full size"
+    assert control.text.text() == "Growth: full size"
     control.slider.setValue(0)
     assert open_yard.year == 0
-    assert control.text.text() == "At planting"
+    assert control.text.text() == "Growth: planting"
     qtbot.keyClick(control.slider, Qt.Key.Key_Right)
     assert open_yard.year == 1
-    assert control.slider.accessibleName() == "Growth year: year 1 of growth"
+    assert control.slider.accessibleName() == "Growth: year 1"
     small = open_yard.stand.plants[0].size.spread
     qtbot.keyClick(control.slider, Qt.Key.Key_End)
     assert open_yard.year is None

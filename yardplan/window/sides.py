@@ -1,4 +1,4 @@
-"""The right side: what is in hand, the tabs to choose, edit and list, and what the checks found."""
+"""The right side: tabs to choose, edit and list, each with its plant's card, and what the checks found."""
 
 from __future__ import annotations
 
@@ -23,12 +23,10 @@ class Side(QWidget):
         from yardplan.window.panels.catalogue_list import CatalogueList
         from yardplan.window.panels.fields import Fields
         from yardplan.window.panels.findings_list import FindingsList
-        from yardplan.window.panels.in_hand import InHandCard
         from yardplan.window.panels.partner_list import PartnerList
         from yardplan.window.panels.plant_list import PlantList
 
         self.open_yard = open_yard
-        self.in_hand = InHandCard(open_yard)
         self.choose = CatalogueList(open_yard)
         self.fields = Fields(open_yard)
         self.plants = PlantList(open_yard)
@@ -44,8 +42,9 @@ class Side(QWidget):
         self._lay_out()
         self.fields.site_wanted.connect(self.site_wanted)
         self.choose.card_wanted.connect(self.card_wanted)
-        self.in_hand.card_wanted.connect(self.card_wanted)
-        self.in_hand.partners_wanted.connect(self.show_partners)
+        for card in (self.choose.in_hand, self.fields.plant_card):
+            card.card_wanted.connect(self.card_wanted)
+            card.partners_wanted.connect(self.show_partners)
         self.plants.edit_wanted.connect(self.show_fields)
         open_yard.selection_changed.connect(self._selection_changed)
 
@@ -54,11 +53,10 @@ class Side(QWidget):
         split.setChildrenCollapsible(False)
         split.addWidget(self.tabs)
         split.addWidget(self.findings)
-        split.setStretchFactor(0, 3)
-        split.setStretchFactor(1, 2)
+        split.setStretchFactor(0, 1)
+        split.setStretchFactor(1, 1)
         box = QVBoxLayout(self)
         box.setContentsMargins(8, 4, 8, 4)
-        box.addWidget(self.in_hand)
         box.addWidget(split, 1)
         self.setMinimumWidth(260)
 

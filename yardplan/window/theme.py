@@ -184,6 +184,7 @@ def style_sheet(c: Colours) -> str:
     QMenuBar::item {{ padding: 5px 9px; background: transparent; }}
     QMenuBar::item:selected {{ background: {c.chosen}; }}
     QStatusBar {{ background: {c.panel}; color: {c.muted}; border-top: 1px solid {c.rule}; }}
+    QDockWidget > QWidget {{ background: {c.panel}; }}
     QDockWidget {{ titlebar-close-icon: none; font-weight: 600; }}
     QDockWidget::title {{ background: {c.panel}; padding: 5px 8px; text-align: left; }}
     """

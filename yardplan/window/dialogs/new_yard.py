@@ -126,7 +126,7 @@ class NewYardForm(QWidget):
         self.ready.emit(not self.faults())
 
     def yard(self) -> Yard:
-        """The yard of what is typed: a rectangular lot and the site, its place looked up if it was not yet."""
+        """The yard of what is typed: a rectangular lot and the site, its place looked up."""
         if self.place.wants_look_up():
             self.place.look_up()
         for entry in (self.name, self.width_entry, self.depth_entry, *self._climate):

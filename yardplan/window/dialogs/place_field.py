@@ -50,8 +50,9 @@ class PlaceField(QWidget):
         self._looked_up = ""
         self._places: list[Place] = []
         self.line = QLineEdit()
-        self.line.setPlaceholderText("town, US ZIP code, or 42.44, -76.50")
+        self.line.setPlaceholderText("town or ZIP code")
         self.line.setAccessibleName("Place: town, US ZIP code, or latitude and longitude")
+        self.line.setToolTip("A town, a US ZIP code, or latitude and longitude such as 42.44, -76.50")
         self.look_up_button = button(
             "Look up", tip="Fill in zone, frost dates and temperatures; works offline"
         )

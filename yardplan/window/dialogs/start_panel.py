@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from attrs import frozen
-from PySide6.QtCore import QEvent, QLocale, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QLocale, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from yardplan.shipped import folder
 from yardplan.units import System
@@ -140,9 +140,17 @@ class StartPanel(QFrame):
 
     def refresh(self, *_: object) -> None:
         """Show while the yard is empty, unless it was put away."""
-        self.setVisible(empty(self._open_yard) and not self._put_away)
-        if not self.isHidden():
+        wanted = empty(self._open_yard) and not self._put_away
+        if wanted and self.isHidden():
+            QTimer.singleShot(0, self, self._take_focus)
+        self.setVisible(wanted)
+        if wanted:
             self._centre()
+
+    def _take_focus(self) -> None:
+        """Keys work here at once, without a click."""
+        if self.isVisible() and not self.isAncestorOf(QApplication.focusWidget() or self):
+            self.form.name.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _loaded(self) -> None:
         self._put_away = False

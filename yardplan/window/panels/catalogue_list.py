@@ -19,6 +19,7 @@ from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.catalogue_filter import Asked, listed
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
 from yardplan.window.panels.forms import FormChoice
+from yardplan.window.panels.in_hand import InHandCard
 from yardplan.window.panels.parts import Check, Combo, button, label
 from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
@@ -75,10 +76,14 @@ class CatalogueList(QWidget):
         self.search.setClearButtonEnabled(True)
         self.crops = Combo()
         self.crops.setAccessibleName("Kind of fruit")
+        self.filter_button = button("Filter", tip="Hardy here, needs no partner, for pots, thornless")
+        self.filter_button.setCheckable(True)
+        self.filters = QWidget()
         self.ticks: dict[str, Check] = {}
         self.view = _View()
         self.view.setModel(self.rows)
         self.count = label("", "small")
+        self.in_hand = InHandCard(open_yard)
         self.forms = FormChoice(open_yard)
         self.card_button = button("All facts…", "link", tip="Every fact of this variety with its source")
         self._lay_out()
@@ -91,8 +96,13 @@ class CatalogueList(QWidget):
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(4)
         box.addWidget(self.search)
-        box.addWidget(self.crops)
-        grid = QGridLayout()
+        kinds = QHBoxLayout()
+        kinds.setSpacing(4)
+        kinds.addWidget(self.crops, 1)
+        kinds.addWidget(self.filter_button)
+        box.addLayout(kinds)
+        grid = QGridLayout(self.filters)
+        grid.setContentsMargins(0, 0, 0, 0)
         grid.setSpacing(0)
         for n, (name, words, tip) in enumerate(_TICKS):
             tick = Check(words)
@@ -101,18 +111,21 @@ class CatalogueList(QWidget):
             tick.toggled.connect(self.refresh)
             self.ticks[name] = tick
             grid.addWidget(tick, n // 2, n % 2)
-        box.addLayout(grid)
+        self.filters.hide()
+        box.addWidget(self.filters)
         bottom = QHBoxLayout()
         bottom.addWidget(self.count, 1)
         bottom.addWidget(self.card_button)
         box.addLayout(bottom)
         box.addWidget(self.view, 1)
+        box.addWidget(self.in_hand)
         box.addWidget(self.forms)
 
     def _connect(self) -> None:
         self.search.textChanged.connect(self.refresh)
         self.search.installEventFilter(self)
         self.crops.activated.connect(self.refresh)
+        self.filter_button.toggled.connect(self.filters.setVisible)
         self.view.taken.connect(self._take)
         self.card_button.clicked.connect(self._ask_card)
         self._open_yard.in_hand_changed.connect(self._follow)
@@ -139,6 +152,9 @@ class CatalogueList(QWidget):
         self.ticks["hardy"].setEnabled(site.zone is not None)
         if site.zone is None:
             self.ticks["hardy"].setChecked(False)
+        ticked = sum(tick.isChecked() for tick in self.ticks.values())
+        self.filter_button.setText(f"Filter: {ticked}" if ticked else "Filter")
+        self.filter_button.setAccessibleName(f"Filters, {ticked} in force")
         found = listed(self._open_yard.catalogue, self.asked(), site)
         self.rows.show_cultivars(found)
         number = f"{len(found)} varieties" if len(found) != 1 else "1 variety"

@@ -29,10 +29,13 @@ from yardplan.yard.planting import Planting, PlantKey, Row
 CHECKS_OF: dict[str, tuple[str, ...]] = {
     "Sun": ("light",),
     "Partner": ("pollination", "bloom"),
-    "Room": ("spacing", "rows", "clearance", "clear", "room", "access", "neighbours"),
-    "Winter": ("hardiness", "chill", "frost", "containers", "season"),
+    "Room": ("spacing", "clearance", "access", "beds"),
+    "Winter": ("hardiness", "chill", "frost", "air"),
     "Soil": ("soil", "drainage", "rotation"),
 }
+#: What findings of all other checks come under; the line shows only where there is one.
+OTHER = "Also"
+_SPOKEN = frozenset(name for names in CHECKS_OF.values() for name in names)
 #: The variety behind a title: the card is about it anyway.
 _TAIL = re.compile(r": [^:]*$")
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
@@ -64,12 +67,17 @@ class Subject:
     place: tuple[float, float] | None = None
 
 
-def subject_of(open_yard: OpenYard) -> Subject | None:
-    """The one plant selected, else the plant in hand, else None."""
+def selected_plant(open_yard: OpenYard) -> Subject | None:
+    """The one plant or row selected, else None."""
     if len(open_yard.selection) == 1:
         thing = open_yard.shown_yard.find(next(iter(open_yard.selection)))
         if isinstance(thing, (Planting, Row)):
             return _subject(open_yard, thing.plant, thing.id)
+    return None
+
+
+def plant_in_hand(open_yard: OpenYard) -> Subject | None:
+    """The plant picked from the list, else None."""
     in_hand = open_yard.in_hand
     return None if in_hand is None else _subject(open_yard, in_hand.plant, None)
 
@@ -90,12 +98,15 @@ def facts_of(open_yard: OpenYard, subject: Subject) -> list[Fact]:
     """The facts in the order shown."""
     about = [f for f in open_yard.findings if subject.id is not None and subject.id in f.things]
     makers = {"Sun": _sun, "Partner": _partner, "Room": _room, "Winter": _winter, "Soil": _soil}
-    return [_fact(open_yard, name, about, maker(open_yard, subject)) for name, maker in makers.items()]
+    facts = [_fact(open_yard, name, about, maker(open_yard, subject)) for name, maker in makers.items()]
+    rest = [finding for finding in about if finding.check not in _SPOKEN]
+    return [*facts, _fact(open_yard, OTHER, rest, Fact(OTHER, "good", ""))] if rest else facts
 
 
 def _fact(open_yard: OpenYard, name: str, about: Iterable[Finding], good: Fact) -> Fact:
     """What the weightiest finding says of a fact, or the good news where no finding does."""
-    found = sorted((f for f in about if f.check in CHECKS_OF[name]), key=lambda f: _ORDER[f.weight])
+    mine = about if name == OTHER else (f for f in about if f.check in CHECKS_OF[name])
+    found = sorted(mine, key=lambda f: _ORDER[f.weight])
     if not found:
         return good
     said = say(found[0], names_of(open_yard.shown_yard), open_yard.units)

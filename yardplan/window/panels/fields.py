@@ -9,12 +9,14 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
-from yardplan.units import format_area, format_coarse
+from yardplan.units import format_area, format_coarse, format_length
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels import subjects
 from yardplan.window.panels.entry import CheckEntry, Entry, EntryError, TextEntry
+from yardplan.window.panels.facts import selected_plant
 from yardplan.window.panels.field_entries import entry_for, shape_of
 from yardplan.window.panels.field_plans import FieldPlan
+from yardplan.window.panels.in_hand import InHandCard
 from yardplan.window.panels.parts import Elided, Fold, button, label
 
 _CAPTION = 104
@@ -130,6 +132,7 @@ class Fields(QWidget):
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
+        self.plant_card = InHandCard(open_yard, about=selected_plant)
         self.title = Elided("", "heading")
         self.note = label("", "muted", wrap=True)
         self.grid = FieldGrid(open_yard)
@@ -148,7 +151,7 @@ class Fields(QWidget):
         box = QVBoxLayout(inside)
         box.setContentsMargins(0, 0, 6, 0)
         box.setSpacing(4)
-        for part in (self.title, self.note, self.grid, self.site_button, self.corners):
+        for part in (self.plant_card, self.title, self.note, self.grid, self.site_button, self.corners):
             box.addWidget(part)
         box.addStretch()
         scroll = QScrollArea()
@@ -164,7 +167,8 @@ class Fields(QWidget):
         """Show the facts of what is selected now."""
         yard, ids = self._open_yard.shown_yard, self._open_yard.selection
         self.title.setText(subjects.title_of(yard, ids))
-        self.note.setText(self._area_note())
+        self.title.setVisible(selected_plant(self._open_yard) is None)
+        self.note.setText(self._measure_note())
         self.note.setVisible(bool(self.note.text()))
         self.grid.show_fields(subjects.plans_for(yard, ids), ids)
         self.site_button.setVisible(not ids)
@@ -173,15 +177,15 @@ class Fields(QWidget):
         if self.corners.open:
             self.corner_grid.show_fields(plans, ids)
 
-    def _area_note(self) -> str:
-        """The area of an outline, and how many things when several are selected."""
-        from shapely import Polygon
-
-        yard, ids = self._open_yard.shown_yard, self._open_yard.selection
+    def _measure_note(self) -> str:
+        """The area of an outline or the length of a line, and its corners."""
+        yard, ids, units = self._open_yard.shown_yard, self._open_yard.selection, self._open_yard.units
         points = subjects.corners(yard, ids)
         if len(points) < 3:
             return ""
-        return f"{format_area(Polygon(points).area, self._open_yard.units)}, {len(points)} corners"
+        if subjects.closed(yard, ids):
+            return f"{format_area(subjects.area_of(points), units)}, {len(points)} corners"
+        return f"{format_length(subjects.length_of(points), units)} long, {len(points)} corners"
 
     def focus_first(self) -> None:
         """Put the cursor into the first field: F2 on the plan or in the list."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from attrs import evolve
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QWidget
 
 from yardplan.plants.catalogue import Catalogue
@@ -32,13 +31,12 @@ def size_words(size: Size, units: System) -> str:
 
 
 class FormChoice(QWidget):
-    """Two choices and the size that follows; shown while a plant is in hand."""
+    """Two choices; shown while a plant is in hand. The size that follows is on its card."""
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
         self.rootstock, self.form = Combo(), Combo()
-        self.size_text = label("", "muted", wrap=True)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 2, 0, 0)
         grid.setSpacing(4)
@@ -52,7 +50,6 @@ class FormChoice(QWidget):
             grid.addWidget(combo, row, 1)
             self._captions.append(caption)
         grid.setColumnStretch(1, 1)
-        grid.addWidget(self.size_text, 2, 0, 1, 2, Qt.AlignmentFlag.AlignTop)
         open_yard.in_hand_changed.connect(self.refresh)
         self.refresh()
 
@@ -68,8 +65,6 @@ class FormChoice(QWidget):
         usual = f"usual: {crop.usual_form}" if crop else _USUAL
         _offer(self.rootstock, self._captions[0], _USUAL, stocks, in_hand.rootstock)
         _offer(self.form, self._captions[1], usual, forms, in_hand.form)
-        size = size_in_hand(self._open_yard.catalogue, in_hand)
-        self.size_text.setText(f"At full size {size_words(size, self._open_yard.units)}")
 
     def _chosen(self) -> None:
         in_hand = self._open_yard.in_hand

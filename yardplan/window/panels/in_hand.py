@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from html import escape
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
@@ -9,13 +10,14 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.facts import Fact, Subject, facts_of, standing_of, subject_of
+from yardplan.window.panels.facts import CHECKS_OF, Fact, Subject, facts_of, plant_in_hand, standing_of
 from yardplan.window.panels.forms import size_in_hand, size_words
 from yardplan.window.panels.parts import Elided, SignMark, button, kept_together, label
 from yardplan.window.theme import SMALL, colours_now
 
 _NAME_WIDTH = 52
-_NOTHING = "Pick a variety from the catalogue, or select a plant on the plan."
+#: The facts of every plant and one line for all else.
+_LINES = len(CHECKS_OF) + 1
 
 
 class _FactLine(QWidget):
@@ -57,23 +59,29 @@ class _FactLine(QWidget):
             self.show_fact(self._fact)
 
 
+#: Which plant a card is about.
+About = Callable[[OpenYard], Subject | None]
+
+
 class InHandCard(QWidget):
-    """Follows what is in hand or selected; keeps its lines while a plant is dragged, so nothing jumps."""
+    """Follows the plant in hand, or with `about=selected_plant` the one selected; hidden without one."""
 
     #: The card with every fact of a variety is asked for: its PlantKey.
     card_wanted = Signal(object)
     #: Varieties that would set fruit on this plant are asked for: its PlantKey and its id or None.
     partners_wanted = Signal(object, object)
 
-    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, open_yard: OpenYard, parent: QWidget | None = None, *, about: About = plant_in_hand
+    ) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
+        self._about = about
         self._subject: Subject | None = None
         self.kicker = label("", "muted")
         self.title = Elided("", "title")
         self.size_text = label("", "muted", wrap=True)
-        self.lines = [_FactLine() for _ in range(5)]
-        self.nothing = label(_NOTHING, "muted", wrap=True)
+        self.lines = [_FactLine() for _ in range(_LINES)]
         self.facts_button = button("All facts…", "link", tip="Every fact of this variety with its source")
         self.partners_button = button("Find a partner…", "link", tip="Varieties that would set fruit on it")
         self.away_button = button("Put away", "link", tip="Nothing in hand (Esc)")
@@ -88,7 +96,7 @@ class InHandCard(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 2)
         box.setSpacing(3)
-        for part in (self.kicker, self.title, self.size_text, *self.lines, self.nothing):
+        for part in (self.kicker, self.title, self.size_text, *self.lines):
             box.addWidget(part)
         links = QHBoxLayout()
         links.setContentsMargins(0, 0, 0, 0)
@@ -130,28 +138,20 @@ class InHandCard(QWidget):
     def refresh(self) -> None:
         """Show what is in hand or selected now."""
         self._soon.stop()
-        self._subject = subject = subject_of(self._open_yard)
-        held = subject is not None
-        for part in (
-            self.kicker,
-            self.title,
-            self.size_text,
-            self.facts_button,
-            self.partners_button,
-            *self.lines,
-        ):
-            part.setVisible(held)
-        self.nothing.setVisible(not held)
-        self.away_button.setVisible(held and subject is not None and subject.id is None)
+        self._subject = subject = self._about(self._open_yard)
+        self.setVisible(subject is not None)
         if subject is None:
             return
+        self.away_button.setVisible(subject.id is None)
         self.kicker.setText("In hand" if subject.id is None else f"Selected · {subject.id}")
         stock = self._stock(subject)
         on = f" on {stock}" if stock else ""
         self.title.setText(f"{subject.key.cultivar} {subject.key.crop}{on}")
         self.size_text.setText(self._size_words(subject))
-        for line, fact in zip(self.lines, facts_of(self._open_yard, subject), strict=True):
+        facts = facts_of(self._open_yard, subject)
+        for line, fact in zip(self.lines, facts, strict=False):
             line.show_fact(fact)
+        self.lines[-1].setVisible(len(facts) == _LINES)
 
     def _stock(self, subject: Subject) -> str | None:
         if subject.id is None:

@@ -1,4 +1,4 @@
-"""Find a partner: varieties that would set fruit on a plant, ranked, with reasons; the chosen one is in hand."""
+"""Find a partner: varieties that would set fruit on a plant, ranked; the chosen one is in hand."""
 
 from __future__ import annotations
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 from typing import Any
 
 from attrs import evolve
@@ -15,8 +16,8 @@ from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at
 from yardplan.window.panels.names import kind_word
 from yardplan.window.panels.site_plans import YARD_PLANS
 from yardplan.yard import edits
-from yardplan.yard.ground import Barrier, Outline
-from yardplan.yard.planting import Planting, Row
+from yardplan.yard.ground import Barrier, Building, Outline, Paving
+from yardplan.yard.planting import Bed, Planting, Row
 from yardplan.yard.site import Origin
 from yardplan.yard.yard import Thing, Yard
 
@@ -86,6 +87,23 @@ def corners(yard: Yard, ids: frozenset[str]) -> Outline:
         return yard.lot
     thing = yard.find(next(iter(ids))) if len(ids) == 1 else None
     return () if thing is None else edits.points_of(thing)
+
+
+def closed(yard: Yard, ids: frozenset[str]) -> bool:
+    """True when the points of the one thing selected go round an area."""
+    thing = yard.find(next(iter(ids))) if len(ids) == 1 else None
+    return ids == {LOT} or isinstance(thing, (Building, Paving, Bed)) or bool(getattr(thing, "area", False))
+
+
+def area_of(points: Outline) -> float:
+    """Area within corners, square metres (shoelace formula)."""
+    pairs = zip(points, (*points[1:], points[0]), strict=True)
+    return abs(sum(x0 * y1 - x1 * y0 for (x0, y0), (x1, y1) in pairs)) / 2
+
+
+def length_of(points: Outline) -> float:
+    """Length along a line, metres."""
+    return sum(math.dist(one, other) for one, other in pairwise(points))
 
 
 def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:

@@ -19,7 +19,7 @@ class YearControl(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.text = label("", "muted")
-        self.text.setFixedWidth(104)
+        self.text.setFixedWidth(112)
         self.text.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.slider = QSlider(Qt.Orientation.Horizontal)
         self.slider.setRange(0, LAST_YEAR + 1)
@@ -31,7 +31,6 @@ class YearControl(QWidget):
         line.setSpacing(8)
         line.addWidget(self.text)
         line.addWidget(self.slider, 1)
-        line.addWidget(label("full size", "muted"))
         self.slider.valueChanged.connect(self._moved)
         open_yard.year_changed.connect(self.refresh)
         self.refresh()
@@ -41,9 +40,9 @@ class YearControl(QWidget):
         year = self._open_yard.year
         with QSignalBlocker(self.slider):
             self.slider.setValue(LAST_YEAR + 1 if year is None else min(year, LAST_YEAR))
-        words = "Full size" if year is None else "At planting" if year == 0 else f"Year {year} of growth"
-        self.text.setText(words)
-        self.slider.setAccessibleName(f"Growth year: {words.lower()}")
+        words = "full size" if year is None else "planting" if year == 0 else f"year {year}"
+        self.text.setText(f"Growth: {words}")
+        self.slider.setAccessibleName(f"Growth: {words}")
 
     def _moved(self, value: int) -> None:
         self._open_yard.set_year(None if value > LAST_YEAR else value)
