@@ -78,7 +78,8 @@ def test_monthly_means_within_the_stated_error(words: str, january: float, july:
     ("low_c", "high_c", "zone"),
     # USDA Plant Hardiness Zone Map 2023, published half-zones with their ranges in degrees C.
     [
-        (-23.3, -20.6, "6a"), (-20.6, -17.8, "6b"), (-40.0, -37.2, "3a"), (-6.7, -3.9, "9a"), (-51.1, -48.3, "1a"),
+        (-23.3, -20.6, "6a"), (-20.6, -17.8, "6b"), (-40.0, -37.2, "3a"), (-6.7, -3.9, "9a"),
+        (-51.1, -48.3, "1a"),
     ],
 )
 def test_zone_limits_in_celsius(low_c: float, high_c: float, zone: str) -> None:

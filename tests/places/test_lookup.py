@@ -138,7 +138,7 @@ print(time.process_time() - start)
 
 
 def test_a_first_lookup_with_all_its_facts_is_quick() -> None:
-    """Processor time of a fresh process: reading tables, name search, climate. Twice the aim of 0.3 s fails."""
+    """Processor time of a fresh process: reading tables, search, climate. Twice the aim of 0.3 s fails."""
     took = [
         float(subprocess.run([sys.executable, "-c", COLD], capture_output=True, text=True, check=True).stdout)
         for _ in range(3)
