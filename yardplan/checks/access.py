@@ -50,8 +50,7 @@ def _too_far(shape: shapely.Geometry, ways: Ways, within: float) -> bool:
 def _inside_lot(survey: Survey) -> Mask:
     """Plants inside the lot line; the others are the lot-line rule's."""
     columns = survey.layout.columns("lot")
-    inside: Mask = (survey.layout.gaps[:, columns] <= 0).all(axis=1)
-    return inside
+    return np.asarray((survey.layout.gaps[:, columns] <= 0).all(axis=1), dtype=bool)
 
 
 def _bed(survey: Survey, ways: Ways, bed: Bed) -> Iterator[Finding]:

@@ -9,6 +9,7 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
+from yardplan.plants.forms import form_named
 from yardplan.plants.limits import shipped_limits
 from yardplan.yard.planting import PlantKey
 
@@ -33,14 +34,22 @@ def _plant(
         yield _finding("unknown_variety", thing, mark, named)
 
 
+def _form_known(survey: Survey, crop: Crop, name: str) -> bool:
+    wanted = name.strip().casefold()
+    ways = survey.catalogue.training.values()
+    return form_named(crop, name) is not None or any(
+        wanted == way.name.casefold() or wanted in way.aliases for way in ways
+    )
+
+
 def _stock_and_form(
-    thing: str, mark: Mark, crop: Crop | None, stock: str | None, form: str | None
+    survey: Survey, thing: str, mark: Mark, crop: Crop | None, stock: str | None, form: str | None
 ) -> Iterator[Finding]:
     if crop is None:
         return
     if stock and crop.rootstocks and crop.rootstock(stock) is None:
         yield _finding("unknown_rootstock", thing, mark, {"rootstock": Figure(stock, "text")})
-    if form and crop.forms and form not in {known.form for known in crop.forms}:
+    if form and crop.forms and not _form_known(survey, crop, form):
         yield _finding("unknown_form", thing, mark, {"form": Figure(form, "text")})
 
 
@@ -61,11 +70,11 @@ def run(survey: Survey) -> list[Finding]:
             mark = Mark((plant.place,))
             found.extend(_plant(plant.id, mark, plant.key, plant.cultivar, plant.crop))
             stock, form = getattr(plant.thing, "rootstock", None), getattr(plant.thing, "form", None)
-            found.extend(_stock_and_form(plant.id, mark, plant.crop, stock, form))
+            found.extend(_stock_and_form(survey, plant.id, mark, plant.crop, stock, form))
     for row in survey.stand.rows:
         mark = Mark(row.row.line, "line")
         found.extend(_plant(row.id, mark, row.row.plant, row.cultivar, row.crop))
-        found.extend(_stock_and_form(row.id, mark, row.crop, row.row.rootstock, row.row.form))
+        found.extend(_stock_and_form(survey, row.id, mark, row.crop, row.row.rootstock, row.row.form))
     for bed in survey.stand.beds:
         if bed.bed.plant is not None:
             found.extend(_plant(bed.id, Mark(bed.bed.outline, "area"), bed.bed.plant, bed.cultivar, bed.crop))

@@ -5,20 +5,26 @@ from __future__ import annotations
 from yardplan.checks.finding import Weight
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop import CropForm
-from yardplan.plants.stand import Standing, StandingRow
+from yardplan.plants.forms import form_for
+from yardplan.plants.stand import Standing, StandingBed, StandingRow
 
 #: A millimetre: nearer than that to a limit counts as met.
 TOUCH = 1e-3
 NO_ROOM = 1e-6
 
 
-def form_of(plant: Standing | StandingRow) -> CropForm | None:
+def form_of(plant: Standing | StandingRow | StandingBed) -> CropForm | None:
     """The published figures of a plant's form, where the catalogue has them."""
-    if plant.crop is None:
+    crop = plant.crop
+    if crop is None:
         return None
-    thing = plant.row if isinstance(plant, StandingRow) else plant.thing
-    name = getattr(thing, "form", None) or plant.crop.usual_form
-    return next((form for form in plant.crop.forms if form.form == name), None)
+    if isinstance(plant, Standing):
+        thing: object = plant.thing
+    else:
+        thing = plant.row if isinstance(plant, StandingRow) else plant.bed
+    name = getattr(thing, "rootstock", None)
+    stock = crop.rootstock(name) if name else None
+    return form_for(crop, plant.cultivar, getattr(thing, "form", None), stock)
 
 
 def weight_of(survey: Survey, overlap: float) -> tuple[Weight, str]:

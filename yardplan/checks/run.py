@@ -9,9 +9,13 @@ from attrs import evolve
 
 from yardplan.checks import (
     access,
+    air,
+    beds,
     bloom,
     chill,
     clearance,
+    containers,
+    drainage,
     frost,
     hardiness,
     known,
@@ -19,6 +23,7 @@ from yardplan.checks import (
     neighbours,
     pollination,
     ribes_law,
+    rotation,
     soil,
     spacing,
 )
@@ -32,7 +37,8 @@ from yardplan.yard.change import Change
 CHECKS: tuple[Check, ...] = (
     spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
     chill.CHECK, frost.CHECK, bloom.CHECK, soil.CHECK, neighbours.CHECK,
-    ribes_law.CHECK, access.CHECK, known.CHECK,
+    ribes_law.CHECK, access.CHECK, beds.CHECK,
+    containers.CHECK, drainage.CHECK, rotation.CHECK, air.CHECK, known.CHECK,
 )
 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
