@@ -6,7 +6,7 @@ import csv
 from collections.abc import Callable, Mapping
 from functools import cache
 
-from yardplan.care.tables import LAST_YEAR, CareRow
+from yardplan.care.tables import LAST_YEAR, CareRow, figures, rows_for
 from yardplan.care.things import CareThing
 from yardplan.checks.zones import site_zone
 from yardplan.shipped import resource
@@ -88,3 +88,13 @@ def resistance(thing: CareThing, problem: str) -> str:
 def _resists(thing: CareThing, problems: list[str]) -> bool:
     """True only when the variety is known to resist each of the diseases."""
     return all(resistance(thing, problem) in _RESISTANT for problem in problems)
+
+
+def picking_days(thing: CareThing, site: Site) -> int:
+    """Days that picking of a plant lasts once it has begun, by the care table."""
+    ends = [
+        row.end for row in rows_for(thing.crop.id)
+        if row.kind == "harvest" and row.anchor == "harvest" and row.start == 0 and row.end > 0
+        and applies(row, thing, site)
+    ]
+    return max(ends, default=int(figures()["picking days"]))

@@ -12,7 +12,7 @@ _OUNCE_G = 28.349523125
 
 
 def said(text: str, system: System) -> str:
-    """The text with each marked measure in the units asked for; metric values are rounded to what a hand can do."""
+    """The text with each marked measure in the units asked for, metric values rounded."""
     return _MARKED.sub(lambda found: _one(found, system), text)
 
 

@@ -12,7 +12,7 @@ from functools import cached_property
 
 from attrs import evolve, frozen
 
-from yardplan.care.conditions import age_words, applies, by_age
+from yardplan.care.conditions import age_words, applies, by_age, picking_days
 from yardplan.care.frost_nights import stage_words
 from yardplan.care.measures import said
 from yardplan.care.season import Season, bloom_for, whole_months
@@ -24,6 +24,11 @@ from yardplan.checks.survey import Survey
 from yardplan.plants.cultivar import Cultivar
 from yardplan.units import System
 
+#: English names, whatever the system's language.
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
+)
 BY_MONTH = "by month: no climate known"
 #: Work that is done by the day; other work of a kind goes together, by its middle variety.
 _BY_VARIETY = ("thin", "frost", "net", "spray", "harvest", "store")
@@ -209,7 +214,7 @@ class _Planner:
         closed = list(self.closed)
         words: list[str] = []
         if picking is not None and task.end >= picking.first:
-            stop = picking.last + dt.timedelta(days=_PICKING)
+            stop = picking.last + dt.timedelta(days=picking_days(thing, self.survey.yard.site))
             closed.append(Closed(picking.first, stop, f"picking of {task.what}", harvest=True))
         if picking is not None and task.start <= picking.first:
             words.append(
@@ -242,10 +247,6 @@ def _example(things: Sequence[CareThing]) -> Cultivar:
     return Cultivar(crop=first.crop, name="", bloom_season="mid")
 
 
-#: A picking season lasts about three weeks after it began (from memory, as the harvest rows).
-_PICKING = 21
-
-
 def _refusal(task: CareTask, part: Window) -> Refusal:
     return Refusal(
         task=task.id, title=task.title, what=task.what, things=task.things, start=part.first,
@@ -267,7 +268,7 @@ def _part(task: CareTask, part: Window, before: Window | None, number: int, word
 
 def day_words(day: dt.date) -> str:
     """A date written out: `24 April 2027`."""
-    return f"{day.day} {day:%B} {day.year}"
+    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
 
 
 def care_plan(survey: Survey, year: int, system: System | None = None) -> CarePlan:

@@ -1,0 +1,85 @@
+"""The care calendar as an iCalendar file (RFC 5545): all-day events that a calendar takes in again unchanged.
+
+Every event keeps its UID from export to export, so that a second import replaces and does not double.
+DTEND is the day after the last (it is exclusive); work that repeats in its window carries a rule that ends
+with the window, never a yearly one: dates that hang on bloom move.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import uuid
+from collections.abc import Mapping
+
+from yardplan import __version__
+from yardplan.care.tasks import CarePlan, CareTask
+from yardplan.plants.sources import written_out
+
+PRODUCT = f"-//yardplan//yardplan {__version__}//EN"
+_DAY = dt.timedelta(days=1)
+#: Names of events are made within this space, so that two programs never make the same one.
+_SPACE = uuid.uuid5(uuid.NAMESPACE_URL, "urn:yardplan:care")
+
+
+class CalendarError(RuntimeError):
+    """The library that writes calendars is missing, said in words for a person."""
+
+
+def uid(yard_name: str, task_id: str) -> str:
+    """The lasting, unique name of a task's event."""
+    return f"{uuid.uuid5(_SPACE, f'{yard_name}/{task_id}')}@yardplan"
+
+
+def calendar_file(
+    plan: CarePlan, yard_name: str, done: Mapping[str, str] | None = None, now: dt.datetime | None = None
+) -> bytes:
+    """The plan as the bytes of an `.ics` file; `done` the marks of finished tasks by id.
+
+    Raises CalendarError when the calendar library is not installed.
+    """
+    try:
+        from icalendar import Calendar
+    except ImportError as error:
+        raise CalendarError("calendars need the library icalendar; run: pip install icalendar") from error
+    stamp = (now or dt.datetime.now(dt.UTC)).astimezone(dt.UTC).replace(microsecond=0)
+    calendar = Calendar()
+    calendar.add("prodid", PRODUCT)
+    calendar.add("version", "2.0")
+    calendar.add("x-wr-calname", f"{yard_name}: care {plan.year}")
+    for task in plan.tasks:
+        calendar.add_component(_event(task, yard_name, (done or {}).get(task.id), stamp))
+    return bytes(calendar.to_ical())
+
+
+def _event(task: CareTask, yard_name: str, done: str | None, stamp: dt.datetime):  # type: ignore[no-untyped-def]
+    from icalendar import Event
+
+    event = Event()
+    event.add("uid", uid(yard_name, task.id))
+    event.add("dtstamp", stamp)
+    event.add("summary", f"{task.title}: {task.what}")
+    event.add("dtstart", task.start)
+    if task.every is None or task.start == task.end:
+        event.add("dtend", task.end + _DAY)
+    else:
+        event.add("dtend", task.start + _DAY)
+        event.add("rrule", {"freq": "daily", "interval": task.every[1], "until": task.end})
+    event.add("description", description(task, done))
+    event.add("categories", [task.kind])
+    # The yard's work does not make a person busy.
+    event.add("transp", "TRANSPARENT")
+    return event
+
+
+def description(task: CareTask, done: str | None = None) -> str:
+    """Everything there is to say of a task, line by line."""
+    dates = task.basis or (f"dates of an average year, about {task.about:.0f} days either way"
+                           if task.about else "")
+    sources = "; ".join(written_out(task.sources))
+    lines = (
+        f"Done {done}" if done else "",
+        f"Plants: {', '.join(task.things)}",
+        task.repeats, task.when, f"Why: {task.why}" if task.why else "", task.amount,
+        *(f"Caution: {text}" for text in task.cautions), dates, f"Source: {sources}" if sources else "",
+    )
+    return "\n".join(line[:1].upper() + line[1:] for line in lines if line)

@@ -1,0 +1,142 @@
+"""`yardplan care FILE`: the year's care as a table, as JSON, or as a calendar file."""
+
+from __future__ import annotations
+
+import argparse
+import datetime as dt
+import textwrap
+from pathlib import Path
+from typing import Any
+
+from yardplan.care.calendar_file import CalendarError, calendar_file, uid
+from yardplan.care.harvest import HarvestCrop, HarvestPlan, harvest_plan
+from yardplan.care.tasks import CarePlan, CareTask, Refusal, care_plan, day_words
+from yardplan.checks.survey import Survey, survey_of
+from yardplan.cli.check import yard_in
+from yardplan.cli.output import CommandError, print_json, print_table
+from yardplan.plants.sources import written_out
+from yardplan.units import System, format_weight
+
+_WIDTH = 100
+#: Calendar years that can be asked for.
+_YEARS = (1900, 2200)
+
+
+def add_parser(subparsers: Any) -> None:
+    """Add the command's words and options."""
+    parser = subparsers.add_parser(
+        "care", help="the year's work in a yard",
+        description="Care tasks by date for every plant of a yard, from bloom and frost dates at its place.",
+    )
+    parser.add_argument("file", help="a yard file (.yard)")
+    parser.add_argument("--year", help="calendar year (default: this year)")
+    parser.add_argument("--ics", metavar="OUT", help="write an iCalendar file (RFC 5545)")
+    parser.add_argument("--json", action="store_true", help="print JSON")
+    parser.add_argument("--units", choices=("imperial", "metric"), help="units (default: the yard's)")
+
+
+def _year(text: str | None) -> int:
+    if text is None:
+        return dt.date.today().year
+    if not text.isdecimal() or not _YEARS[0] <= int(text) <= _YEARS[1]:
+        raise CommandError(f"--year {text}: write a calendar year from {_YEARS[0]} to {_YEARS[1]}")
+    return int(text)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print the care of a year, or write it as a calendar. Raises CommandError."""
+    year, yard = _year(args.year), yard_in(args.file)
+    system: System = args.units or yard.site.units
+    survey = survey_of(yard)
+    plan = care_plan(survey, year, system)
+    if args.ics:
+        _write(plan, survey, Path(args.ics))
+    if args.json:
+        print_json(as_json(plan, harvest_plan(survey, year), survey))
+    elif not args.ics:
+        _print(plan, survey, system)
+    return 0
+
+
+def _write(plan: CarePlan, survey: Survey, path: Path) -> None:
+    try:
+        path.write_bytes(calendar_file(plan, survey.yard.site.name, survey.yard.done))
+    except CalendarError as error:
+        raise CommandError(str(error)) from None
+    except OSError as error:
+        raise CommandError(f"{path} cannot be written: {error.strerror or error}") from None
+
+
+def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, Any]:
+    """The plan as plain values; dates are ISO 8601, weights kilograms."""
+    return {
+        "yard": survey.yard.site.name, "year": plan.year,
+        "tasks": [_task(task, survey) for task in plan.tasks],
+        "refused_sprays": [_refusal(one) for one in plan.refusals],
+        "bloom_unknown": list(plan.bloom_unknown),
+        "harvest": [
+            {"things": list(one.things), "plant": one.what, "from": one.first.isoformat(),
+             "to": one.last.isoformat(), "by_month": one.by_month,
+             "kg": None if one.kilograms is None else [round(kg, 1) for kg in one.kilograms]}
+            for one in harvest.crops
+        ],
+    }
+
+
+def _task(task: CareTask, survey: Survey) -> dict[str, Any]:
+    return {
+        "id": task.id, "uid": uid(survey.yard.site.name, task.id), "kind": task.kind,
+        "things": list(task.things), "plant": task.what, "title": task.title,
+        "from": task.start.isoformat(), "to": task.end.isoformat(),
+        "every_days": list(task.every) if task.every else None, "when": task.when, "why": task.why,
+        "amount": task.amount, "cautions": list(task.cautions),
+        "sources": dict(zip(task.sources, written_out(task.sources), strict=True)),
+        "by_month": task.by_month, "about_days": round(task.about, 1), "from_memory": task.memory,
+        "done": survey.yard.done.get(task.id),
+    }
+
+
+def _refusal(one: Refusal) -> dict[str, Any]:
+    return {
+        "task": one.task, "title": one.title, "plant": one.what, "from": one.start.isoformat(),
+        "to": one.end.isoformat(), "because_of": list(one.blockers),
+    }
+
+
+def _print(plan: CarePlan, survey: Survey, system: System) -> None:
+    """The year as a table, then what was refused and what is not known."""
+    print(f"{survey.yard.site.name}: care {plan.year}, {len(plan.tasks)} tasks")
+    rows = [
+        (("about " if task.about else "") + task.start.isoformat(), task.end.isoformat(), task.kind,
+         task.title, task.what, _marks(task))
+        for task in plan.tasks
+    ]
+    print_table(("from", "to", "work", "task", "plants", "note"), rows)
+    for one in plan.refusals:
+        days = f"{day_words(one.start)} to {day_words(one.end)}"
+        _say(f"Not placed: {one.title}, {one.what}, {days}: {', '.join(one.blockers)}.")
+    if plan.by_month:
+        _say("Tasks marked 'by month' rest on usual months: give the site monthly temperatures and frosts.")
+    if plan.bloom_unknown:
+        _say(f"Bloom here is not known of {', '.join(plan.bloom_unknown)}: look before you spray.")
+    harvest = harvest_plan(survey, plan.year)
+    for crop in harvest.crops:
+        amount = _amount(crop, system)
+        _say(f"Harvest: {crop.what}, {day_words(crop.first)} to {day_words(crop.last)}, {amount}.")
+
+
+def _amount(crop: HarvestCrop, system: System) -> str:
+    if crop.kilograms is None:
+        return "amount not known"
+    low, high = (format_weight(kg, system) for kg in crop.kilograms)
+    full = " (full crop: no planting year)" if crop.full else ""
+    return f"about {low} to {high}{full}" if crop.kilograms[1] > 0 else "nothing yet"
+
+
+def _marks(task: CareTask) -> str:
+    marks = ("by month" if task.by_month else "", "from memory" if task.memory else "")
+    return ", ".join(mark for mark in marks if mark)
+
+
+def _say(text: str) -> None:
+    print(textwrap.fill(text, _WIDTH, subsequent_indent="  "))
