@@ -88,6 +88,13 @@ def test_one_male_for_too_many_females_is_told() -> None:
     assert found[0].figures["takers"].value == 9.0
 
 
+def test_one_donor_for_ten_of_a_clone_is_told() -> None:
+    nine = run(orchard("apple:Empire", *["apple:Gala"] * 9, apart=1.2))
+    assert nine == []
+    ten = run(orchard("apple:Empire", *["apple:Gala"] * 10, apart=1.2))
+    assert [(finding.kind, finding.things) for finding in ten] == [("few_donors", ("P1",))]
+
+
 def test_plants_that_want_no_pollen_are_left_alone() -> None:
     assert run(orchard("hops:Cascade", "rhubarb:Victoria", "fig:Celeste")) == []
 

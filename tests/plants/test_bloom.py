@@ -60,6 +60,13 @@ def test_a_band_is_first_flower_full_bloom_petal_fall() -> None:
     assert not band.in_bloom(day_of("05-20"))
 
 
+def test_lows_and_highs_serve_for_means() -> None:
+    lows, highs = tuple(m - 4 for m in MEANS), tuple(m + 4 for m in MEANS)
+    halves = bloom_at(evolve(BONN, monthly_means=None, monthly_lows=lows, monthly_highs=highs))
+    assert halves.basis == "monthly means"
+    assert halves.band(mid("apple")) == bloom_at(BONN).band(mid("apple"))
+
+
 def test_stone_fruit_bands_are_shorter() -> None:
     band = bloom_at(BONN).band(mid("european pear"))
     assert band is not None

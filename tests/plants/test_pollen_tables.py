@@ -70,7 +70,7 @@ def test_kin_seedlings_and_ratios_name_known_crops() -> None:
     ratio = donor_ratio("hardy kiwi")
     assert ratio is not None
     assert ratio.receivers == 8
-    assert donor_ratio("apple") is None
+    assert donor_ratio("quince") is None
 
 
 def test_limits_lie_within_their_bounds() -> None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import threading
 from collections.abc import Iterator
 
+import numpy as np
 from attrs import frozen
 
 from yardplan.checks.check import Check, Wording
@@ -20,8 +21,8 @@ from yardplan.plants.pollen_net import NO, NOT_PROVED, YES, PollenNet, net_of
 from yardplan.plants.pollen_outlook import Outlook, Outlooks, named, others_in_words, outlooks
 from yardplan.plants.pollen_place import place_for
 from yardplan.plants.pollen_range import pollen_range
-from yardplan.plants.pollen_reason import kind_of
-from yardplan.plants.pollen_tables import donor_ratio
+from yardplan.plants.pollen_reason import clone_root, kind_of, sex_of
+from yardplan.plants.pollen_tables import Ratio, donor_ratio
 
 NAME = "pollination"
 _TRIPLOID = 3
@@ -168,29 +169,37 @@ def _better(net: PollenNet, outlook: Outlook) -> Finding | None:
 
 
 def _ratios(found: Outlooks) -> Iterator[Finding]:
-    """Kinds with too many takers for each giver."""
+    """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
     net = found.net
-    for crop in sorted({net.nodes[o.receiver].cultivar.crop for o in found.of if o is not None and o.needed}):
+    groups: dict[tuple[str, str], list[int]] = {}
+    for outlook in found.of:
+        if outlook is not None and outlook.needed and outlook.level > NO:
+            cultivar = net.nodes[outlook.receiver].cultivar
+            clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
+            groups.setdefault((cultivar.crop, clone), []).append(outlook.receiver)
+    for (crop, clone), receivers in sorted(groups.items()):
         ratio = donor_ratio(crop)
-        if ratio is None:
+        count = sum(net.nodes[number].count for number in receivers)
+        if ratio is None or count <= ratio.receivers:
             continue
-        served = [o for o in found.of if o is not None and o.needed and o.level > NO
-                  and net.nodes[o.receiver].cultivar.crop == crop]
-        donors = {giver for o in served for giver in net.donors_of(o.receiver)}
-        takers = sum(net.nodes[o.receiver].count for o in served)
+        donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
         givers = sum(net.nodes[number].count for number in donors)
-        if givers and takers > ratio.receivers * givers:
-            yield Finding(
-                check=NAME, kind="few_donors", weight=Weight.ADVICE,
-                things=tuple(net.nodes[number].id for number in sorted(donors)),
-                figures={
-                    "crop": Figure(crop, "text"), "takers": Figure(float(takers), "count"),
-                    "givers": Figure(float(givers), "count"), "ratio": Figure(ratio.receivers, "count"),
-                    "rule": Figure(ratio.words, "text"),
-                },
-                marks=tuple(Mark(net.nodes[number].points[:1]) for number in sorted(donors)),
-                source=ratio.source,
-            )
+        if count > ratio.receivers * givers:
+            yield _few(net, clone or crop, count, [int(number) for number in donors], ratio)
+
+
+def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Ratio) -> Finding:
+    givers = sum(net.nodes[number].count for number in donors)
+    return Finding(
+        check=NAME, kind="few_donors", weight=Weight.ADVICE,
+        things=tuple(net.nodes[number].id for number in donors),
+        figures={
+            "group": Figure(group, "text"), "takers": Figure(float(takers), "count"),
+            "givers": Figure(float(givers), "count"), "ratio": Figure(ratio.receivers, "count"),
+            "rule": Figure(ratio.words, "text"),
+        },
+        marks=tuple(Mark(net.nodes[number].points[:1]) for number in donors), source=ratio.source,
+    )
 
 
 def verdict_between(survey: Survey, donor: str, receiver: str) -> Verdict | None:
@@ -256,9 +265,9 @@ CHECK = Check(
             clears="Add another {crop} in bloom with it within {best}.",
         ),
         "few_donors": Wording(
-            title="Few partners: {crop}",
-            message="{takers} {crop} plants depend on {givers}: {rule}.",
-            clears="Plant more of the giving kind: one for every {ratio}.",
+            title="Few partners: {group}",
+            message="{takers} plants of {group} depend on {givers}: {rule}.",
+            clears="Plant more of the giving kind, one for every {ratio}, spread along the rows.",
         ),
     },
 )

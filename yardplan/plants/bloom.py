@@ -28,7 +28,16 @@ from yardplan.plants.bloom_tables import (
     station_share,
 )
 from yardplan.plants.cultivar import Cultivar
-from yardplan.plants.heat import HALF_YEAR, YEAR, HeatSums, date_of, day_of, normal_share, parameter
+from yardplan.plants.heat import (
+    HALF_YEAR,
+    YEAR,
+    HeatSums,
+    date_of,
+    day_of,
+    monthly_means_of,
+    normal_share,
+    parameter,
+)
 from yardplan.plants.limits import Limits
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.site import Site
@@ -271,9 +280,10 @@ def bloom_at(
     """Bloom at a site. `cultivars`: those an observed date may name, so that their own order counts."""
     anchors, faults = _anchors(site, cultivars or {})
     sums = None
-    if site.monthly_means is not None:
+    means = monthly_means_of(site)
+    if means is not None:
         try:
-            sums = HeatSums(site.monthly_means, site.southern)
+            sums = HeatSums(means, site.southern)
         except ValueError:
             faults.append("site: twelve monthly mean temperatures are needed to date bloom")
     known_place = bool(site.place or site.longitude) or site.latitude != Site().latitude

@@ -14,7 +14,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import ArrayLike, NDArray
 
-from yardplan.plants.heat import HALF_YEAR, YEAR, daily_means, parameter
+from yardplan.plants.heat import HALF_YEAR, YEAR, daily_means, monthly_means_of, parameter
 from yardplan.plants.limits import shipped_limits
 from yardplan.yard.site import Site
 
@@ -123,17 +123,16 @@ class SiteChill:
 
 def site_chill(site: Site) -> SiteChill | None:
     """Chill of a site's average winter from its monthly temperatures; None when they are not known."""
-    if site.monthly_means is None or len(site.monthly_means) != 12:
+    monthly = monthly_means_of(site)
+    if monthly is None or len(monthly) != 12:
         return None
-    return SiteChill(
-        hours=round(_winter_hours(site) / _ROUNDED) * _ROUNDED, coldest=float(min(site.monthly_means)),
-    )
+    hours = _winter_hours(site, daily_means(monthly))
+    return SiteChill(hours=round(hours / _ROUNDED) * _ROUNDED, coldest=float(min(monthly)))
 
 
-def _winter_hours(site: Site) -> float:
-    means = daily_means(site.monthly_means or ())
+def _winter_hours(site: Site, means: Floats) -> float:
     ranges = np.full(YEAR, _USUAL_RANGE)
-    if site.monthly_lows and site.monthly_highs:
+    if site.monthly_lows and site.monthly_highs and len(site.monthly_lows) == len(site.monthly_highs) == 12:
         ranges = daily_means(site.monthly_highs) - daily_means(site.monthly_lows)
     turn = HALF_YEAR if site.southern else 0
     days = (np.array(_WINTER) - 1 + turn) % YEAR

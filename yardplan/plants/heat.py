@@ -15,6 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from yardplan.plants.pollen_tables import TableError, rows
+from yardplan.yard.site import Site
 
 Floats = NDArray[np.float64]
 
@@ -58,6 +59,17 @@ def date_of(day: float) -> str:
 def normal_share(z: float) -> float:
     """Share of a normal spread below z."""
     return 0.5 * (1.0 + math.erf(z / math.sqrt(2.0)))
+
+
+def monthly_means_of(site: Site) -> tuple[float, ...] | None:
+    """Twelve monthly means of a site, halfway between lows and highs where only those are known."""
+    if site.monthly_means is not None:
+        return site.monthly_means
+    if site.monthly_lows is None or site.monthly_highs is None:
+        return None
+    if len(site.monthly_lows) != len(site.monthly_highs):
+        return None
+    return tuple((low + high) / 2 for low, high in zip(site.monthly_lows, site.monthly_highs, strict=True))
 
 
 def daily_means(monthly: Sequence[float], rounds: int | None = None) -> Floats:

@@ -157,13 +157,12 @@ class PollenNet:
 
     def links(self, ids: Iterable[str] | None = None) -> list[Link]:
         """Links that do something, of all things or of those named (as givers and takers)."""
-        wanted = None if ids is None else {self.number[i] for i in ids if i in self.number}
-        givers, takers = np.nonzero(self.scores)
-        return [
-            self.link(int(donor), int(receiver))
-            for donor, receiver in zip(givers, takers, strict=True)
-            if wanted is None or donor in wanted or receiver in wanted
-        ]
+        works = self.scores > 0
+        if ids is not None:
+            wanted = np.zeros(len(self.nodes), dtype=bool)
+            wanted[[self.number[i] for i in ids if i in self.number]] = True
+            works &= wanted[:, None] | wanted[None, :]
+        return [self.link(int(donor), int(receiver)) for donor, receiver in np.argwhere(works)]
 
 
 def build_net(

@@ -20,6 +20,8 @@ from yardplan.plants.pollen_reason import (
 from yardplan.plants.pollen_tables import published_cross
 
 _TRIPLOID = 3
+#: Systems in whose crops triploids and kinds without pollen are common enough to ask.
+_STERILE_KINDS = frozenset({"alleles", "dominance", "pairs"})
 
 
 def family_step(donor: Cultivar, receiver: Cultivar) -> Reason:
@@ -80,7 +82,8 @@ def _pollen_quality(donor: Cultivar) -> Reason:
     if donor.pollen_good is False:
         return Reason(step="pollen", result="failed", source=source,
                       template=f"{donor.name} has no pollen that works or is a proven poor donor")
-    if donor.pollen_good is None and kind_of(donor) is not None and donor.own:
+    kind = kind_of(donor)
+    if donor.own and donor.pollen_good is None and kind is not None and kind.system in _STERILE_KINDS:
         return Reason(step="pollen", result="unknown", source=MEMORY,
                       template=f"it is not known whether the pollen of {donor.name} is good")
     words = f"the pollen of {donor.name} is good"
