@@ -8,9 +8,9 @@ from yardplan.shipped import resource
 
 
 def test_family_loads_and_is_used(qapp):
-    assert load_fonts() == "Inter"
+    assert load_fonts() == "Yardplan Sans"
     for weight in ("regular", "medium", "bold"):
-        assert QFontInfo(font(12, weight)).family().startswith("Inter")
+        assert QFontInfo(font(12, weight)).family().startswith("Yardplan Sans")
     assert QFontInfo(font(12, italic=True)).italic()
 
 

@@ -8,10 +8,10 @@ from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF
 
 from yardplan.shipped import resource
 
-FAMILY = "Inter"
+FAMILY = "Yardplan Sans"
 #: The smallest type, in style units, that a person is asked to read.
 FLOOR = 11.0
-_FILES = ("Inter-Regular.otf", "Inter-Medium.otf", "Inter-SemiBold.otf", "Inter-Italic.otf")
+_FILES = tuple(f"YardplanSans-{face}.otf" for face in ("Regular", "Medium", "SemiBold", "Italic"))
 _WEIGHTS = {"regular": QFont.Weight.Normal, "medium": QFont.Weight.Medium, "bold": QFont.Weight.DemiBold}
 
 
@@ -30,12 +30,11 @@ def load_fonts() -> str:
 
 @lru_cache(maxsize=256)
 def font(size: float, weight: str = "regular", unit: float = 1.0, italic: bool = False) -> QFont:
-    """The face at `size` style units with figures of one width; `weight` regular, medium or bold."""
+    """The face at `size` style units; its figures have one width. `weight` regular, medium or bold."""
     made = QFont(load_fonts())
     made.setPixelSize(max(1, round(size * unit)))
     made.setWeight(_WEIGHTS[weight])
     made.setItalic(italic)
-    made.setFeature(QFont.Tag("tnum"), 1)
     made.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     return made
 

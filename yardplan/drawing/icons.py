@@ -70,6 +70,7 @@ def icon(name: str, ink: QColor, side: int = GRID) -> QIcon:
     `side` in logical pixels. Ask again with another ink when the room turns dark. Raises KeyError when
     there is no icon of that name.
     """
+    _source(name)
     return _icon(name, ink.name(), side)
 
 

@@ -8,7 +8,7 @@ Places are kept relative to the drawing's origin, so a pan needs no new arrangem
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 import shapely
 from attrs import evolve
@@ -40,6 +40,8 @@ _BARE_KEY = evolve(KEY, halo="crown")
 KEY_FLOOR = 4.0
 #: A crown smaller than this radius carries no name.
 NAME_FLOOR = 8.0
+#: Among more plants than CROWD, names are left out where less than the share FEW of them finds room.
+CROWD, FEW = 24, 0.4
 #: A crown at least this wide holds its key inside.
 KEY_INSIDE = 30.0
 
@@ -61,12 +63,20 @@ def arrange(view: PlanView) -> tuple[Label, ...]:
         if key is not None:
             crowd.take(key.box)
             placed.append(key)
+    return tuple(placed + _names(view, plants, crowd, lines))
+
+
+def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: _Lines) -> list[Label]:
+    """Names that find room. In a crowd where few would, all but the selected stay out: keys tell enough."""
+    placed: list[Label] = []
     for plant in plants:
         name = _place_name(view, plant, crowd, lines)
         if name is not None:
             crowd.take(name.box)
             placed.append(name)
-    return tuple(placed)
+    if len(plants) > CROWD and len(placed) < len(plants) * FEW:
+        return [name for name in placed if name.thing in view.selection]
+    return placed
 
 
 def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
