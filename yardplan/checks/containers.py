@@ -121,7 +121,7 @@ CHECK = Check(
             "not for a pot",
         ),
         "care_cold": Wording(
-            "Roots in the {count} container(s) die from about {limit} of soil temperature: {things}.",
+            "Roots in containers die from about {limit} of soil temperature: {things}.",
             "Before hard frost move them to a dark, unheated shed or garage, or sink and mulch them; "
             "keep the soil "
             "just moist (about monthly while it is not frozen). In summer water up to once a day. Re-pot "
@@ -130,7 +130,7 @@ CHECK = Check(
             "pots in winter",
         ),
         "care": Wording(
-            "{count} container(s) dry out fast: {things}.",
+            "Containers dry out fast: {things}.",
             "Water up to once a day in hot weather, feed twice a month, and re-pot every {years} years "
             "or so.",
             "pots want water",

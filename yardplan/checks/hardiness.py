@@ -42,12 +42,21 @@ def _grown(survey: Survey) -> Iterator[_Grown]:
             yield _Grown(bed.id, Mark(bed.bed.outline, "area"), bed.cultivar, bed.crop, None, False)
 
 
+def _zones_text(steps: int) -> str:
+    """Half zones in words: `half a zone`, `1 zone`, `1.5 zones`."""
+    if steps == 1:
+        return "half a zone"
+    return f"{steps / 2:g} zone" + ("" if steps == 2 else "s")
+
+
 def _zones(site: HalfZone, plant: HalfZone) -> dict[str, Figure]:
     return {
         "site_zone": Figure(site.name, "text"), "plant_zone": Figure(plant.name, "text"),
         "site_low": Figure(site.coldest, "temperature"), "plant_low": Figure(plant.coldest, "temperature"),
         "margin": Figure((site.step - plant.step) / 2, "count"),
+        "spare": Figure(_zones_text(site.step - plant.step), "text"),
         "short": Figure(max(plant.step - site.step, 0) / 2, "count"),
+        "lack": Figure(_zones_text(plant.step - site.step), "text"),
     }
 
 
@@ -90,10 +99,12 @@ def _warm(survey: Survey, grown: _Grown, site: HalfZone) -> Iterator[Finding]:
     if plant is not None and site > plant:
         shown = {
             "site_zone": Figure(site.name, "text"), "plant_zone": Figure(plant.name, "text"),
-            "over": Figure((site.step - plant.step) / 2, "count"),
+            "over": Figure(_zones_text(site.step - plant.step), "text"),
         }
+        far = (site.step - plant.step) / 2 >= survey.rules.value("zone-warm")
         yield survey.finding(
-            NAME, "too_warm", Weight.CAUTION, (grown.id,), "zone-margin", shown, (grown.mark,)
+            NAME, "too_warm", Weight.CAUTION if far else Weight.ADVICE, (grown.id,), "zone-warm", shown,
+            (grown.mark,),
         )
 
 
@@ -132,14 +143,14 @@ CHECK = Check(
     wording={
         "too_cold": Wording(
             "{a} is hardy to zone {plant_zone} (about {plant_low}); this yard is zone {site_zone}, where the "
-            "coldest night of a mean year is about {site_low}. It is {short} zones short.",
+            "coldest night of a mean year is about {site_low}. It is {lack} short.",
             "Choose a variety hardy to zone {site_zone} or colder, or grow it where it can be sheltered.",
-            "{short} zones too tender",
+            "{lack} too tender",
         ),
         "pot_cold": Wording(
             "{a} stands in a pot. Roots in a pot freeze through from all sides and count {colder} zones "
             "colder; "
-            "hardy to zone {plant_zone}, it has only {margin} zones to spare in zone {site_zone}.",
+            "hardy to zone {plant_zone}, it has only {spare} to spare in zone {site_zone}.",
             "Plan winter quarters (an unheated shed, or the pot sunk and mulched), or plant it in the "
             "ground.",
             "pot roots may freeze",
@@ -154,12 +165,12 @@ CHECK = Check(
         "roots_cold": Wording(
             "The rootstock {rootstock} of {a} is hardy to zone {plant_zone}; this yard is zone {site_zone}.",
             "Choose a rootstock hardy to zone {site_zone}, and mulch the roots before winter.",
-            "rootstock {short} zones too tender",
+            "rootstock {lack} too tender",
         ),
         "too_warm": Wording(
-            "{a} suits zones up to {plant_zone}; this yard is zone {site_zone}, {over} zones warmer.",
+            "{a} suits zones up to {plant_zone}; this yard is zone {site_zone}, {over} warmer.",
             "Choose a variety for warmer places; see also whether its winter chill is met.",
-            "{over} zones too warm",
+            "{over} too warm",
         ),
         "zone_unknown": Wording(
             "For {count} plants no hardiness zone is known: {things}.",

@@ -10,6 +10,8 @@ from yardplan.yard.ground import Outline
 
 NAME = "soil"
 
+_DRESSINGS = {1: "one dressing", 2: "two dressings", 3: "three dressings"}
+
 
 def _mark(outline: Outline) -> Mark:
     shape = "point" if len(outline) == 1 else "line" if len(outline) == 2 else "area"
@@ -33,7 +35,7 @@ def _amounts(plan: SoilPlan) -> dict[str, Figure]:
     return {
         "least": Figure(plan.amount.low, "weight"), "most": Figure(plan.amount.high, "weight"),
         "goal": Figure(plan.goal, "ph"), "area": Figure(plan.rooting.area, "area"),
-        "depth": Figure(plan.rooting.depth, "length"), "dressings": Figure(len(plan.dressings), "count"),
+        "depth": Figure(plan.rooting.depth, "length"), "dressings": Figure(_DRESSINGS[len(plan.dressings)], "text"),
         "months": Figure(plan.dressings[0].months, "count"), "gap": Figure(plan.gap, "ph"),
     }
 
@@ -64,7 +66,8 @@ def _bed(survey: Survey, plan: SoilPlan) -> Finding:
     rooting, value = plan.rooting, survey.rules.value
     free_lime = limy(rooting.soil, survey.rules)
     if not acid_loving(rooting.crop):
-        return _made(survey, plan, "limy", Weight.CAUTION, "ph-limy", {"gap": Figure(plan.gap, "ph")})
+        weight = Weight.CAUTION if plan.gap > value("ph-far") else Weight.ADVICE
+        return _made(survey, plan, "limy", weight, "ph-limy", {"gap": Figure(plan.gap, "ph")})
     depth = value("raised-bed-depth")
     area = max(rooting.area, value("raised-bed-width") ** 2)
     shown = {
@@ -123,7 +126,7 @@ def run(survey: Survey) -> list[Finding]:
 _SULFUR = (
     "Work {least} to {most} of elemental sulfur into {area}, {depth} deep, {months} months before "
     "planting, in "
-    "{dressings} dressing(s); test again after {retest} months and before each further one."
+    "{dressings}; test again after {retest} months and before each further one."
 )
 
 CHECK = Check(
@@ -168,7 +171,7 @@ CHECK = Check(
         "lime": Wording(
             "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}.",
             "Spread {least} to {most} of ground limestone on {area}, worked {depth} deep, the first {months} "
-            "months before planting, in {dressings} dressing(s) {between} months apart. Use more in "
+            "months before planting, in {dressings} {between} months apart. Use more in "
             "proportion "
             "where its calcium carbonate equivalent is under 100.",
             "soil pH {ph} too low",

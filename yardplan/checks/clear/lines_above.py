@@ -53,7 +53,7 @@ def run(survey: Survey) -> list[Finding]:
 
 WORDING = {
     "overhead": Wording(
-        "{a} grows to about {height} and stands {distance} from the overhead line {b}; nothing taller than "
+        "{a} grows to about {height} and stands {distance} from {b}; nothing taller than "
         "{tallest} belongs there.",
         "Choose a form that stays under {tallest}, or move {a} {short} to the {direction}. Pruning near "
         "a line is "
@@ -61,7 +61,7 @@ WORDING = {
         "too tall under the line",
     ),
     "overhead_tools": Wording(
-        "{a} is worked from a ladder {distance} from the overhead line {b}.",
+        "{a} is worked from a ladder {distance} from {b}.",
         "Keep people, ladders and pole tools {keep} from the line, or move {a} {short} to the {direction}.",
         "ladder near the line",
     ),

@@ -49,7 +49,7 @@ def run(survey: Survey) -> list[Finding]:
 
 WORDING = {
     "buried": Wording(
-        "{a} stands {distance} from the buried {line} line {b}; {wanted} keeps roots and spades off it.",
+        "{a} stands {distance} from {b}, a buried line ({line}); {wanted} keeps roots and spades off it.",
         "Move {a} {short} to the {direction}. Have the line marked before you dig, and dig only by hand "
         "within "
         "{dig} of the marks.",

@@ -90,30 +90,30 @@ def run(survey: Survey) -> list[Finding]:
 
 WORDING = {
     "septic_field": Wording(
-        "{a} stands {distance} from the septic field {b}; its roots need {wanted} ({height} tall at full "
+        "{a} stands {distance} from {b}; its roots need {wanted} ({height} tall at full "
         "size).",
         "Move {a} {short} to the {direction}; ask the health department for the local distance.",
         "{short} too near the septic field",
     ),
     "on_septic_field": Wording(
-        "{a} lies on the septic field {b}: no tilling, no watering and no food crops there, its lines "
+        "{a} lies on {b}: no tilling, no watering and no food crops there, its lines "
         "may lie "
         "6 in down.",
         "Move it off the field and leave grass there.",
         "on the septic field",
     ),
     "septic_tank": Wording(
-        "{a} stands {distance} from the septic tank {b}; at least {wanted} is asked for.",
+        "{a} stands {distance} from {b}; at least {wanted} is asked for.",
         "Move {a} {short} to the {direction}; ask the health department for the local distance.",
         "{short} too near the septic tank",
     ),
     "well": Wording(
-        "{a} stands {distance} from the well {b}; a service rig needs {wanted}.",
+        "{a} stands {distance} from {b}; a service rig needs {wanted}.",
         "Move {a} {short} to the {direction}.",
         "{short} too near the well",
     ),
     "well_spray": Wording(
-        "{count} plants stand within {wanted} of the well {a}.",
+        "{count} plants stand within {wanted} of {a}.",
         "Do not mix or store sprays or manure within {wanted} of it; the label and the local code decide.",
         "mind the well",
     ),
