@@ -130,7 +130,8 @@ def test_l_shaped_house_walls_fences_rows_and_panels(site: Site) -> None:
     fence = Barrier(id="F", line=((1.1, 1.05), (18.1, 2.05)), height=1.8, thickness=0.1)
     wall = Barrier(id="W", kind="wall", line=((17.0, 4.0), (18.5, 15.0)), height=2.2, thickness=0.3)
     casters: list[Caster] = [
-        *building_casters(house, gradient), *barrier_casters(fence, (0.5,) * 12),
+        *building_casters(house, gradient),
+        *barrier_casters(fence, (0.5,) * 12),
         *barrier_casters(wall, DARK),
         *band_casters("R", ((3.0, 5.0), (12.0, 6.0)), 0.8, 0.3, 1.7, LIGHT),
         *panel_casters("P", (9.0, 8.0), 20.0, 4.0, 0.4, 0.4, 2.0, LIGHT),
@@ -159,8 +160,11 @@ def test_random_mixed_scenes(seed: int) -> None:
     """Random latitudes, norths, slopes and crowns of every shape with light that follows the months."""
     rng = np.random.default_rng(seed)
     site = Site(
-        latitude=float(rng.uniform(-60, 60)), longitude=0.0, north=float(rng.uniform(-180, 180)),
-        slope=float(rng.uniform(0, 0.25)), slope_aspect=float(rng.uniform(0, 360)),
+        latitude=float(rng.uniform(-60, 60)),
+        longitude=0.0,
+        north=float(rng.uniform(-180, 180)),
+        slope=float(rng.uniform(0, 0.25)),
+        slope_aspect=float(rng.uniform(0, 360)),
     )
     light = tuple(float(v) for v in rng.uniform(0.05, 0.6, 12))
     casters: list[Caster] = []

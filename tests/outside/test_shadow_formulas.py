@@ -76,9 +76,15 @@ def test_worked_areas(shape: Shape, radius: float, base: float, top: float, area
         assert _area(crown, altitude) == pytest.approx(area, rel=2e-3)
 
 
-@pytest.mark.parametrize(("altitude", "distance", "half"), [
-    (20.0, 9.891, 7.052), (30.0, 6.235, 4.851), (45.0, 3.600, 3.466), (60.0, 2.078, 2.858),
-])
+@pytest.mark.parametrize(
+    ("altitude", "distance", "half"),
+    [
+        (20.0, 9.891, 7.052),
+        (30.0, 6.235, 4.851),
+        (45.0, 3.600, 3.466),
+        (60.0, 2.078, 2.858),
+    ],
+)
 def test_place_and_length_of_an_ellipsoids_shadow(altitude: float, distance: float, half: float) -> None:
     """Spread 5, height 6, base 1.2: distance from the trunk to the middle, half-axis along the sun."""
     crown = Crown("T", "ellipsoid", (0.0, 0.0), 2.5, 1.2, 6.0, DARK)
@@ -92,32 +98,48 @@ def test_place_and_length_of_an_ellipsoids_shadow(altitude: float, distance: flo
 def _hour_vector(declination: float, latitude: float, hour_angle: float) -> Floats:
     """Spherical astronomy by hand: the sun at a declination and hour angle, degrees."""
     d, p, h = (math.radians(v) for v in (declination, latitude, hour_angle))
-    return np.array([[
-        -math.cos(d) * math.sin(h),
-        math.sin(d) * math.cos(p) - math.cos(d) * math.cos(h) * math.sin(p),
-        math.sin(d) * math.sin(p) + math.cos(d) * math.cos(h) * math.cos(p),
-    ]])
+    return np.array(
+        [
+            [
+                -math.cos(d) * math.sin(h),
+                math.sin(d) * math.cos(p) - math.cos(d) * math.cos(h) * math.sin(p),
+                math.sin(d) * math.sin(p) + math.cos(d) * math.cos(h) * math.cos(p),
+            ]
+        ]
+    )
 
 
 #: Length of the shadow of a pole of height 1 by latitude: noon at winter solstice, equinox and summer
 #: solstice, 9 h solar in winter and in summer (None: sun down). From noon altitude = 90 - |lat - dec| and the
 #: sine rule; a ratio table of this kind is common in handbooks of passive solar building.
 LENGTHS = [
-    (25, 1.13, 0.47, 0.03, 2.16, 0.87), (30, 1.35, 0.58, 0.11, 2.57, 0.85),
+    (25, 1.13, 0.47, 0.03, 2.16, 0.87),
+    (30, 1.35, 0.58, 0.11, 2.57, 0.85),
     (35, 1.63, 0.70, 0.20, 3.14, 0.86),
-    (40, 2.00, 0.84, 0.30, 4.02, 0.87), (45, 2.53, 1.00, 0.40, 5.55, 0.91),
+    (40, 2.00, 0.84, 0.30, 4.02, 0.87),
+    (45, 2.53, 1.00, 0.40, 5.55, 0.91),
     (50, 3.36, 1.19, 0.50, 8.85, 0.96),
-    (55, 4.89, 1.43, 0.61, 21.6, 1.03), (60, 8.70, 1.73, 0.74, None, 1.11),
+    (55, 4.89, 1.43, 0.61, 21.6, 1.03),
+    (60, 8.70, 1.73, 0.74, None, 1.11),
 ]
 
 
 @pytest.mark.parametrize(("latitude", "winter", "equinox", "summer", "nine_winter", "nine_summer"), LENGTHS)
 def test_lengths_of_shadows(
-    latitude: float, winter: float, equinox: float, summer: float, nine_winter: float | None,
+    latitude: float,
+    winter: float,
+    equinox: float,
+    summer: float,
+    nine_winter: float | None,
     nine_summer: float,
 ) -> None:
-    cases = [(-23.44, 0.0, winter), (0.0, 0.0, equinox), (23.44, 0.0, summer), (-23.44, -45.0, nine_winter),
-             (23.44, -45.0, nine_summer)]
+    cases = [
+        (-23.44, 0.0, winter),
+        (0.0, 0.0, equinox),
+        (23.44, 0.0, summer),
+        (-23.44, -45.0, nine_winter),
+        (23.44, -45.0, nine_summer),
+    ]
     for declination, hour_angle, length in cases:
         vector = _hour_vector(declination, latitude, hour_angle)
         if length is None:

@@ -27,11 +27,15 @@ def _is_convex(ring: np.ndarray) -> bool:
     return bool(shape.area == pytest.approx(shape.convex_hull.area))
 
 
-@pytest.mark.parametrize("outline", [
-    L_SHAPE,
-    ((0, 0), (8, 0), (8, 6), (5, 6), (5, 3), (3, 3), (3, 6), (0, 6)),
-    ((0, 0), (4, 1), (7, 0), (6, 4), (7, 7), (3, 5), (0, 7), (1, 3)),
-], ids=["L", "U", "star"])
+@pytest.mark.parametrize(
+    "outline",
+    [
+        L_SHAPE,
+        ((0, 0), (8, 0), (8, 6), (5, 6), (5, 3), (3, 3), (3, 6), (0, 6)),
+        ((0, 0), (4, 1), (7, 0), (6, 4), (7, 7), (3, 5), (0, 7), (1, 3)),
+    ],
+    ids=["L", "U", "star"],
+)
 def test_pieces_are_convex_and_fill_the_outline(outline: tuple[tuple[float, float], ...]) -> None:
     shape = MultiPolygon(polygons_of(outline))
     pieces = convex_pieces(shape)

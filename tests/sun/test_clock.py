@@ -52,9 +52,15 @@ def test_rise_comes_before_noon_before_set() -> None:
     assert (times.set - times.rise).total_seconds() == pytest.approx(12.15 * 3600, abs=300)
 
 
-@pytest.mark.parametrize(("latitude", "month", "day"), [
-    (80.0, 6, "never sets"), (80.0, 12, "never rises"), (-80.0, 6, "never rises"), (90.0, 6, "never sets"),
-])
+@pytest.mark.parametrize(
+    ("latitude", "month", "day"),
+    [
+        (80.0, 6, "never sets"),
+        (80.0, 12, "never rises"),
+        (-80.0, 6, "never rises"),
+        (90.0, 6, "never sets"),
+    ],
+)
 def test_polar_day_and_night_without_error(latitude: float, month: int, day: str) -> None:
     times = clock.sun_times(date(2026, month, 21), evolve(NEW_YORK, latitude=latitude))
     assert times.day == day

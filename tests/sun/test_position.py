@@ -9,7 +9,9 @@ from yardplan.sun import position
 
 
 @given(
-    st.floats(-2e9, 4e9), st.floats(-90, 90), st.floats(-180, 180),
+    st.floats(-2e9, 4e9),
+    st.floats(-90, 90),
+    st.floats(-180, 180),
 )
 def test_vectors_are_unit_and_finite(at: float, latitude: float, longitude: float) -> None:
     vector = position.sun_vectors(at, latitude, longitude)

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import itertools
 from datetime import date
 
 import numpy as np
@@ -46,14 +47,16 @@ def test_the_sky_is_the_same_all_round_and_adds_up_to_one() -> None:
     parts = season.sky_parts(6)
     assert len(parts) == 145
     assert parts.total("sky") == pytest.approx(1.0)
-    assert (parts.vectors[:, :2] * parts.weight("sky")[:, None]).sum(axis=0) == pytest.approx([0, 0], abs=1e-9)
+    assert (parts.vectors[:, :2] * parts.weight("sky")[:, None]).sum(axis=0) == pytest.approx(
+        [0, 0], abs=1e-9
+    )
 
 
 def test_dates_are_spread_over_a_season_that_spans_new_year() -> None:
     dates = season.season_dates(("10-01", "03-31"), 10)
     assert dates[0] >= date(season.YEAR, 10, 1)
     assert dates[-1] <= date(season.YEAR + 1, 3, 31)
-    assert {(b - a).days for a, b in zip(dates[:-1], dates[1:], strict=True)} <= {10, 11}
+    assert {(b - a).days for a, b in itertools.pairwise(dates)} <= {10, 11}
     assert season.season_dates(("02-29", "02-29"), 10)[0].month == 2
 
 
@@ -102,4 +105,4 @@ def test_depths_are_whole_and_turn_back_into_light() -> None:
     deep = depths((0.0, 1.0, 0.5, 0.2))
     assert deep.dtype == np.int32
     assert through(deep) == pytest.approx([0.0, 1.0, 0.5, 0.2], abs=2e-4)
-    assert float(through(deep)[0]) < 1e-50
+    assert float(through(deep)[0]) == 0.0

@@ -43,7 +43,7 @@ def monthly_light(leaf: float, bare: float, latitude: float, elevation: float | 
     leaf, bare = min(max(leaf, 0.0), 1.0), min(max(bare, 0.0), 1.0)
     if leaf == bare:
         return (leaf,) * 12
-    return tuple(bare + (leaf - bare) * share for share in leaf_share(latitude, elevation))
+    return tuple(leaf * share + bare * (1.0 - share) for share in leaf_share(latitude, elevation))
 
 
 #: Depths are whole numbers so that adding and taking away a caster leaves nothing behind: -4096 ln(light).
@@ -61,5 +61,6 @@ def depths(light: tuple[float, ...]) -> np.ndarray[tuple[int], np.dtype[np.int32
 
 
 def through(depth: Floats | np.ndarray[tuple[int, ...], np.dtype[np.int32]]) -> Floats:
-    """Share of the beam left after a whole-number depth."""
-    return np.asarray(np.exp(np.asarray(depth, dtype=np.float64) * (-1.0 / DEPTH_UNIT)))
+    """Share of the beam left after a whole-number depth; nothing behind something opaque."""
+    deep = np.asarray(depth, dtype=np.float64)
+    return np.where(deep >= OPAQUE, 0.0, np.exp(deep * (-1.0 / DEPTH_UNIT)))

@@ -52,7 +52,7 @@ from yardplan.yard.ground import Point
 
 #: Called with the share done, 0 to 1; may raise to stop the work.
 Progress = Callable[[float], None]
-_HAIR = 1e-9
+_HAIR, _DIGITS = 1e-9, 9
 
 
 @frozen(kw_only=True)
@@ -179,7 +179,8 @@ def plant_light(
     """Figures of one thing from its tallies and its losses by owner."""
     total, got = setting.totals, dict(zip(TALLIES, hours.tolist(), strict=True))
     by = [(owners[n], float(losses[n])) for n in np.flatnonzero(losses > 0.0)] + list(setting.lost_to_all)
-    months = [(got[f"month {month}"], month) for month in setting.months]
+    # Rounded, so that of months that are alike the first is named whatever the order of sums.
+    months = [(round(got[f"month {month}"], _DIGITS), month) for month in setting.months]
     worst, month = min(months) if months else (0.0, 0)
     return PlantLight(
         id=thing_id, hours=_clean(got["season"]), hours_midsummer=_clean(got["midsummer"]),
@@ -200,7 +201,7 @@ def _open_light(got: Mapping[str, float], total: Mapping[str, float]) -> float:
     if total["light"] <= 0.0:
         return sky
     diffuse = figure("diffuse_share")
-    return min(max((1.0 - diffuse) * got["light"] / total["light"] + diffuse * sky, 0.0), 1.0)
+    return _clean(min((1.0 - diffuse) * got["light"] / total["light"] + diffuse * sky, 1.0))
 
 
 def ground_field(scene: Scene, setting: Setting, grid: Grid, progress: Progress | None = None) -> GroundField:

@@ -119,7 +119,7 @@ class MovingField:
 
     def _lost_densely(self, each: Sequence[Spans]) -> Floats:
         """Hours that many casters take, by running sums over all cells."""
-        lost, step = np.zeros(self.grid.cells), min(chunk_of(self.grid), len(self.beams))
+        lost, step = np.zeros(self.grid.cells), min(chunk_of(self.grid), max(len(self.beams), 1))
         ledger = Ledger(self.grid, step)
         for start in range(0, len(self.beams), step):
             number = min(step, len(self.beams) - start)

@@ -8,7 +8,7 @@ import numpy as np
 from attrs import frozen
 
 from yardplan.sun.exposure import Blocker, Blocks, batches_of, exposure_of, sums, surfaces_of
-from yardplan.sun.leaves import DEPTH_UNIT
+from yardplan.sun.leaves import through
 from yardplan.sun.light import PlantLight, owners_of, plant_light, setting_of
 from yardplan.sun.position import Floats
 from yardplan.sun.scene import BEHIND_HORIZON, HORIZON, OPEN, SLOPE, Scene, kept_from
@@ -94,7 +94,7 @@ class _Look:
         blocks = Blocker(self.surfaces, setting.sun, self.scene.gradient, self.owners).blocks(self.batches)
         light = np.zeros(len(positions))
         depth = sums(blocks.ray, blocks.depth, len(setting.sun))
-        light[hidden == OPEN] = np.exp(depth * (-1.0 / DEPTH_UNIT))
+        light[hidden == OPEN] = through(depth)
         taker: list[str | None] = [
             HORIZON if kind == BEHIND_HORIZON else SLOPE if kind != OPEN else None for kind in hidden
         ]
