@@ -77,7 +77,7 @@ def _by_system(donor: Cultivar, receiver: Cultivar, share: float | None) -> Reas
                       template=f"no trial of {donor.name} on {receiver.name} was found: not proved")
     words = {
         "sexes": "a male plant serves the females of its kind",
-        "open": f"any other cultivar of the {kind.family} family serves" if kind else "",
+        "open": f"any other {kind.family} serves" if kind else "",
     }
     return Reason(step="genetics", result="passed", template=words[system], source=source)
 

@@ -169,7 +169,8 @@ def build_net(
     stand: Stand, place: PollenPlace, cultivars: Cultivars, judgements: Judgements | None = None
 ) -> PollenNet:
     """The net of a stand from nothing; `judgements` of the same place are taken over."""
-    nodes = tuple(nodes_of(stand, cultivars, place.limits))
+    # In the order of their ids, so that the order of planting decides nothing where two givers are alike.
+    nodes = tuple(sorted(nodes_of(stand, cultivars, place.limits), key=lambda node: node.id))
     judged = judgements if judgements is not None and judgements.place == place else Judgements(place)
     roles = _roles_of(nodes, judged)
     distances = _all_distances(nodes)
