@@ -137,13 +137,6 @@ def test_own_varieties_appear_at_once(choose: CatalogueList) -> None:
     assert PlantKey("apple", "Aunt Meta") in shown(choose)
 
 
-def test_card_of_the_chosen_variety_is_asked_for(choose: CatalogueList, qtbot: QtBot) -> None:
-    choose.view.setCurrentIndex(choose.rows.index(3))
-    with qtbot.waitSignal(choose.card_wanted) as seen:
-        choose._ask_card()
-    assert seen.args == [shown(choose)[3]]
-
-
 def test_memory_is_said_in_words() -> None:
     known = catalogue()
     from_memory = next(c for c in known.cultivars.values() if memory_columns(c))

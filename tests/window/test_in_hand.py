@@ -55,14 +55,25 @@ def test_a_plant_in_hand_shows_size_and_what_is_not_known_yet(card: InHandCard) 
     card._about = plant_in_hand
     card._open_yard.take_in_hand(InHand(plant=PlantKey("apple", "Liberty"), rootstock="M26"))
     card.refresh()
-    assert card.kicker.text() == "In hand"
-    assert card.title.text() == "Liberty apple on M26"
+    assert card.kicker.text() == "in hand · apple on M26"
+    assert card.title.text() == "Liberty"
     assert "at full size" in card.size_text.text()
     found = facts(card, plant_in_hand)
     assert found["Room"].sign == "unknown"
     assert found["Partner"].value == "needs a partner"
     card.away_button.click()
     assert card._open_yard.in_hand is None
+
+
+def test_a_plant_in_hand_tells_about_the_place_it_is_tried_at(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    card._about = plant_in_hand
+    open_yard.take_in_hand(InHand(plant=PlantKey("apple", "Akane")))
+    tried = builders.plant("A4", "apple:Akane", (4.5, 5.5))
+    open_yard.show_trial(edits.add(open_yard.yard, tried))
+    assert facts(card, plant_in_hand)["Room"].sign == "conflict"
+    open_yard.drop_trial()
+    assert facts(card, plant_in_hand)["Room"].sign == "unknown"
 
 
 def test_too_little_room_is_a_conflict_and_enough_is_good(card: InHandCard) -> None:
@@ -98,7 +109,7 @@ def test_winter_and_soil_tell_good_from_bad_and_from_not_known(card: InHandCard)
     open_yard = card._open_yard
     open_yard.select({"A1"})
     assert (facts(card)["Winter"].sign, facts(card)["Winter"].value) == ("good", "hardy")
-    assert facts(card)["Soil"].sign == "caution"
+    assert facts(card)["Soil"].sign in ("advice", "caution")
     bare = evolve(open_yard.yard, site=evolve(open_yard.yard.site, zone=None, soil=Soil()))
     open_yard.commit("Forget", bare)
     assert facts(card)["Winter"].sign == "unknown"

@@ -41,7 +41,6 @@ class Side(QWidget):
             self.tabs.addTab(panel, words)
         self._lay_out()
         self.fields.site_wanted.connect(self.site_wanted)
-        self.choose.card_wanted.connect(self.card_wanted)
         for card in (self.choose.in_hand, self.fields.plant_card):
             card.card_wanted.connect(self.card_wanted)
             card.partners_wanted.connect(self.show_partners)

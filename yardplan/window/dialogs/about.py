@@ -24,7 +24,8 @@ _QT = f"""This program uses Qt {qVersion()} through PySide6, under the GNU Lesse
 version 3. Qt is a library of its own that you may replace: it is installed beside this program as the \
 package PySide6-Essentials, whose folder holds the licence texts; its source code is at https://code.qt.io.
 
-Type: Inter, under the SIL Open Font License 1.1 (text in the program's resources, fonts/OFL.txt).
+Type: Yardplan Sans, a modified Inter, under the SIL Open Font License 1.1 (text in the program's resources, \
+fonts/OFL.txt).
 
 NumPy (BSD), Shapely (BSD, with GEOS under LGPL 2.1), attrs and cattrs (MIT)."""
 

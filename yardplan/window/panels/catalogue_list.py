@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from yardplan.plants.cultivar import Cultivar
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.catalogue_filter import Asked, listed
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
@@ -63,9 +62,6 @@ class _View(QListView):
 class CatalogueList(QWidget):
     """Searchable catalogue with filters; click or Enter takes a variety in hand, dragging plants it."""
 
-    #: The card of a variety is asked for: its PlantKey.
-    card_wanted = Signal(object)
-
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
@@ -85,7 +81,6 @@ class CatalogueList(QWidget):
         self.count = label("", "small")
         self.in_hand = InHandCard(open_yard)
         self.forms = FormChoice(open_yard)
-        self.card_button = button("All facts…", "link", tip="Every fact of this variety with its source")
         self._lay_out()
         self._connect()
         self._fill_crops()
@@ -113,10 +108,7 @@ class CatalogueList(QWidget):
             grid.addWidget(tick, n // 2, n % 2)
         self.filters.hide()
         box.addWidget(self.filters)
-        bottom = QHBoxLayout()
-        bottom.addWidget(self.count, 1)
-        bottom.addWidget(self.card_button)
-        box.addLayout(bottom)
+        box.addWidget(self.count)
         box.addWidget(self.view, 1)
         box.addWidget(self.in_hand)
         box.addWidget(self.forms)
@@ -127,7 +119,6 @@ class CatalogueList(QWidget):
         self.crops.activated.connect(self.refresh)
         self.filter_button.toggled.connect(self.filters.setVisible)
         self.view.taken.connect(self._take)
-        self.card_button.clicked.connect(self._ask_card)
         self._open_yard.in_hand_changed.connect(self._follow)
         self._open_yard.shown.connect(self._yard_changed)
         self._open_yard.loaded.connect(self.refresh)
@@ -172,19 +163,9 @@ class CatalogueList(QWidget):
     def _take(self, index: QModelIndex) -> None:
         self.take(self.rows.cultivar(index.row()).key)
 
-    def _current(self) -> Cultivar | None:
-        index = self.view.currentIndex()
-        return self.rows.cultivar(index.row()) if index.isValid() else None
-
-    def _ask_card(self) -> None:
-        cultivar = self._current()
-        if cultivar is not None:
-            self.card_wanted.emit(cultivar.key)
-
     def _follow(self) -> None:
         """Mark the variety in hand in the list."""
         in_hand = self._open_yard.in_hand
-        self.card_button.setEnabled(self._current() is not None or in_hand is not None)
         if in_hand is None:
             self.view.clearSelection()
             return
@@ -192,7 +173,6 @@ class CatalogueList(QWidget):
             if self.rows.cultivar(row).key == in_hand.plant:
                 flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
                 self.view.selectionModel().setCurrentIndex(self.rows.index(row), flag)
-                self.card_button.setEnabled(True)
                 return
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:

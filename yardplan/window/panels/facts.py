@@ -77,9 +77,16 @@ def selected_plant(open_yard: OpenYard) -> Subject | None:
 
 
 def plant_in_hand(open_yard: OpenYard) -> Subject | None:
-    """The plant picked from the list, else None."""
+    """The plant picked from the list, else None; while it is tried on the plan, the one tried there."""
     in_hand = open_yard.in_hand
-    return None if in_hand is None else _subject(open_yard, in_hand.plant, None)
+    if in_hand is None:
+        return None
+    tried = None
+    if open_yard.on_trial:
+        placed = {plant.id for plant in open_yard.yard.plantings}
+        new = (plant for plant in open_yard.shown_yard.plantings if plant.id not in placed)
+        tried = next((plant.id for plant in new if plant.plant == in_hand.plant), None)
+    return _subject(open_yard, in_hand.plant, tried)
 
 
 def _subject(open_yard: OpenYard, key: PlantKey, thing_id: str | None) -> Subject:
@@ -214,4 +221,4 @@ def _soil(open_yard: OpenYard, subject: Subject) -> Fact:
     if ph is None or suited is None:
         return Fact("Soil", "unknown", "pH not known" if ph is None else "no figure for its pH", suits)
     inside = suited[0] <= ph <= suited[1]
-    return Fact("Soil", "good" if inside else "caution", f"pH {ph:.1f}", suits)
+    return Fact("Soil", "good" if inside else "advice", f"pH {ph:.1f}", suits)

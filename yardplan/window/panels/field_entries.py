@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterable
 from typing import Any
 
@@ -52,7 +53,14 @@ def plant_reading(catalogue: Catalogue, *, optional: bool = False) -> Reading:
             raise EntryError(f"several kinds have a {text}: write for example '{plant_words(found[0])}'")
         raise EntryError(f"the catalogue has no '{text}'")
 
-    return Reading(read, lambda key: "" if key is None else plant_words(key))
+    shared = Counter(key.cultivar for key in catalogue.cultivars)
+
+    def show(key: PlantKey | None) -> str:
+        if key is None:
+            return ""
+        return key.cultivar if shared[key.cultivar] == 1 else plant_words(key)
+
+    return Reading(read, show)
 
 
 class PlantEntry(TextEntry):

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from attrs import evolve
-from PySide6.QtWidgets import QComboBox, QGridLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
 from yardplan.plants.catalogue import Catalogue
 from yardplan.plants.crop import Size
 from yardplan.plants.growth import mature_size
 from yardplan.units import System, format_coarse
 from yardplan.window.open_yard import InHand, OpenYard
-from yardplan.window.panels.parts import Combo, label
+from yardplan.window.panels.parts import Combo
 from yardplan.yard.planting import Planting
-
-_USUAL = "usual"
 
 
 def size_in_hand(catalogue: Catalogue, in_hand: InHand) -> Size:
@@ -37,19 +35,14 @@ class FormChoice(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.rootstock, self.form = Combo(), Combo()
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 2, 0, 0)
-        grid.setSpacing(4)
-        self._captions = []
-        for row, (words, combo) in enumerate((("Rootstock", self.rootstock), ("Form", self.form))):
-            caption = label(words)
-            caption.setBuddy(combo)
+        line = QHBoxLayout(self)
+        line.setContentsMargins(0, 2, 0, 0)
+        line.setSpacing(4)
+        for words, combo in (("Rootstock", self.rootstock), ("Form", self.form)):
             combo.setAccessibleName(f"{words} of the plant in hand")
+            combo.setToolTip(f"{words} of the plant in hand")
             combo.activated.connect(self._chosen)
-            grid.addWidget(caption, row, 0)
-            grid.addWidget(combo, row, 1)
-            self._captions.append(caption)
-        grid.setColumnStretch(1, 1)
+            line.addWidget(combo, 1)
         open_yard.in_hand_changed.connect(self.refresh)
         self.refresh()
 
@@ -62,9 +55,9 @@ class FormChoice(QWidget):
         crop = self._open_yard.catalogue.crop(in_hand.plant.crop)
         stocks = [stock.name for stock in crop.rootstocks] if crop else []
         forms = [form.form for form in crop.forms] if crop else []
-        usual = f"usual: {crop.usual_form}" if crop else _USUAL
-        _offer(self.rootstock, self._captions[0], _USUAL, stocks, in_hand.rootstock)
-        _offer(self.form, self._captions[1], usual, forms, in_hand.form)
+        usual = f"usual form: {crop.usual_form}" if crop else "usual form"
+        _offer(self.rootstock, "usual rootstock", stocks, in_hand.rootstock)
+        _offer(self.form, usual, forms, in_hand.form)
 
     def _chosen(self) -> None:
         in_hand = self._open_yard.in_hand
@@ -73,12 +66,11 @@ class FormChoice(QWidget):
             self._open_yard.take_in_hand(evolve(in_hand, rootstock=stock, form=form))
 
 
-def _offer(combo: QComboBox, caption: QWidget, usual: str, names: list[str], chosen: str | None) -> None:
+def _offer(combo: QComboBox, usual: str, names: list[str], chosen: str | None) -> None:
     """Fill a choice; it goes away where there is nothing to choose."""
     combo.clear()
     combo.addItem(usual, None)
     for name in names:
         combo.addItem(name, name)
     combo.setCurrentIndex(max(combo.findData(chosen), 0) if chosen else 0)
-    for part in (combo, caption):
-        part.setVisible(bool(names))
+    combo.setVisible(bool(names))

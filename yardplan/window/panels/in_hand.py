@@ -78,8 +78,8 @@ class InHandCard(QWidget):
         self._open_yard = open_yard
         self._about = about
         self._subject: Subject | None = None
-        self.kicker = label("", "muted")
-        self.title = Elided("", "title")
+        self.title = label("", "title")
+        self.kicker = Elided("", "muted")
         self.size_text = label("", "muted", wrap=True)
         self.lines = [_FactLine() for _ in range(_LINES)]
         self.facts_button = button("All facts…", "link", tip="Every fact of this variety with its source")
@@ -96,7 +96,12 @@ class InHandCard(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 2)
         box.setSpacing(3)
-        for part in (self.kicker, self.title, self.size_text, *self.lines):
+        head = QHBoxLayout()
+        head.setSpacing(8)
+        head.addWidget(self.title)
+        head.addWidget(self.kicker, 1, Qt.AlignmentFlag.AlignBottom)
+        box.addLayout(head)
+        for part in (self.size_text, *self.lines):
             box.addWidget(part)
         links = QHBoxLayout()
         links.setContentsMargins(0, 0, 0, 0)
@@ -142,11 +147,12 @@ class InHandCard(QWidget):
         self.setVisible(subject is not None)
         if subject is None:
             return
-        self.away_button.setVisible(subject.id is None)
-        self.kicker.setText("In hand" if subject.id is None else f"Selected · {subject.id}")
+        in_hand = self._about is plant_in_hand
+        self.away_button.setVisible(in_hand)
         stock = self._stock(subject)
-        on = f" on {stock}" if stock else ""
-        self.title.setText(f"{subject.key.cultivar} {subject.key.crop}{on}")
+        kind = f"{subject.key.crop} on {stock}" if stock else subject.key.crop
+        self.kicker.setText(f"{'in hand' if in_hand or subject.id is None else subject.id} · {kind}")
+        self.title.setText(subject.key.cultivar)
         self.size_text.setText(self._size_words(subject))
         facts = facts_of(self._open_yard, subject)
         for line, fact in zip(self.lines, facts, strict=False):

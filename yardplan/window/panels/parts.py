@@ -15,6 +15,8 @@ from PySide6.QtWidgets import (
     QSizePolicy,
     QStyle,
     QStyleOptionButton,
+    QStyleOptionComboBox,
+    QStylePainter,
     QVBoxLayout,
     QWidget,
 )
@@ -119,9 +121,20 @@ class Combo(QComboBox):
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()
 
-    def paintEvent(self, event: QPaintEvent) -> None:
-        super().paintEvent(event)
-        painter = QPainter(self)
+    def showPopup(self) -> None:
+        """The list is as wide as its longest words."""
+        self.view().setMinimumWidth(self.view().sizeHintForColumn(0) + 24)
+        super().showPopup()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        option.currentText = self.fontMetrics().elidedText(
+            option.currentText or self.placeholderText(), Qt.TextElideMode.ElideRight, self.width() - 34
+        )
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(QColor(colours_now().muted), 1.6, c=Qt.PenCapStyle.RoundCap))
         x, y = self.width() - 13, self.height() / 2
