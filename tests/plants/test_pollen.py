@@ -205,6 +205,8 @@ def test_an_own_cultivar_of_a_strange_crop_says_what_is_missing() -> None:
 # What must hold for any plants.
 
 ALLELES = st.lists(st.sampled_from([f"S{n}" for n in range(1, 8)]), min_size=2, max_size=2, unique=True)
+#: Wild plants are seedlings: no two are alike.
+WILD_CRABS = {"Malus floribunda (wild type crab)"}
 SEASONS = st.sampled_from(sorted(CLASSES))
 
 
@@ -225,8 +227,15 @@ def test_shares_of_two_diploids_are_alike_both_ways(one: list[str], other: list[
 @given(st.sampled_from(sorted(catalogue().cultivars)))
 def test_no_plant_is_a_partner_of_its_own_clone(key: PlantKey) -> None:
     plant = known(str(key))
-    if not plant.name.startswith("Wild ") and "seedling" not in plant.name:
+    if key.cultivar not in {"Wild American plum", "Wild Canada plum", "unnamed seedling"} | WILD_CRABS:
         assert sets_fruit(plant, plant).verdict == "no"
+
+
+def test_named_seedlings_are_clones_and_wild_plants_are_not() -> None:
+    named = known("european plum:Marjorie's Seedling")
+    assert sets_fruit(named, named).verdict == "no"
+    wild = known("hybrid plum:Wild American plum")
+    assert sets_fruit(wild, wild).verdict == "yes"
 
 
 @given(

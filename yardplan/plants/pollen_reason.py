@@ -99,4 +99,6 @@ SEEDLING = "seedling"
 
 def is_seedling(cultivar: Cultivar) -> bool:
     """True for an unnamed or wild plant raised from seed."""
-    return SEEDLING in cultivar.name.lower() or cultivar.name.startswith("Wild ")
+    # Bramley's Seedling and its like are clones: only plants without a name of their own are seedlings.
+    name = cultivar.name
+    return name in {SEEDLING, f"unnamed {SEEDLING}"} or name.startswith("Wild ") or "wild type" in name
