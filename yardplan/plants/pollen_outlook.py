@@ -121,13 +121,15 @@ def _others(net: PollenNet, number: int) -> tuple[tuple[int, ...], float]:
     idle = np.flatnonzero(kin & (net.scores[:, number] <= 0))
     idle = idle[idle != number]
     near = idle[np.argsort(net.distances[idle, number], kind="stable")]
-    chosen: list[int] = []
-    for other in near:
-        if all(net.nodes[other].cultivar is not net.nodes[one].cultivar for one in chosen):
-            chosen.append(int(other))
+    chosen: dict[int, int] = {}
+    for other in near.tolist():
+        chosen.setdefault(id(net.nodes[other].cultivar), other)
         if len(chosen) == OTHERS:
-            return tuple(chosen), float(net.distances[other, number])
-    return tuple(chosen), float("inf")
+            return tuple(chosen.values()), float(net.distances[other, number])
+    # Where every kin cultivar is on the list, only a plant nearer than its last can change it.
+    related = {id(net.nodes[other].cultivar) for other in np.flatnonzero(kin).tolist() if other != number}
+    far = float(net.distances[list(chosen.values()), number].max(initial=0.0))
+    return tuple(chosen.values()), far if related == chosen.keys() else float("inf")
 
 
 def why_not(net: PollenNet, donor: int, receiver: int) -> str:
