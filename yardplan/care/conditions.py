@@ -12,6 +12,8 @@ from yardplan.checks.zones import site_zone
 from yardplan.shipped import resource
 from yardplan.yard.site import Site
 
+#: Words of the rootstock table for stocks that want a stake.
+_STAKED = ("yes", "early years")
 _RESISTANT = ("resistant", "very resistant", "immune")
 
 
@@ -47,7 +49,7 @@ def _holds(word: str, thing: CareThing, site: Site) -> bool:
     tests: dict[str, Callable[[], bool]] = {
         "ground": lambda: not thing.pot, "pot": lambda: thing.pot,
         "fruiting": lambda: thing.cultivar.sex != "male", "frost": lambda: not thing.pot,
-        "dwarf": lambda: thing.stock is not None and thing.stock.vigour in ("very dwarf", "dwarf"),
+        "staked": lambda: needs_stake(thing),
         "ph-high": lambda: thing.acidify, "spray": lambda: True,
         "habit": lambda: thing.habit in value.split(","),
         "type": lambda: _of_type(thing, value.split(",")),
@@ -55,6 +57,11 @@ def _holds(word: str, thing: CareThing, site: Site) -> bool:
         "zone<": lambda: _cold(site, int(value)),
     }
     return tests[name]()
+
+
+def needs_stake(thing: CareThing) -> bool:
+    """True on a rootstock that the tables say never or at first does not stand alone."""
+    return thing.stock is not None and thing.stock.support.startswith(_STAKED)
 
 
 def _of_type(thing: CareThing, words: list[str]) -> bool:

@@ -134,7 +134,7 @@ def _conditions(text: str) -> tuple[str, ...]:
     return tuple(found)
 
 
-_PLAIN = ("ground", "pot", "fruiting", "frost", "dwarf", "ph-high")
+_PLAIN = ("ground", "pot", "fruiting", "frost", "staked", "ph-high")
 
 
 @cache

@@ -1,0 +1,231 @@
+"""The shopping list of a plan: plants, stakes, posts, wire, mulch, soil work, netting, edging, with prices.
+
+Quantities are estimates to buy by; figures and their sources stand in resources/care/figures.csv. Prices are
+the user's own, per unit, in any currency.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+
+from attrs import frozen
+
+from yardplan.care.conditions import needs_stake
+from yardplan.care.soil_work import soil_work
+from yardplan.care.tables import figures, groups, rows_for
+from yardplan.care.things import CareThing, area_of, care_things, count_of
+from yardplan.checks.survey import Survey
+from yardplan.files.exchange.cells import to_csv
+from yardplan.units import FOOT, INCH, System, format_length, format_volume, format_weight
+from yardplan.yard.planting import Bed, Planting, Row
+
+#: Habits of rows that hang on wires.
+_WIRED = ("vine", "cane", "flat-trained")
+_LITRES = 1000.0
+
+
+@frozen(kw_only=True)
+class Item:
+    """One line. `key` names it in the yard's prices; `quantity` in `unit`: a count, m, m², kg or L.
+
+    `price` of one unit, None when the user gave none.
+    """
+
+    key: str
+    name: str
+    quantity: float
+    unit: str
+    note: str = ""
+    price: float | None = None
+
+    @property
+    def cost(self) -> float | None:
+        """Quantity times price; None without a price."""
+        return None if self.price is None else self.quantity * self.price
+
+    def amount(self, system: System) -> str:
+        """The quantity in the reader's units."""
+        if self.unit == "m":
+            return format_length(self.quantity, system)
+        if self.unit == "kg":
+            return format_weight(self.quantity, system)
+        if self.unit == "L":
+            return format_volume(self.quantity, system)
+        number = f"{self.quantity / FOOT**2:.0f} sq ft" if system == "imperial" else f"{self.quantity:.1f} m²"
+        return number if self.unit == "m²" else f"{self.quantity:.0f}"
+
+
+@frozen(kw_only=True)
+class Shopping:
+    """The list, the currency of its prices, and the total of the priced lines (None when none is priced)."""
+
+    items: tuple[Item, ...]
+    currency: str = ""
+
+    @property
+    def total(self) -> float | None:
+        """Sum of the lines with a price."""
+        costs = [item.cost for item in self.items if item.cost is not None]
+        return sum(costs) if costs else None
+
+    @property
+    def unpriced(self) -> int:
+        """Lines without a price, which the total leaves out."""
+        return sum(item.price is None for item in self.items)
+
+    def csv(self) -> str:
+        """The list as CSV (RFC 4180) in base units; cells that look like formulas are made harmless."""
+        heads = ("item", "quantity", "unit", "price", "cost", "currency", "note")
+        rows = [
+            (item.name, round(item.quantity, 2), item.unit, item.price, item.cost, self.currency, item.note)
+            for item in self.items
+        ]
+        return to_csv(heads, rows)
+
+
+def shopping(survey: Survey) -> Shopping:
+    """Everything to buy for a surveyed yard; lines that come to nothing are left out."""
+    things = care_things(survey)
+    lines = [
+        *_plants(survey), *_stakes(things), *_supports(things), *_mulch(things), *_soil(survey),
+        *_nets(things), *_beds(survey.yard.beds), *_pots(survey),
+    ]
+    prices: Mapping[str, float] = survey.yard.prices
+    return Shopping(
+        items=tuple(
+            Item(key=key, name=name, quantity=quantity, unit=unit, note=note, price=prices.get(key))
+            for key, name, quantity, unit, note in lines if quantity > 0
+        ),
+        currency=survey.yard.currency,
+    )
+
+
+_Line = tuple[str, str, float, str, str]
+
+
+def _plants(survey: Survey) -> Iterator[_Line]:
+    """Plants by variety, rootstock and form, whether the catalogue knows them or not."""
+    found: dict[tuple[str, str, str, str], int] = {}
+    placed: tuple[Planting | Row | Bed, ...] = (
+        *survey.yard.plantings, *survey.yard.rows, *survey.yard.beds
+    )
+    for thing in placed:
+        if thing.plant is None:
+            continue
+        stock, form = getattr(thing, "rootstock", None) or "", getattr(thing, "form", None) or ""
+        key = (thing.plant.crop, thing.plant.cultivar, stock, form)
+        found[key] = found.get(key, 0) + count_of(thing)
+    for (crop, cultivar, stock, form), count in sorted(found.items()):
+        known = survey.catalogue.crop(crop)
+        kind = known.name if known is not None else crop
+        words = "".join(f", {word}" for word in (f"on {stock}" if stock else "", form) if word)
+        name = f"{kind[:1].upper()}{kind[1:]} ‘{cultivar}’{words}"
+        yield f"plant:{crop}:{cultivar}:{stock}:{form}".rstrip(":"), name, float(count), "", ""
+
+
+def _stakes(things: Sequence[CareThing]) -> Iterator[_Line]:
+    trees = [thing for thing in things if isinstance(thing.placed, Planting) and not thing.pot]
+    staked = sum(needs_stake(tree) and tree.habit != "flat-trained" for tree in trees)
+    yield "stake", "Stake with tie", float(staked), "", "rootstocks that do not stand alone"
+    guards = sum(tree.crop.id in groups()["tree fruit"] for tree in trees)
+    yield "guard", "Trunk guard against voles and rabbits", float(guards), "", ""
+
+
+def _supports(things: Sequence[CareThing]) -> Iterator[_Line]:
+    """Posts and wire of rows that hang on wires, and of trees trained flat by themselves."""
+    posts = wire = 0.0
+    for thing in things:
+        length = _wired_length(thing)
+        if length <= 0:
+            continue
+        flat = thing.habit == "flat-trained"
+        apart = figures()["flat post spacing"] if flat else figures()["post spacing trellis"] * FOOT
+        names = {"flat-trained": "flat wires", "vine": "vine wires"}
+        wires = figures()[names.get(thing.habit, "row wires")]
+        posts += math.ceil(length / apart - 1e-9) + 1
+        wire += length * wires * (1 + figures()["wire spare"])
+    note = "rows on wires and flat-trained trees; less where a wall or fence carries them"
+    yield "post", "Post, about 8 ft (2.4 m)", posts, "", note
+    yield "wire", "Wire", wire, "m", note
+    yield "strainer", "Wire strainer or turnbuckle", float(sum(_wires(t) for t in things)), "", "one a wire"
+
+
+def _wires(thing: CareThing) -> int:
+    names = {"flat-trained": "flat wires", "vine": "vine wires"}
+    return int(figures()[names.get(thing.habit, "row wires")]) if _wired_length(thing) > 0 else 0
+
+
+def _wired_length(thing: CareThing) -> float:
+    """Metres of wire support a planting stands along; 0 where it stands free."""
+    if thing.pot or thing.habit not in _WIRED:
+        return 0.0
+    if isinstance(thing.placed, Row):
+        return max(thing.length, thing.mature.spread) if thing.placed.supported else 0.0
+    single = isinstance(thing.placed, Planting) and thing.habit != "cane"
+    return thing.mature.spread if single else 0.0
+
+
+def _mulch(things: Sequence[CareThing]) -> Iterator[_Line]:
+    """Mulch for the first year: rings, strips and beds, by the kinds that the care table mulches."""
+    area = sum(_mulched(thing) for thing in things)
+    litres = area * figures()["mulch depth"] * INCH * _LITRES
+    yield "mulch", "Mulch", litres, "L", "bark, chip, straw or needles"
+
+
+def _mulched(thing: CareThing) -> float:
+    if thing.pot or not any(row.kind == "mulch" for row in rows_for(thing.crop.id)):
+        return 0.0
+    if isinstance(thing.placed, Bed):
+        return area_of(thing.placed)
+    if isinstance(thing.placed, Row):
+        return max(thing.length, thing.placed.spacing) * 2 * figures()["bush mulch"]
+    across = min(figures()["mulch ring"] * FOOT, thing.mature.spread)
+    return math.pi * across**2 / 4
+
+
+def _soil(survey: Survey) -> Iterator[_Line]:
+    """Sulfur and limestone (the upper amounts), and fill for raised beds of acid soil."""
+    steps = soil_work(survey)
+    for step, name in (("sulfur", "Elemental sulfur"), ("lime", "Ground limestone")):
+        most = sum(one.kilograms[1] for one in steps if one.step == step and one.kilograms)
+        yield step, name, most, "kg", "the most that may be needed; test again before each further dressing"
+    fill = sum(one.litres for one in steps if one.step == "bed" and one.litres)
+    yield "acid fill", "Acid mix for a raised bed, half peat", fill, "L", ""
+
+
+def _nets(things: Sequence[CareThing]) -> Iterator[_Line]:
+    """Net cloth for the kinds that the care table nets."""
+    area = 0.0
+    for thing in things:
+        if thing.pot or not any(row.kind == "net" for row in rows_for(thing.crop.id)):
+            continue
+        spread = thing.mature.spread
+        if isinstance(thing.placed, Bed):
+            area += area_of(thing.placed)
+        elif isinstance(thing.placed, Row):
+            area += max(thing.length, spread) * spread
+        else:
+            area += math.pi * spread**2 / 4
+    yield "net", "Bird netting, fine mesh", area * figures()["net over crown"], "m²", "crowns at full size"
+
+
+def _beds(beds: Sequence[Bed]) -> Iterator[_Line]:
+    edging = sum(_round(bed) for bed in beds)
+    yield "edging", "Edging of beds", edging, "m", ""
+    raised = sum(area_of(bed) * bed.raised for bed in beds if len(bed.outline) >= 3)
+    yield "bed soil", "Soil for raised beds", raised * _LITRES, "L", ""
+
+
+def _round(bed: Bed) -> float:
+    points = bed.outline
+    return sum(math.dist(a, b) for a, b in zip(points, (*points[1:], points[0]), strict=True))
+
+
+def _pots(survey: Survey) -> Iterator[_Line]:
+    found: dict[float, int] = {}
+    for pot in survey.yard.containers:
+        found[pot.volume] = found.get(pot.volume, 0) + 1
+    for volume, count in sorted(found.items()):
+        yield f"pot:{volume:g}", f"Container, {volume:g} L", float(count), "", ""
+    yield "potting mix", "Potting mix", sum(v * n for v, n in found.items()), "L", ""
