@@ -46,12 +46,16 @@ def test_models_keep_qts_rules(listed: PlantList, qtmodeltester) -> None:
 
 def test_everything_is_listed_in_natural_order_of_keys(listed: PlantList) -> None:
     assert column(listed, KEY) == ["A2", "A10", "B1", "P1", "lot"]
-    assert column(listed, NAME) == ["Egremont Russet", "Liberty", "House", "Bartlett", "Lot line"]
+    assert column(listed, NAME) == [
+        "Egremont Russet, apple", "Liberty, apple", "House, building", "Bartlett, european pear", "Lot line",
+    ]
 
 
 def test_sorts_by_name_and_by_findings(listed: PlantList, qtbot: QtBot) -> None:
     listed.table.sortByColumn(NAME, Qt.SortOrder.AscendingOrder)
-    assert column(listed, NAME) == ["Bartlett", "Egremont Russet", "House", "Liberty", "Lot line"]
+    assert column(listed, NAME) == [
+        "Bartlett, european pear", "Egremont Russet, apple", "House, building", "Liberty, apple", "Lot line",
+    ]
     qtbot.waitUntil(lambda: any(column(listed, FINDINGS)), timeout=15_000)
     listed.table.sortByColumn(FINDINGS, Qt.SortOrder.AscendingOrder)
     assert set(column(listed, KEY)[:2]) == {"A2", "A10"}

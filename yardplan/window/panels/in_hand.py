@@ -3,60 +3,61 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from html import escape
 
-from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtCore import QRect, QRectF, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.facts import CHECKS_OF, Fact, Subject, facts_of, plant_in_hand, standing_of
 from yardplan.window.panels.forms import size_in_hand, size_words
-from yardplan.window.panels.parts import Elided, SignMark, button, kept_together, label
-from yardplan.window.theme import SMALL, colours_now
+from yardplan.window.panels.parts import SIGN_WORDS, Elided, button, draw_sign, label
+from yardplan.window.theme import BASE, SMALL, colours_now, font
 
-_NAME_WIDTH = 52
+_NAME_WIDTH = 54
+_LINE_HEIGHT = 18
 #: The facts of every plant and one line for all else.
 _LINES = len(CHECKS_OF) + 1
 
 
 class _FactLine(QWidget):
-    """One fact: sign, name, value, and behind it in small what the verdict rests on."""
+    """One fact on one line: sign, name, value, and in small what the verdict rests on.
+
+    The line never grows, so that nothing under it moves while a plant is dragged; what has no room shows
+    on hover and is always spoken.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.sign = SignMark()
-        self.name = label("", "muted")
-        self.name.setFixedWidth(_NAME_WIDTH)
-        self.words = label("", wrap=True)
-        self.words.setTextFormat(Qt.TextFormat.RichText)
-        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._fact: Fact | None = None
-        line = QHBoxLayout(self)
-        line.setContentsMargins(0, 0, 0, 0)
-        line.setSpacing(6)
-        line.addWidget(self.sign, 0, Qt.AlignmentFlag.AlignTop)
-        line.addWidget(self.name, 0, Qt.AlignmentFlag.AlignTop)
-        line.addWidget(self.words, 1)
+        self.fact = Fact("", "unknown", "")
+        self.setFixedHeight(_LINE_HEIGHT)
 
     def show_fact(self, fact: Fact) -> None:
-        """Show a fact; words from a file are escaped."""
-        self._fact = fact
-        self.sign.show_sign(fact.sign)
-        self.name.setText(fact.name)
-        small = f"font-size:{SMALL}px; color:{colours_now().muted}"
-        behind = (
-            f" &nbsp;<span style='{small}'>{escape(kept_together(fact.detail))}</span>" if fact.detail else ""
-        )
-        self.words.setText(
-            f"<span style='font-weight:600'>{escape(kept_together(fact.value))}</span>{behind}"
-        )
-        self.setAccessibleName(fact.spoken)
+        """Show another fact."""
+        self.fact = fact
+        self.setAccessibleName(f"{fact.spoken}. {SIGN_WORDS[fact.sign]}")
+        self.setToolTip(f"{fact.value}\n{fact.detail}" if fact.detail else fact.value)
+        self.update()
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange and self._fact is not None:
-            self.show_fact(self._fact)
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter, c = QPainter(self), colours_now()
+        draw_sign(painter, QRectF(1, 3, 12, 12), self.fact.sign, c)
+        box = self.rect().adjusted(20, 0, 0, 0)
+        _draw(painter, box, self.fact.name, font(SMALL + 1), c.muted)
+        box = box.adjusted(_NAME_WIDTH, 0, 0, 0)
+        used = _draw(painter, box, self.fact.value, font(BASE, bold=True), c.ink)
+        _draw(painter, box.adjusted(used + 8, 0, 0, 0), self.fact.detail, font(SMALL), c.muted)
+
+
+def _draw(painter: QPainter, box: QRect, text: str, face: QFont, colour: str) -> int:
+    """Draw words that end in dots where they have no room; returns the width they take."""
+    metrics = QFontMetrics(face)
+    cut = metrics.elidedText(text, Qt.TextElideMode.ElideRight, max(box.width(), 0))
+    painter.setFont(face)
+    painter.setPen(QColor(colour))
+    painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter), cut)
+    return metrics.horizontalAdvance(cut)
 
 
 #: Which plant a card is about.

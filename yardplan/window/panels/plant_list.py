@@ -8,12 +8,12 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxL
 
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
-from yardplan.window.panels.plant_rows import FINDINGS, KEY, KIND, NAME, PlantRows, SortedRows
+from yardplan.window.panels.plant_rows import FINDINGS, KEY, NAME, PlantRows, SortedRows
 from yardplan.window.theme import TARGET, colours_now
 from yardplan.window.tools import commands
 from yardplan.yard import edits
 
-_WIDTHS = {KEY: 46, KIND: 84, FINDINGS: 58}
+_WIDTHS = {KEY: 46, FINDINGS: 64}
 
 
 class _Table(QTableView):
@@ -36,7 +36,7 @@ class _Table(QTableView):
 
 
 class PlantList(QWidget):
-    """Everything on the plan by key, name, kind and findings; selects on the plan and follows it."""
+    """Everything on the plan by key, name and findings; selects on the plan and follows it."""
 
     #: F2: the fields of what is selected are wanted.
     edit_wanted = Signal()

@@ -1,4 +1,4 @@
-"""Everything on the plan as rows of a table: key, name, kind, and the findings about it."""
+"""Everything on the plan as rows of a table: key, name with kind, and the findings about it."""
 
 from __future__ import annotations
 
@@ -28,8 +28,8 @@ from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Thing
 
-COLUMNS = ("Key", "Name", "Kind", "Findings")
-KEY, NAME, KIND, FINDINGS = range(4)
+COLUMNS = ("Key", "Name", "Findings")
+KEY, NAME, FINDINGS = range(3)
 #: Role under which each cell hands out what it is sorted by.
 SORT_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 _ALL = tuple(Weight)
@@ -42,6 +42,11 @@ class Line:
     id: str
     name: str
     kind: str
+
+    @property
+    def words(self) -> str:
+        """Name and kind, the kind only where the name does not tell it."""
+        return self.name if self.kind.casefold() in self.name.casefold() else f"{self.name}, {self.kind}"
 
 
 def line_of(thing: Thing) -> Line:
@@ -106,7 +111,7 @@ class PlantRows(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return self._text(line, column, tally)
         if role == SORT_ROLE:
-            return (line.id, line.name, line.kind, [tally[w] for w in _ALL])[column]
+            return (line.id, line.name, [tally[w] for w in _ALL])[column]
         if role == Qt.ItemDataRole.DecorationRole and column == FINDINGS:
             return next((self._icons[w] for w in _ALL if tally[w]), None)
         if role == Qt.ItemDataRole.AccessibleTextRole:
@@ -118,7 +123,7 @@ class PlantRows(QAbstractTableModel):
     def _text(self, line: Line, column: int, tally: Counter[Weight]) -> str:
         if column == FINDINGS:
             return next((str(tally[w]) for w in _ALL if tally[w]), "")
-        return (line.id, line.name, line.kind)[column]
+        return line.id if column == KEY else line.words
 
     def spoken(self, line: Line) -> str:
         """A whole row in words."""
