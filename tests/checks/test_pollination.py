@@ -55,9 +55,9 @@ def test_too_far_is_named_with_its_distance() -> None:
 
 
 def test_the_yard_s_own_range_wins() -> None:
-    near = orchard("apple:Empire", "apple:McIntosh", apart=20.0)
+    near = orchard("apple:Empire", "apple:Gala", apart=20.0)
     size = net_for(near).nodes[0].size
-    local = orchard("apple:Empire", "apple:McIntosh", apart=20.0, rules={f"pollen-best-apple-{size}": 25.0})
+    local = orchard("apple:Empire", "apple:Gala", apart=20.0, rules={f"pollen-best-apple-{size}": 25.0})
     assert run(local) == []
 
 
@@ -67,6 +67,12 @@ def test_unproved_partners_are_a_caution_with_the_reason() -> None:
     assert kinds(found) == {"P1": "not_proved", "P2": "not_proved"}
     assert "alleles of" in str(found[0].figures["why"].value)
     assert found[0].figures["overlap"].measure == "days"
+
+
+def test_half_the_pollen_is_an_advice_until_a_full_partner_stands_there() -> None:
+    pair = ("sweet cherry:Rainier", "sweet cherry:Bing")
+    assert {f.kind: f.weight for f in run(orchard(*pair))} == {"half": Weight.ADVICE}
+    assert "P2" not in kinds(run(orchard(*pair, "sweet cherry:Vista")))
 
 
 def test_a_kind_that_crops_alone_but_better_crossed_is_an_advice() -> None:
@@ -163,7 +169,8 @@ def test_words_of_every_kind_are_whole() -> None:
         orchard("apple:Empire", "apple:Empire"), orchard("apple:Gala"),
         orchard("apple:Jonagold", "apple:Empire"),
         orchard("apple:Empire", "apple:McIntosh", apart=20.0), orchard("apple:Liberty", "apple:Macoun"),
-        orchard("apple:Honeycrisp", "crabapple:Prairifire"), orchard("northern highbush blueberry:Duke"),
+        orchard("apple:Honeycrisp", "crabapple:Prairifire"),
+        orchard("sweet cherry:Rainier", "sweet cherry:Bing"), orchard("northern highbush blueberry:Duke"),
         orchard("apple:Paulared", standing_trees=(tree("T1", "crabapple", (9.0, 5.0)),)),
         orchard(*["hardy kiwi:Meader Male"] + ["hardy kiwi:Geneva"] * 9, apart=1.5),
         orchard("apple:Own", own_cultivars=({"crop": "apple", "name": "Own"},)),

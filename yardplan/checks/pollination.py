@@ -80,10 +80,10 @@ def _finding(net: PollenNet, outlook: Outlook) -> Finding | None:
     """The finding of one taker, None where all is well."""
     if not outlook.needed:
         return None if outlook.level == YES else _better(net, outlook)
-    if outlook.level == YES:
-        return None
     if outlook.donor is None:
         return _unset(net, outlook)
+    if outlook.level == YES:
+        return _half(net, outlook, outlook.donor)
     return _weak(net, outlook, outlook.donor)
 
 
@@ -157,6 +157,17 @@ def _weak(net: PollenNet, outlook: Outlook, donor: int) -> Finding:
         return _made(net, outlook, "far", Weight.CAUTION, figures, reach.source)
     kind = "not_proved" if outlook.level == NOT_PROVED else "weak"
     return _made(net, outlook, kind, Weight.CAUTION, figures, source)
+
+
+def _half(net: PollenNet, outlook: Outlook, donor: int) -> Finding | None:
+    """Every sure giver has half its pollen refused: enough in most years, so no more than an advice."""
+    if not net.verdict(donor, outlook.receiver).half:
+        return None
+    sure = [one for one in net.donors_of(outlook.receiver) if net.level(one, outlook.receiver) == YES]
+    if not all(net.verdict(one, outlook.receiver).half for one in sure):
+        return None
+    figures = _donor_figures(net, outlook, donor)
+    return _made(net, outlook, "half", Weight.ADVICE, figures, "niab-pollen-compatibility")
 
 
 def _better(net: PollenNet, outlook: Outlook) -> Finding | None:
@@ -247,6 +258,12 @@ CHECK = Check(
             title="Weak partner: {variety}",
             message="The best partner of {a} is {donor}, {distance} away, and it is weak: {why}[. {others}].",
             clears=f"{_ADD}.",
+        ),
+        "half": Wording(
+            title="Half the pollen: {variety}",
+            message="{a} takes only about {share} of the pollen of {donor}, {distance} away"
+                    "[ ({overlap} in bloom together, {often})]: enough in most years, thin in poor ones.",
+            clears="A partner that shares no allele with it would make the crop surer.",
         ),
         "not_proved": Wording(
             title="Partner not proved: {variety}",

@@ -323,13 +323,13 @@ def net_of(stand: Stand, place: PollenPlace, cultivars: Cultivars) -> PollenNet:
     Keeping the last net changes no answer: it only saves work while a plant is dragged.
     """
     last: PollenNet | None = getattr(_last, "net", None)
-    same = last is not None and last.cultivars is cultivars and last.place == place
-    if last is not None and same:
+    net = None
+    if last is not None and last.cultivars is cultivars and last.place == place:
         if last.stand is stand:
             return last
-        net = moved_net(last, stand) or build_net(stand, place, cultivars, last.judgements)
-    else:
-        net = build_net(stand, place, cultivars)
+        net = moved_net(last, stand)
+    if net is None:
+        net = build_net(stand, place, cultivars, None if last is None else last.judgements)
     _last.net = net
     return net
 

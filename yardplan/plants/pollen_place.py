@@ -43,8 +43,10 @@ def place_for(
 ) -> PollenPlace:
     """The place of a site; the last one asked for is kept, since a drag asks for it on every frame."""
     last = getattr(_last, "place", None)
-    if last is not None and last[0] is site and last[1] == rules and last[2] is cultivars:
+    # Only an observed date looks into the catalogue.
+    known = cultivars if site.observed_bloom else None
+    if last is not None and last[0] is site and last[1] == rules and last[2] is known:
         return last[3]  # type: ignore[no-any-return]
     place = place_of(site, rules, cultivars)
-    _last.place = (site, dict(rules), cultivars, place)
+    _last.place = (site, dict(rules), known, place)
     return place
