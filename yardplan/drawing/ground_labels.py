@@ -12,9 +12,11 @@ from PySide6.QtCore import QPointF, QRectF
 
 from yardplan.drawing.breaking import broken
 from yardplan.drawing.crowd import Crowd
+from yardplan.drawing.hard_lines import HardLines
 from yardplan.drawing.label_words import barrier_words, bed_words, building_facts, row_words
 from yardplan.drawing.lettering import FACT, GROUND, NAME, NOTE, TITLE, Type, pill_size, text_size
 from yardplan.drawing.patterns import area
+from yardplan.drawing.roofs import roof_plan
 from yardplan.drawing.rows import run_of
 from yardplan.drawing.view import PlanView
 from yardplan.plants.stand import StandingRow
@@ -30,6 +32,7 @@ class Label:
     """One label: the thing it names, its box relative to the origin, and how it is set.
 
     `turned` degrees counter-clockwise; the box of turned words is the one they would fill unturned.
+    `aside` True for words that stand beside their line and should cross no other.
     """
 
     thing: str
@@ -38,6 +41,7 @@ class Label:
     text: str
     face: Type = NAME
     turned: float = 0.0
+    aside: bool = False
 
 
 def box_round(x: float, y: float, size: tuple[float, float]) -> QRectF:
@@ -45,11 +49,11 @@ def box_round(x: float, y: float, size: tuple[float, float]) -> QRectF:
     return QRectF(x - size[0] / 2, y - size[1] / 2, size[0], size[1])
 
 
-def ground_labels(view: PlanView, crowd: Crowd) -> list[Label]:
+def ground_labels(view: PlanView, crowd: Crowd, lines: HardLines) -> list[Label]:
     """Labels of ground and rows, each noted in the crowd: the first free place of those wanted."""
     placed: list[Label] = []
     for places, must in _wanted(view):
-        label = next((place for place in places if _free(view, crowd, place)), None)
+        label = next((place for place in places if _free(view, crowd, lines, place)), None)
         if label is None and must and places:
             label = places[0]
         if label is not None:
@@ -58,9 +62,12 @@ def ground_labels(view: PlanView, crowd: Crowd) -> list[Label]:
     return placed
 
 
-def _free(view: PlanView, crowd: Crowd, label: Label) -> bool:
+def _free(view: PlanView, crowd: Crowd, lines: HardLines, label: Label) -> bool:
     taken = upright_box(label)
-    return crowd.free_of_words(taken) and _off_crowns(crowd, label, taken) and in_window(view, taken)
+    if not (crowd.free_of_words(taken) and in_window(view, taken) and _off_crowns(crowd, label, taken)):
+        return False
+    # Names in the middle of a building or paving may be crossed by its own lines; those beside may not.
+    return not label.aside or label.turned % 90.0 != 0.0 or lines.clear(taken)
 
 
 def in_window(view: PlanView, box: QRectF) -> bool:
@@ -101,7 +108,7 @@ def _wanted(view: PlanView) -> Iterator[Places]:
         for row in view.stand.rows:
             yield from _row(view, row)
     if layers.notes:
-        yield from (([_note(view, note)], True) for note in yard.notes)
+        yield from ((_note(view, note), True) for note in yard.notes)
     for bed in yard.beds:
         yield _bed(view, bed), False
     if layers.structures:
@@ -123,6 +130,15 @@ def _middle(view: PlanView, outline: Outline) -> QPointF:
     return QPointF(inside.x * view.scale, -inside.y * view.scale)
 
 
+def _roof_middle(view: PlanView, building: Building) -> QPointF:
+    """The middle of the longest ridge, so that words stand on both sides of it; else of the footprint."""
+    ridges = roof_plan(building).ridges if building.roof != "lean-to" else ()
+    if not ridges:
+        return _middle(view, building.footprint)
+    (x0, y0), (x1, y1) = max(ridges, key=lambda ridge: math.dist(*ridge))
+    return QPointF((x0 + x1) / 2 * view.scale, -(y0 + y1) / 2 * view.scale)
+
+
 def _building(view: PlanView, building: Building) -> list[Label]:
     """Name and heights in the middle; below the building where it is too small."""
     if len(building.footprint) < 3 or area(building.footprint).is_empty:
@@ -138,7 +154,7 @@ def _building(view: PlanView, building: Building) -> list[Label]:
     if right - left < wide + 8 * view.unit or top - bottom < high + 4 * view.unit:
         below = QPointF((left + right) / 2, -bottom + high / 2 + 3 * view.unit)
         return [_centred(view, building.id, below, building.name, Type(FACT.size, halo="paper"))]
-    middle = _middle(view, building.footprint)
+    middle = _roof_middle(view, building)
     # Above and below the middle, so that the ridge runs free between them.
     gap = 0.62 * high + 2 * view.unit
     if right - left < facts_wide + 8 * view.unit or top - bottom < 3.2 * high:
@@ -176,7 +192,7 @@ def _alongside(
         for side in (off, -off):
             middle, turned = _beside(line, view, side, part)
             box = box_round(middle.x(), middle.y(), size)
-            places.append(Label(thing, "ground", box, words, face, turned))
+            places.append(Label(thing, "ground", box, words, face, turned, aside=True))
     return places
 
 
@@ -208,18 +224,27 @@ def _row_key(view: PlanView, row_id: str, ends: Outline, size: tuple[float, floa
     return Label(row_id, "key", box_round(x, y, size), row_id)
 
 
-def _note(view: PlanView, note: Note) -> Label:
-    """Words broken into short lines, moved back into the window where they would run out of it."""
+def _note(view: PlanView, note: Note) -> list[Label]:
+    """Words broken into short lines at their place: above it to the right, or on another side of it."""
     text = "\n".join(broken(note.text, _NOTE_WIDE * view.unit, NOTE, view.unit))
     wide, high = text_size(text, NOTE, view.unit)
-    x, y = note.place[0] * view.scale, -note.place[1] * view.scale - high
-    if view.window is not None:
-        right, bottom = view.window.right() - view.origin[0], view.window.bottom() - view.origin[1]
-        if x < right < x + wide:
-            x = right - wide - 3 * view.unit
-        if y < bottom < y + high:
-            y = bottom - high - 3 * view.unit
-    return Label(note.id, "ground", QRectF(x, y, wide, high), text, NOTE)
+    x, y = note.place[0] * view.scale, -note.place[1] * view.scale
+    places = [
+        QRectF(x, y - high, wide, high), QRectF(x, y, wide, high),
+        QRectF(x - wide, y - high, wide, high), QRectF(x - wide, y, wide, high),
+    ]
+    return [Label(note.id, "ground", _pushed_in(view, box), text, NOTE) for box in places]
+
+
+def _pushed_in(view: PlanView, box: QRectF) -> QRectF:
+    """The box moved back into the window where it would run out of it to the right or below."""
+    if view.window is None:
+        return box
+    gap = 3 * view.unit
+    right, bottom = view.window.right() - view.origin[0] - gap, view.window.bottom() - view.origin[1] - gap
+    x = right - box.width() if box.left() < right < box.right() else box.left()
+    y = bottom - box.height() if box.top() < bottom < box.bottom() else box.top()
+    return QRectF(x, y, box.width(), box.height())
 
 
 def _bed(view: PlanView, bed: Bed) -> list[Label]:

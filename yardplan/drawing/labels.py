@@ -10,7 +10,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 
-import shapely
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
@@ -19,6 +18,7 @@ from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.dimensions import draw_dimensions
 from yardplan.drawing.ground_labels import Label, box_round, ground_labels, in_window
 from yardplan.drawing.habits import FORMS, flat_half
+from yardplan.drawing.hard_lines import HardLines
 from yardplan.drawing.label_words import plant_name
 from yardplan.drawing.lettering import (
     KEY,
@@ -55,8 +55,8 @@ def arrange(view: PlanView) -> tuple[Label, ...]:
     if view.only is not None:
         return tuple(_dragged(view, view.only))
     crowd = _crowd(view)
-    lines = _Lines(view)
-    placed = list(ground_labels(view, crowd))
+    lines = HardLines(view)
+    placed = list(ground_labels(view, crowd, lines))
     plants = sorted((p for p in view.stand.plants if _near(view, p)), key=lambda p: p.id)
     for plant in plants:
         key = _place_key(view, plant, crowd)
@@ -66,7 +66,7 @@ def arrange(view: PlanView) -> tuple[Label, ...]:
     return tuple(placed + _names(view, plants, crowd, lines))
 
 
-def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: _Lines) -> list[Label]:
+def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: HardLines) -> list[Label]:
     """Names that find room. In a crowd where few would, all but the selected stay out: keys tell enough."""
     placed: list[Label] = []
     for plant in plants:
@@ -80,11 +80,11 @@ def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: _Lin
 
 
 def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
-    crowd, lines = Crowd(64.0 * view.unit), _Lines(evolve(view, yard=Yard()))
+    crowd, lines = Crowd(64.0 * view.unit), HardLines(evolve(view, yard=Yard()))
     few = Stand(
         year=view.stand.year, rows=tuple(row for row in view.stand.rows if row.id in ids)
     )
-    yield from ground_labels(evolve(view, yard=_some(view.yard, ids), stand=few), crowd)
+    yield from ground_labels(evolve(view, yard=_some(view.yard, ids), stand=few), crowd, lines)
     for plant in view.stand.plants:
         if plant.id not in ids:
             continue
@@ -127,24 +127,6 @@ def _crowd(view: PlanView) -> Crowd:
 
 def _spot(view: PlanView, plant: Standing) -> tuple[float, float]:
     return plant.place[0] * view.scale, -plant.place[1] * view.scale
-
-
-class _Lines:
-    """Heavy lines that names keep clear of: lot, buildings, walls and fences."""
-
-    def __init__(self, view: PlanView) -> None:
-        yard, scale = view.yard, view.scale
-        runs = [building.footprint + building.footprint[:1] for building in yard.buildings]
-        runs += [barrier.line for barrier in yard.barriers]
-        runs.append(yard.lot + yard.lot[:1])
-        scaled = [[(x * scale, -y * scale) for x, y in run] for run in runs if len(run) > 1]
-        shapes = [shapely.LineString(run) for run in scaled]
-        self._tree = shapely.STRtree(shapes)
-
-    def clear(self, box: QRectF) -> bool:
-        """True when no line crosses the box."""
-        shape = shapely.box(box.left(), box.top(), box.right(), box.bottom())
-        return not len(self._tree.query(shape, predicate="intersects"))
 
 
 def _fits(box: QRectF, x: float, y: float, radius: float) -> bool:
@@ -213,7 +195,7 @@ def _around(
     return [box_round(x + steps[i][0], y + steps[i][1], size) for i in order]
 
 
-def _place_name(view: PlanView, plant: Standing, crowd: Crowd, lines: _Lines) -> Label | None:
+def _place_name(view: PlanView, plant: Standing, crowd: Crowd, lines: HardLines) -> Label | None:
     radius = plant.size.spread / 2 * view.scale
     if radius < NAME_FLOOR * view.unit and plant.id not in view.selection:
         return None

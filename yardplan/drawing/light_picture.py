@@ -10,12 +10,14 @@ from collections import OrderedDict
 from collections.abc import Sequence
 
 import numpy as np
+import shapely
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QImage, QPainter
 
 from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.lettering import Type, draw_text, text_size
+from yardplan.drawing.patterns import area
 from yardplan.drawing.style import THIN, colour, pen
 from yardplan.drawing.view import PlanView
 from yardplan.sun.classes import limits
@@ -29,6 +31,10 @@ _FINER = 4
 _FACE = Type(11.0, "medium", ink="leaf", halo="paper")
 #: Style units between two labels of one line, at least.
 _LABELS_APART = 150.0
+#: Style units that labels of different lines keep from each other, and from buildings and fences.
+_CLEARANCE, _OFF_WALLS = 14.0, 16.0
+#: Places tried along one line.
+_TRIES = 200
 
 Lines = NDArray[np.float64]
 
@@ -134,20 +140,42 @@ def _device(view: PlanView, segments: Lines) -> list[QLineF]:
 
 
 def _label(painter: QPainter, view: PlanView, lines: Sequence[Lines]) -> None:
-    """Hours here and there along each line, not two close together."""
-    crowd = Crowd(64.0 * view.unit)
+    """Hours here and there along each line: apart from each other, off crowns and structures."""
+    u = view.unit
+    crowd = Crowd(64.0 * u)
+    for plant in view.stand.plants:
+        at = view.at(plant.place)
+        crowd.stand(at.x(), at.y(), plant.size.spread / 2 * view.scale, plant.id)
+    ground = _Built(view)
     for level, segments in zip(LEVELS, lines, strict=True):
         text = f"{level:.0f} h"
-        wide, high = text_size(text, _FACE, view.unit)
+        wide, high = text_size(text, _FACE, u)
         placed: list[QPointF] = []
-        for (ax, ay), (bx, by) in segments[:: max(1, len(segments) // 200)].tolist():
-            at = view.at(((ax + bx) / 2, (ay + by) / 2))
+        for (ax, ay), (bx, by) in segments[:: max(1, len(segments) // _TRIES)].tolist():
+            point = ((ax + bx) / 2, (ay + by) / 2)
+            at = view.at(point)
             box = QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high)
-            if _apart(at, placed, _LABELS_APART * view.unit) and crowd.free_of_words(box):
+            roomy = box.adjusted(-_CLEARANCE * u, -_CLEARANCE * u, _CLEARANCE * u, _CLEARANCE * u)
+            if not _apart(at, placed, _LABELS_APART * u) or not crowd.free_of_words(roomy):
+                continue
+            if crowd.free_of_crowns(box) and ground.far_from(point, view.length(_OFF_WALLS)):
                 crowd.take(box)
                 placed.append(at)
                 if view.window is None or view.window.contains(box):
                     draw_text(painter, view, box, text, _FACE)
+
+
+class _Built:
+    """Buildings, walls and fences, to keep labels off them."""
+
+    def __init__(self, view: PlanView) -> None:
+        shapes = [area(building.footprint) for building in view.yard.buildings]
+        shapes += [shapely.LineString(b.line) for b in view.yard.barriers if len(b.line) > 1]
+        self._tree = shapely.STRtree(shapes)
+
+    def far_from(self, point: tuple[float, float], distance: float) -> bool:
+        """True when nothing built is within a distance, metres."""
+        return not len(self._tree.query(shapely.Point(point), predicate="dwithin", distance=distance))
 
 
 def _apart(place: QPointF, others: list[QPointF], distance: float) -> bool:

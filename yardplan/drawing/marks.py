@@ -219,7 +219,9 @@ def _spot(
     round_it = _anchor(view, outlines, finding)
     if round_it is None or (view.window is not None and not view.window.intersects(round_it)):
         return None
-    boxes = [_inside(view, box) for box in _candidates(round_it, size, view.unit)]
+    # A caution keeps close to its place or to the list; a conflict may stand off with a leader.
+    reach = 4 if finding.weight is Weight.CONFLICT or _chosen(view, finding) else 2
+    boxes = [_inside(view, box) for box in _candidates(round_it, size, view.unit, reach)]
     free = [box for box in boxes if taken.free(box)]
     clear = next((box for box in free if taken.free_of_crowns(box)), None)
     if free:
@@ -236,11 +238,11 @@ def _anchor(view: PlanView, outlines: Outlines, finding: Finding) -> QRectF | No
     return view.polygon(points).boundingRect() if points else None
 
 
-def _candidates(around: QRectF, size: tuple[float, float], u: float) -> Iterable[QRectF]:
-    """Places below, above, right, left of a box, then farther out."""
+def _candidates(around: QRectF, size: tuple[float, float], u: float, far: int = 4) -> Iterable[QRectF]:
+    """Places below, above, right, left of a box, then up to `far` times farther out."""
     wide, high = size
     middle = around.center()
-    for gap in (6 * u, 30 * u, 54 * u, 84 * u):
+    for gap in (6 * u, 30 * u, 54 * u, 84 * u)[:far]:
         down, aside = around.height() / 2 + gap + high / 2, around.width() / 2 + gap + wide / 2
         corners = ((aside * 0.7, down), (-aside * 0.7, down))
         for x, y in ((0, down), (0, -down), (aside, 0), (-aside, 0), *corners):

@@ -65,17 +65,32 @@ def _arrow(painter: QPainter, start: QPointF, end: QPointF, u: float) -> None:
 
 
 def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Room) -> None:
-    """Words on the line, moved along it until they cover no other words."""
-    text = partner_words(partner, view)
-    wide, high = boxed_size(text, _FACE, view.unit)
-    start, end = view.at(partner.start), view.at(partner.end)
-    boxes = []
-    for part in (0.5, 0.38, 0.62, 0.28, 0.72):
-        middle = start + (end - start) * part
-        boxes.append(QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high))
-    box = next((b for b in boxes if taken.free(b)), boxes[0])
+    """Words on the line, moved along it, then beside it; fewer words where all would cover others."""
+    texts = (partner_words(partner, view), partner_words(partner, view).removesuffix(" together"))
+    for text in texts:
+        size = boxed_size(text, _FACE, view.unit)
+        box = next((b for b in _word_boxes(view, partner, size) if taken.free(b)), None)
+        if box is not None:
+            break
+    else:
+        box = _word_boxes(view, partner, size)[0]
     taken.take(box)
     draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
+
+
+def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> list[QRectF]:
+    """Places for a line's words, best first."""
+    wide, high = size
+    start, end = view.at(partner.start), view.at(partner.end)
+    length = max(math.hypot(end.x() - start.x(), end.y() - start.y()), 1.0)
+    aside = QPointF(start.y() - end.y(), end.x() - start.x()) / length * (high + 6 * view.unit)
+    places = [
+        start + (end - start) * part + aside * step
+        for step in (0, 1, -1, 2, -2) for part in (0.5, 0.38, 0.62, 0.28, 0.72)
+    ]
+    sideways = QPointF(wide / 2 + 10 * view.unit, 0)
+    places += [place + sideways * side for side in (1, -1) for place in places[:5]]
+    return [QRectF(place.x() - wide / 2, place.y() - high / 2, wide, high) for place in places]
 
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:

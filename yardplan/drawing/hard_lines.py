@@ -1,0 +1,26 @@
+"""Heavy lines that words keep clear of."""
+
+from __future__ import annotations
+
+import shapely
+from PySide6.QtCore import QRectF
+
+from yardplan.drawing.view import PlanView
+
+
+class HardLines:
+    """Heavy lines that names keep clear of: lot, buildings, walls and fences."""
+
+    def __init__(self, view: PlanView) -> None:
+        yard, scale = view.yard, view.scale
+        runs = [building.footprint + building.footprint[:1] for building in yard.buildings]
+        runs += [barrier.line for barrier in yard.barriers]
+        runs.append(yard.lot + yard.lot[:1])
+        scaled = [[(x * scale, -y * scale) for x, y in run] for run in runs if len(run) > 1]
+        shapes = [shapely.LineString(run) for run in scaled]
+        self._tree = shapely.STRtree(shapes)
+
+    def clear(self, box: QRectF) -> bool:
+        """True when no line crosses the box."""
+        shape = shapely.box(box.left(), box.top(), box.right(), box.bottom())
+        return not len(self._tree.query(shape, predicate="intersects"))
