@@ -144,15 +144,15 @@ _TOGETHER = 6
 _BUNDLES = 1024
 
 
-def batches_of(casters: Sequence[Caster], gradient: Point) -> list[Batch]:
-    """Casters sorted into batches, ready for tests."""
+def batches_of(casters: Sequence[Caster], gradient: Point, together: int = _TOGETHER) -> list[Batch]:
+    """Casters sorted into batches of at most `together`, ready for tests."""
     sorts: dict[Shape | int, list[Caster]] = {}
     for caster in casters:
         key = caster.shape if isinstance(caster, Crown) else len(caster.solid.offsets)
         sorts.setdefault(key, []).append(caster)
     return [
-        _batch(group[start : start + _TOGETHER], key if isinstance(key, str) else None, gradient)
-        for key, group in sorts.items() for start in range(0, len(group), _TOGETHER)
+        _batch(group[start : start + together], key if isinstance(key, str) else None, gradient)
+        for key, group in sorts.items() for start in range(0, len(group), together)
     ]
 
 

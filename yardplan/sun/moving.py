@@ -161,14 +161,16 @@ class MovingLight:
             self.owners.setdefault(key, len(self.owners))
         self.staying = [key for key in scene.subjects if key not in self.ids]
         self.gradient = scene.gradient
-        self.batches = batches_of(scene.all_casters(without=self.ids), self.gradient)
+        rest = scene.all_casters(without=self.ids)
+        # Few targets move, so that many casters can be tested against them in one go.
+        self.batches = batches_of(rest, self.gradient, len(rest) + 1)
         self._rest = self._look(scene)
         self._lights_of_rest = self._lights(self.staying, self._rest.exposure)
         self._ratio = np.zeros(self._rest.depth.size)
 
     def _look(self, scene: Scene) -> _Rest:
         surfaces = surfaces_of([scene.subjects[key].target(self.number) for key in self.staying], self.number)
-        blocks = self._blocker(surfaces).blocks(self.batches)
+        blocks = self._blocker(surfaces).blocks(batches_of(scene.all_casters(self.ids), self.gradient))
         shown = surfaces.shown_to(self.setting.sun)
         depth = sums(blocks.ray, blocks.depth, shown.size)
         exposure = exposure_of(shown, blocks, self.setting.sun, len(self.owners))
