@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from typing import Any, TypeVar
 
 import numpy as np
 import shapely
@@ -15,6 +16,8 @@ from yardplan.plants.stand import Stand, Standing, StandingRow
 from yardplan.yard.ground import Barrier, Building, Outline, Paving, Point, Service
 from yardplan.yard.planting import Bed
 from yardplan.yard.yard import Yard
+
+T = TypeVar("T")
 
 Ground = Building | Barrier | Paving | Service | Bed
 
@@ -52,7 +55,8 @@ class Layout:
     `xy` (n, 2); `reach` half the mature spread; `height` mature height; `flat` marks flat-trained plants
     that stand along `facing` (radians); `planted` those of the plan, `potted` those in containers.
     `gaps` (n, features): distance from each stem to each outline, negative inside; `row_gaps` (n, rows):
-    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet; `masks`: see `members`.
+    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet.
+    `masks`, `kept`: see `members` and `remembered`.
     """
 
     plants: tuple[Standing, ...]
@@ -71,6 +75,7 @@ class Layout:
     row_lines: NDArray[np.object_]
     row_gaps: Array
     masks: dict[str, NDArray[np.bool_]] = field(factory=dict)
+    kept: dict[tuple[str, ...], tuple[tuple[object, ...], Any]] = field(factory=dict)
 
     def columns(self, *sorts: str) -> list[int]:
         """Numbers of the features of these sorts."""
@@ -82,14 +87,29 @@ class Layout:
             self.masks[group] = np.array([is_member(group, plant) for plant in self.plants], dtype=bool)
         return self.masks[group]
 
+    def remembered(self, key: tuple[str, ...], of: tuple[object, ...], make: Callable[[], T]) -> T:
+        """What `make` gives, made anew only when one of the things it is made of is another object.
+
+        Kept from frame to frame of a drag: what did not move is the same object.
+        """
+        before = self.kept.get(key)
+        if before is None or any(old is not new for old, new in zip(before[0], of, strict=True)):
+            before = (of, make())
+            self.kept[key] = before
+        made: T = before[1]
+        return made
+
     def nearest(self, plant: int, feature: int) -> Point:
         """The point of a feature's outline nearest to a plant's stem."""
-        outline = self.features[feature]
-        edges = edges_of([outline.points], [outline.closed])
-        places = nearest_on(self.xy[plant : plant + 1], edges.ends)[0]
-        gap = np.hypot(*(places - self.xy[plant]).T)
-        x, y = places[int(gap.argmin())]
-        return float(x), float(y)
+        stem, outline = self.plants[plant], self.features[feature]
+
+        def measured() -> Point:
+            edges = edges_of([outline.points], [outline.closed])
+            places = nearest_on(self.xy[plant : plant + 1], edges.ends)[0]
+            x, y = places[int(np.hypot(*(places - self.xy[plant]).T).argmin())]
+            return float(x), float(y)
+
+        return self.remembered(("near", stem.id, outline.id), (stem, outline.points), measured)
 
 
 def _measures(plants: tuple[Standing, ...]) -> Array:

@@ -25,6 +25,12 @@ def natural(key: str) -> tuple[tuple[int, int, str], ...]:
     )
 
 
+@cache
+def natural_all(keys: tuple[str, ...]) -> tuple[tuple[tuple[int, int, str], ...], ...]:
+    """A sort key for several keys together."""
+    return tuple(natural(key) for key in keys)
+
+
 def pair_of(a: T, b: T) -> tuple[T, T]:
     """Two things in the order of their keys."""
     return (a, b) if natural(a.id) <= natural(b.id) else (b, a)

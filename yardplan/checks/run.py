@@ -29,7 +29,7 @@ from yardplan.checks import (
 )
 from yardplan.checks.check import Check
 from yardplan.checks.finding import Finding, Weight
-from yardplan.checks.ordering import natural
+from yardplan.checks.ordering import natural_all
 from yardplan.checks.survey import Survey
 from yardplan.yard.change import Change
 
@@ -50,7 +50,7 @@ def in_order(findings: Iterable[Finding]) -> list[Finding]:
     return sorted(
         findings,
         key=lambda f: (
-            _ORDER[f.weight], rank.get(f.check, len(rank)), [natural(t) for t in f.things], f.kind,
+            _ORDER[f.weight], rank.get(f.check, len(rank)), natural_all(f.things), f.kind,
         ),
     )
 

@@ -35,8 +35,9 @@ def _amounts(plan: SoilPlan) -> dict[str, Figure]:
     return {
         "least": Figure(plan.amount.low, "weight"), "most": Figure(plan.amount.high, "weight"),
         "goal": Figure(plan.goal, "ph"), "area": Figure(plan.rooting.area, "area"),
-        "depth": Figure(plan.rooting.depth, "length"), "dressings": Figure(_DRESSINGS[len(plan.dressings)], "text"),
-        "months": Figure(plan.dressings[0].months, "count"), "gap": Figure(plan.gap, "ph"),
+        "depth": Figure(plan.rooting.depth, "length"), "gap": Figure(plan.gap, "ph"),
+        "months": Figure(plan.dressings[0].months, "count"),
+        "dressings": Figure(_DRESSINGS[len(plan.dressings)], "text"),
     }
 
 

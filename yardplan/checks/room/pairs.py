@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 import numpy as np
 from attrs import frozen
@@ -122,9 +123,7 @@ def _close_pairs(survey: Survey) -> Iterator[_Pair]:
     for k in np.nonzero(close)[0]:
         i, j = layout.pairs[k]
         a, b = pair_of(layout.plants[i], layout.plants[j])
-        pair = _own_rule(_Pair(a, b, float(distance[k]), float(wanted[k])), survey)
-        if pair is not None:
-            yield pair
+        yield _Pair(a, b, float(distance[k]), float(wanted[k]))
 
 
 def _pair_finding(survey: Survey, pair: _Pair) -> Finding | None:
@@ -160,9 +159,21 @@ def _lens(pair: _Pair) -> tuple[Point, ...]:
     return tuple((ax + ux * s - uy * t, ay + uy * s + ux * t) for s, t in ends)
 
 
+def _judged(survey: Survey, pair: _Pair) -> Finding | None:
+    """The finding of a pair by the rule of its form, if there is one."""
+    own = _own_rule(pair, survey)
+    return _pair_finding(survey, own) if own is not None else None
+
+
 def run(survey: Survey) -> list[Finding]:
     """Findings on pairs of plants."""
-    return [found for pair in _close_pairs(survey) if (found := _pair_finding(survey, pair)) is not None]
+    found = []
+    for pair in _close_pairs(survey):
+        key = ("pair", pair.a.id, pair.b.id)
+        made = survey.layout.remembered(key, (pair.a, pair.b), partial(_judged, survey, pair))
+        if made is not None:
+            found.append(made)
+    return found
 
 
 WORDING = {
