@@ -11,7 +11,7 @@ from yardplan import __version__
 from yardplan.cli.output import CommandError
 
 #: Command modules in the order of the help text; each has `add_parser(subparsers)` and `run(args)`.
-COMMANDS = ("check", "soil", "pollen", "bloom", "partners", "plants", "sun", "sheet", "care", "doctor")
+COMMANDS = ("check", "soil", "pollen", "bloom", "partners", "plants", "sun", "sheet", "care", "export", "doctor")
 
 
 def _parser(names: Sequence[str]) -> argparse.ArgumentParser:

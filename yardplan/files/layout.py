@@ -45,6 +45,11 @@ def document_of(yard: Yard) -> dict[str, Any]:
     return document
 
 
+def plain_thing(thing: Any) -> dict[str, Any]:
+    """A thing of the yard as plain values, for other formats."""
+    return _object(thing, "", {})
+
+
 def _object(value: Any, owner: str, extra: Mapping[str, Any]) -> dict[str, Any]:
     """A value class as an object; fields at an empty default (null, no text, false) are left out."""
     made: dict[str, Any] = {}
