@@ -15,7 +15,7 @@ from attrs import frozen
 
 from yardplan.care.tables import anchor_offset, figures, usual_months
 from yardplan.plants.bloom import BloomAt, BloomBand, bloom_at
-from yardplan.plants.bloom_tables import crop_bloom, reference_day, share_for
+from yardplan.plants.bloom_tables import crop_bloom, is_low_chill, reference_day, share_for
 from yardplan.plants.cultivar import MEMORY, Cultivar
 from yardplan.plants.harvest import days_from_bloom, harvest_band
 from yardplan.plants.heat import HALF_YEAR, YEAR, date_of, day_of
@@ -110,12 +110,16 @@ class Season:
         return dt.date(self.year + (later > 12), later - 12 if later > 12 else later, 1)
 
     def band(self, cultivar: Cultivar) -> tuple[BloomBand | None, bool]:
-        """Bloom of a cultivar, and True when it is only the usual month of its kind."""
+        """Bloom of a cultivar, and True when it is only the usual month of its kind.
+
+        Usual months are those of a cool place: none are given where winters are mild or for kinds bred for
+        them, as a wrong bloom would open days to sprays.
+        """
         known = self.bloom.band(cultivar)
         if known is not None:
             return known, False
         rows, share = crop_bloom(cultivar.crop), share_for(cultivar)
-        if rows is None or share is None:
+        if rows is None or share is None or self.bloom.too_mild or is_low_chill(cultivar):
             return None, True
         full = self._turned(reference_day(share))
         return BloomBand(

@@ -84,12 +84,15 @@ class Shopping:
         return to_csv(heads, rows)
 
 
-def shopping(survey: Survey) -> Shopping:
-    """Everything to buy for a surveyed yard; lines that come to nothing are left out."""
+def shopping(survey: Survey, bed_counts: Mapping[str, int] | None = None) -> Shopping:
+    """Everything to buy for a surveyed yard; lines that come to nothing are left out.
+
+    `bed_counts`: plants in each bed as they are drawn; without them beds are counted by area.
+    """
     things = care_things(survey)
     lines = [
-        *_plants(survey), *_stakes(things), *_supports(things), *_mulch(things), *_soil(survey),
-        *_nets(things), *_beds(survey.yard.beds), *_pots(survey),
+        *_plants(survey, bed_counts or {}), *_stakes(things), *_supports(things), *_mulch(things),
+        *_soil(survey), *_nets(things), *_beds(survey.yard.beds), *_pots(survey),
     ]
     prices: Mapping[str, float] = survey.yard.prices
     return Shopping(
@@ -104,7 +107,7 @@ def shopping(survey: Survey) -> Shopping:
 _Line = tuple[str, str, float, str, str]
 
 
-def _plants(survey: Survey) -> Iterator[_Line]:
+def _plants(survey: Survey, bed_counts: Mapping[str, int]) -> Iterator[_Line]:
     """Plants by variety, rootstock and form, whether the catalogue knows them or not."""
     found: dict[tuple[str, str, str, str], int] = {}
     placed: tuple[Planting | Row | Bed, ...] = (
@@ -115,7 +118,7 @@ def _plants(survey: Survey) -> Iterator[_Line]:
             continue
         stock, form = getattr(thing, "rootstock", None) or "", getattr(thing, "form", None) or ""
         key = (thing.plant.crop, thing.plant.cultivar, stock, form)
-        found[key] = found.get(key, 0) + count_of(thing)
+        found[key] = found.get(key, 0) + bed_counts.get(thing.id, count_of(thing))
     for (crop, cultivar, stock, form), count in sorted(found.items()):
         known = survey.catalogue.crop(crop)
         kind = known.name if known is not None else crop

@@ -9,12 +9,13 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterable, Sequence
+from functools import cache
 from itertools import groupby
 
 from attrs import frozen
 
 from yardplan.care.season import Season, whole_months
-from yardplan.care.tables import figures
+from yardplan.care.tables import figures, groups, rows_of
 from yardplan.plants.cultivar import Cultivar
 
 _DAY = dt.timedelta(days=1)
@@ -56,6 +57,7 @@ def bloom_closed(kinds: Iterable[tuple[str, Cultivar]], seasons: Sequence[Season
         for name, cultivar in kinds:
             bloom = season.blooms(cultivar)
             if bloom is None:
+                found += _unknown(name, cultivar, season)
                 continue
             first, last, by_month = bloom
             if by_month:
@@ -64,9 +66,32 @@ def bloom_closed(kinds: Iterable[tuple[str, Cultivar]], seasons: Sequence[Season
     return sorted(found, key=lambda closed: (closed.first, closed.name))
 
 
+def _unknown(name: str, cultivar: Cultivar, season: Season) -> list[Closed]:
+    """Days closed for a kind whose bloom here cannot be told.
+
+    Herbs and flowers close the frost-free season, woody kinds the whole year; kinds bees do not visit none.
+    """
+    if cultivar.crop in not_visited():
+        return []
+    words = f"{name}, whose bloom here is not known"
+    if cultivar.crop in groups()["herbaceous"]:
+        before = dt.timedelta(days=figures()["flowers from before last frost"])
+        return [Closed(season.last_frost.first - before, season.first_frost.last, words)]
+    return [Closed(dt.date(season.year, 1, 1), dt.date(season.year, 12, 31), words)]
+
+
+@cache
+def not_visited() -> frozenset[str]:
+    """Crops whose flowers bees do not visit or that do not come to flower (no-bees.csv)."""
+    return frozenset(row["crop"] for row in rows_of("no-bees.csv"))
+
+
 def bloom_unknown(kinds: Iterable[tuple[str, Cultivar]], season: Season) -> tuple[str, ...]:
-    """Kinds whose bloom here cannot be told at all: look for open flowers before any spray."""
-    return tuple(name for name, cultivar in kinds if season.blooms(cultivar) is None)
+    """Kinds visited by bees whose bloom here cannot be told: they close the calendar to sprays."""
+    return tuple(
+        name for name, cultivar in kinds
+        if cultivar.crop not in not_visited() and season.blooms(cultivar) is None
+    )
 
 
 def windows(first: dt.date, last: dt.date, closed: Iterable[Closed]) -> list[Window]:

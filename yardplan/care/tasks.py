@@ -100,12 +100,17 @@ class Refusal:
 
 @frozen(kw_only=True)
 class CarePlan:
-    """The tasks that touch a calendar year, in the order of their dates, and the sprays refused."""
+    """The tasks that touch a calendar year, in the order of their dates, and the sprays refused.
+
+    `bloom_unknown` kinds whose bloom here cannot be told; `undated` kinds with work that hangs on dates not
+    known here, so that it stands in no calendar.
+    """
 
     year: int
     tasks: tuple[CareTask, ...]
     refusals: tuple[Refusal, ...]
     bloom_unknown: tuple[str, ...] = ()
+    undated: tuple[str, ...] = ()
 
     @property
     def by_month(self) -> bool:
@@ -144,16 +149,19 @@ class _Planner:
         tasks: list[CareTask] = []
         refusals: list[Refusal] = []
         groups = self._groups(care_things(self.survey))
+        undated: dict[str, None] = {}
         for season in self.seasons:
             for row, things in groups:
                 made = self._task(season, row, things)
                 if made is None:
+                    if season.find(row.anchor, _example(things)) is None:
+                        undated[things[0].crop.name] = None
                     continue
                 parts = [made] if not row.spray else self._guarded(season, made, things[0], refusals)
                 tasks += [part for part in parts if self._touches(part.start, part.end)]
         tasks.sort(key=lambda task: (task.start, task.end, task.id))
         return CarePlan(
-            year=self.year, tasks=tuple(tasks), bloom_unknown=self.unknown,
+            year=self.year, tasks=tuple(tasks), bloom_unknown=self.unknown, undated=tuple(undated),
             refusals=tuple(one for one in refusals if self._touches(one.start, one.end)),
         )
 
@@ -221,9 +229,6 @@ class _Planner:
                 f"Picking begins about {day_words(picking.first)}: the last spray lies at least as many days "
                 "before it as the label says."
             )
-        if self.unknown:
-            kinds = ", ".join(self.unknown)
-            words.append(f"Bloom here is not known of {kinds}: look for open flowers first.")
         parts = windows(task.start, task.end, closed)
         refusals += [_refusal(task, part) for part in parts if not part.open]
         number = 0

@@ -73,7 +73,7 @@ def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, A
         "yard": survey.yard.site.name, "year": plan.year,
         "tasks": [_task(task, survey) for task in plan.tasks],
         "refused_sprays": [_refusal(one) for one in plan.refusals],
-        "bloom_unknown": list(plan.bloom_unknown),
+        "bloom_unknown": list(plan.bloom_unknown), "undated": list(plan.undated),
         "harvest": [
             {"things": list(one.things), "plant": one.what, "from": one.first.isoformat(),
              "to": one.last.isoformat(), "by_month": one.by_month,
@@ -118,11 +118,16 @@ def _print(plan: CarePlan, survey: Survey, system: System) -> None:
     if plan.by_month:
         _say("Tasks marked 'by month' rest on usual months: give the site monthly temperatures and frosts.")
     if plan.bloom_unknown:
-        _say(f"Bloom here is not known of {', '.join(plan.bloom_unknown)}: look before you spray.")
+        _say(f"Bloom here is not known of {', '.join(plan.bloom_unknown)}: no spray is placed.")
+    if plan.undated:
+        kinds = ", ".join(plan.undated)
+        _say(f"Work that hangs on bloom or ripening is not dated for {kinds}: give the site temperatures, or "
+             "a bloom date seen here.")
     harvest = harvest_plan(survey, plan.year)
     for crop in harvest.crops:
         amount = _amount(crop, system)
-        _say(f"Harvest: {crop.what}, {day_words(crop.first)} to {day_words(crop.last)}, {amount}.")
+        days = f"{day_words(crop.first)} to {day_words(crop.last)}"
+        _say(f"Harvest of the season from spring {plan.year}: {crop.what}, {days}, {amount}.")
 
 
 def _amount(crop: HarvestCrop, system: System) -> str:
