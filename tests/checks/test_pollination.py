@@ -41,6 +41,13 @@ def test_a_triploid_and_one_diploid_leave_the_diploid_unset() -> None:
     assert three == []
 
 
+def test_sure_partners_are_named_for_example() -> None:
+    found = run(orchard("european pear:Beurre Bosc"))
+    assert "Doyenne du Comice" in str(found[0].figures["examples"].value)
+    cold = run(orchard("european pear:Beurre Bosc", site=site(zone="3b")))
+    assert "Doyenne du Comice" not in str(cold[0].figures.get("examples"))
+
+
 def test_two_triploids_and_a_diploid() -> None:
     found = kinds(run(orchard("apple:Jonagold", "apple:Mutsu", "apple:Empire")))
     assert found == {"P3": "triploids_only"}
@@ -268,3 +275,15 @@ def test_links_tell_strength_distance_and_direction() -> None:
 
 def test_row_of_builder_spaces_plants() -> None:
     assert [p.place for p in row_of("apple:Gala", "apple:Fuji", apart=4.0)] == [(3.0, 5.0), (7.0, 5.0)]
+
+
+def test_a_partner_just_too_far_is_told_the_range_of_the_pair_not_of_the_larger_kind() -> None:
+    """A dwarf apple and a large crabapple: the dwarf's shorter range counts, and the words must say it."""
+    yard = yard_of(
+        plant("CA1", "crabapple:Dolgo", (6.2, 5.0)), plant("A4", "apple:Hazen", (0.1, 5.0), rootstock="B.9"),
+        width=40,
+    )
+    found = [finding for finding in run(survey_of(yard)) if finding.kind == "far"]
+    assert found
+    for finding in found:
+        assert float(finding.figures["best"].value) < float(finding.figures["distance"].value)

@@ -15,10 +15,12 @@ from attrs import frozen
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.survey import Survey
+from yardplan.plants.crop_names import crop_name
 from yardplan.plants.cultivar import SelfFruit
 from yardplan.plants.pollen import Verdict, better_crossed
+from yardplan.plants.pollen_examples import examples_for
 from yardplan.plants.pollen_net import NO, NOT_PROVED, YES, PollenNet, net_of
-from yardplan.plants.pollen_outlook import Outlook, Outlooks, named, others_in_words, outlooks
+from yardplan.plants.pollen_outlook import Outlook, Outlooks, named, others_in_words, outlooks, why_not
 from yardplan.plants.pollen_place import place_for
 from yardplan.plants.pollen_range import pollen_range
 from yardplan.plants.pollen_reason import clone_root, kind_of, sex_of
@@ -91,9 +93,13 @@ def _figures(net: PollenNet, outlook: Outlook) -> Figures:
     node = net.nodes[outlook.receiver]
     reach = pollen_range(node.cultivar.crop, node.size, net.place.limits)
     figures: Figures = {
-        "variety": Figure(node.cultivar.name, "text"), "crop": Figure(node.cultivar.crop, "text"),
+        "variety": Figure(node.cultivar.name, "text"), "crop": Figure(crop_name(node.cultivar.crop), "text"),
         "best": Figure(reach.best, "length"), "outer": Figure(reach.outer, "length"),
     }
+    if outlook.needed and outlook.level < YES:
+        examples = examples_for(node.cultivar, net.cultivars, net.judgements)
+        if examples:
+            figures["examples"] = Figure(" or ".join(examples), "text")
     if outlook.others:
         figures["others"] = Figure(others_in_words(net, outlook), "text")
     return figures
@@ -147,12 +153,17 @@ def _weak(net: PollenNet, outlook: Outlook, donor: int) -> Finding:
     distance = float(net.distances[donor, outlook.receiver])
     best, _ = net.reach(donor, outlook.receiver)
     flagged = verdict.flagged
-    figures["why"] = Figure("; ".join(reason.words for reason in flagged) or node.words, "text")
+    why = [reason.words for reason in flagged] or [node.words]
+    if distance > best:
+        why.append(why_not(net, donor, outlook.receiver))
+    figures["why"] = Figure("; ".join(why), "text")
     source = flagged[0].source if flagged else "memory"
     if node.possible:
         figures["why"] = Figure(node.words, "text")
         return _made(net, outlook, "possible", Weight.CAUTION, figures, source)
     if verdict.verdict == "yes" and distance > best:
+        # The pair's range: that of the smaller tree, not of the kind on its own.
+        figures["best"] = Figure(best, "length")
         reach = pollen_range(net.nodes[outlook.receiver].cultivar.crop, node.size, net.place.limits)
         return _made(net, outlook, "far", Weight.CAUTION, figures, reach.source)
     kind = "not_proved" if outlook.level == NOT_PROVED else "weak"
@@ -196,7 +207,7 @@ def _ratios(found: Outlooks) -> Iterator[Finding]:
         donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
         givers = sum(net.nodes[number].count for number in donors)
         if count > ratio.receivers * givers:
-            yield _few(net, clone or crop, count, [int(number) for number in donors], ratio)
+            yield _few(net, clone or crop_name(crop), count, [int(number) for number in donors], ratio)
 
 
 def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Ratio) -> Finding:
@@ -221,7 +232,7 @@ def verdict_between(survey: Survey, donor: str, receiver: str) -> Verdict | None
     return net.verdict(net.number[donor], net.number[receiver])
 
 
-_ADD = "Add another {crop} that suits it within {best}, or change the variety of one of its neighbours"
+_ADD = "Add another {crop} that suits it within {best}[, for example {examples}]"
 
 CHECK = Check(
     name=NAME,
@@ -269,7 +280,7 @@ CHECK = Check(
             title="Partner not proved: {variety}",
             message="{donor}, {distance} away, probably sets {a}"
                     "[ ({overlap} in bloom together, {often})], but: {why}.",
-            clears="Add a partner that is proved, or rely on this one: nobody has published the pair.",
+            clears="Most unlike varieties suit each other: rely on it, or add one that is proved[, as {examples}].",
         ),
         "possible": Wording(
             title="Only a neighbour's tree: {variety}",
