@@ -12,7 +12,7 @@ from support import builders
 
 from yardplan.files.errors import YardFileError
 from yardplan.files.reading import read_yard
-from yardplan.files.writing import PART, backup_of, save, sweep
+from yardplan.files.writing import PART, ChangedOnDisk, backup_of, save, stamp_of, sweep
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 
@@ -120,3 +120,28 @@ def test_strays_of_killed_saves_are_swept_but_not_those_of_running_ones(tmp_path
     assert sweep(tmp_path) == [old]
     assert names(tmp_path) == [new.name, ".c.part"]
     assert sweep(tmp_path / "nowhere") == []
+
+
+def test_a_file_changed_by_another_program_is_not_overwritten_unasked(tmp_path: Path) -> None:
+    path = tmp_path / "my.yard"
+    save(path, ONE)
+    opened = stamp_of(path)
+    save(path, TWO)
+    with pytest.raises(ChangedOnDisk, match="another program has changed it"):
+        save(path, THREE, opened)
+    assert read_yard(path) == TWO
+    save(path, THREE, stamp_of(path))
+    assert read_yard(path) == THREE
+
+
+def test_a_file_that_is_gone_or_only_touched_is_written(tmp_path: Path) -> None:
+    path = tmp_path / "my.yard"
+    save(path, ONE)
+    opened = stamp_of(path)
+    os.utime(path, (1, 1))
+    save(path, TWO, opened)
+    opened = stamp_of(path)
+    path.unlink()
+    assert stamp_of(path) is None
+    save(path, THREE, opened)
+    assert read_yard(path) == THREE

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import contextlib
 import errno
+import hashlib
 import os
 import secrets
 import shutil
@@ -15,12 +16,16 @@ import stat
 import time
 from pathlib import Path
 
+from attrs import frozen
+
 from yardplan.files.errors import YardFileError, cannot_save
 from yardplan.files.layout import yard_to_json
 from yardplan.files.reading import read_yard, yard_from_json
 from yardplan.yard.yard import Yard
 
-__all__ = ["backup_of", "save", "sweep", "write_whole", "yard_to_json"]
+__all__ = [
+    "ChangedOnDisk", "Stamp", "backup_of", "save", "stamp_of", "sweep", "write_whole", "yard_to_json",
+]
 
 #: Ending of the file being written, like no other program's; strays with it are swept.
 PART = ".yardpart"
@@ -34,12 +39,40 @@ def backup_of(path: Path | str) -> Path:
     return path.with_name(path.name + "~")
 
 
-def save(path: Path | str, yard: Yard) -> None:
+@frozen
+class Stamp:
+    """What a file was when it was last read or written: its size and the hash of its bytes."""
+
+    size: int
+    digest: str
+
+
+class ChangedOnDisk(YardFileError):
+    """The file is not what it was when it was opened: another program or person wrote it."""
+
+
+def stamp_of(path: Path | str) -> Stamp | None:
+    """What a file is now, to be given to `save` later; None where there is none or it cannot be read."""
+    try:
+        data = Path(path).read_bytes()
+    except OSError:
+        return None
+    return Stamp(len(data), hashlib.sha256(data).hexdigest())
+
+
+def save(path: Path | str, yard: Yard, expected: Stamp | None = None) -> None:
     """Write the yard to a file. Raises YardFileError; then the old file is as it was.
 
-    A link stays a link and what it points to is rewritten; permission bits are kept.
+    A link stays a link and what it points to is rewritten; permission bits are kept. With `expected`
+    a file that is no longer what it was raises ChangedOnDisk; one that is gone is written anew.
     """
     path = Path(path)
+    now = stamp_of(path) if expected is not None else None
+    if now is not None and now != expected:
+        raise ChangedOnDisk(
+            f"{path.name} was not saved: another program has changed it since it was opened. "
+            "Save under another name, or save again to replace it", path=path,
+        )
     text = yard_to_json(yard)
     _check_readable(text, path.name)
     try:
