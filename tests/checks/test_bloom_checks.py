@@ -26,9 +26,10 @@ def test_early_bloomers_run_more_frost_than_late_ones() -> None:
     assert "P3" not in found
 
 
-def test_one_finding_a_variety_names_all_its_plants() -> None:
-    found = frost.run(orchard("apricot:Goldcot", "apricot:Goldcot"))
-    assert [finding.things for finding in found] == [("P1", "P2")]
+def test_one_finding_a_crop_names_all_its_plants() -> None:
+    found = frost.run(orchard("apricot:Goldcot", "apricot:Harglow", "apricot:Goldcot"))
+    assert [finding.things for finding in found] == [("P1", "P3", "P2")]
+    assert found[0].figures["varieties"].value == "Goldcot, Harglow"
 
 
 def test_frost_is_left_alone_without_frost_dates() -> None:

@@ -280,7 +280,8 @@ CHECK = Check(
             title="Partner not proved: {variety}",
             message="{donor}, {distance} away, probably sets {a}"
                     "[ ({overlap} in bloom together, {often})], but: {why}.",
-            clears="Most unlike varieties suit each other: rely on it, or add one that is proved[, as {examples}].",
+            clears="Most unlike varieties suit each other: rely on it, or add a proved one"
+                   "[, as {examples}].",
         ),
         "possible": Wording(
             title="Only a neighbour's tree: {variety}",

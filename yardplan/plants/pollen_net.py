@@ -21,6 +21,7 @@ from yardplan.plants.pollen_range import SIZES, PollenRange, pollen_range
 from yardplan.plants.pollen_reason import PollenPlace, kind_of
 from yardplan.plants.pollen_tables import Answer, published_cross
 from yardplan.plants.stand import Stand
+from yardplan.yard.planting import PlantKey
 
 Floats = NDArray[np.float32]
 Ints = NDArray[np.int32]
@@ -58,6 +59,8 @@ class Judgements:
         self.place = place
         self._kept: dict[tuple[int, int], Verdict] = {}
         self._known: dict[int, Cultivar] = {}
+        #: Names of sure partners by the plant they would serve, see pollen_examples.
+        self.examples: dict[PlantKey, tuple[str, ...]] = {}
 
     def verdict(self, donor: Cultivar, receiver: Cultivar) -> Verdict:
         """The five steps that do not depend on where the two stand."""

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from yardplan.plants.bloom import Overlap, overlap_of
 from yardplan.plants.bloom_tables import is_low_chill
+from yardplan.plants.crop_names import crop_name
 from yardplan.plants.cultivar import MEMORY, Cultivar
 from yardplan.plants.pollen_reason import (
     PollenPlace,
@@ -36,7 +37,7 @@ def family_step(donor: Cultivar, receiver: Cultivar) -> Reason:
         return said("family", cross)
     if kinds[0].family != kinds[1].family:
         return Reason(step="family", result="failed", source=kinds[1].source,
-                      template=f"{donor.crop} pollen sets no fruit on {receiver.crop}")
+                      template=f"{crop_name(donor.crop)} pollen sets no fruit on {crop_name(receiver.crop)}")
     return Reason(step="family", result="passed", source=kinds[1].source,
                   template=_one_family(donor, receiver, kinds[1].family))
 
@@ -44,7 +45,7 @@ def family_step(donor: Cultivar, receiver: Cultivar) -> Reason:
 def _one_family(donor: Cultivar, receiver: Cultivar, family: str) -> str:
     if donor.crop == receiver.crop:
         return f"both are of the {family} family"
-    return f"{donor.crop} and {receiver.crop} are of one family and cross"
+    return f"{crop_name(donor.crop)} and {crop_name(receiver.crop)} are of one family and cross"
 
 
 def clone_step(donor: Cultivar, receiver: Cultivar) -> Reason:
