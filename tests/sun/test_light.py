@@ -198,7 +198,7 @@ def test_a_plant_inside_a_building_gets_nothing_from_it() -> None:
 
 
 def test_opaque_pieces_of_one_house_count_once() -> None:
-    """An L-shaped house is made of pieces; with a second building behind, both share alike whatever they are."""
+    """An L-shaped house is made of pieces; a second building behind shares alike all the same."""
     from yardplan.yard.ground import Building
 
     bed = suns.bed("D", 14, 10, 2, 2)
@@ -210,7 +210,7 @@ def test_opaque_pieces_of_one_house_count_once() -> None:
 
 
 def test_sky_behind_a_long_wall() -> None:
-    """The sky view beside an endless wall of apparent height B is (1 + cos B) / 2 (even sky, by the cosine)."""
+    """The sky view beside an endless wall of apparent height B is (1 + cos B) / 2 (even sky)."""
     wall = Barrier(id="W", line=((-3000.0, 12.0), (3000.0, 12.0)), height=5.0, thickness=0.01)
     scene = suns.scene(beds=(suns.bed("D", 14.99, 14.99, 0.02, 0.02),), barriers=(wall,))
     low = math.atan2(5.0, 3.0)
