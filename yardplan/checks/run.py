@@ -76,7 +76,7 @@ def _taken_over(
     gone = change.removed if change is not None else frozenset()
     unmoved = change is not None and change.only_moves and not check.places
     for finding in before:
-        if finding.check != check.name or not gone.isdisjoint(finding.things):
+        if not gone.isdisjoint(finding.things):
             continue
         holds = unmoved or not finding.fresh or _may_hold(check, finding, change, survey)
         yield finding if holds else evolve(finding, fresh=False)
@@ -93,13 +93,15 @@ def findings(
     only moves; the former are marked as not fresh. Checks that read light wait until the survey has it.
     """
     found: list[Finding] = []
-    before = previous or ()
+    before: dict[str, list[Finding]] = {}
+    for finding in previous or ():
+        before.setdefault(finding.check, []).append(finding)
     for check in CHECKS:
         unmoved = change is not None and change.only_moves and not check.places and previous is not None
         if not unmoved and _applies(check, survey, near_only):
             found.extend(check.run(survey))
         else:
-            found.extend(_taken_over(check, before, change, survey))
+            found.extend(_taken_over(check, before.get(check.name, ()), change, survey))
     return in_order(found)
 
 

@@ -67,9 +67,3 @@ def state_of(site: Site) -> str:
     """The state or province of a region like `US-NY`, or empty."""
     region = (site.region or "").strip()
     return region[3:].upper() if len(region) > 3 and not region[2].isalnum() else ""
-
-
-def law_for(country: str, height: float) -> LineLaw | None:
-    """The preset for a plant of a mature height, metres."""
-    fitting = [law for law in line_laws(country) if height > law.taller_than or law.taller_than == 0]
-    return fitting[-1] if fitting else None

@@ -6,10 +6,9 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
-from attrs import evolve
 
 from yardplan.checks.check import Wording
-from yardplan.checks.clear.country import LineLaw, country_of, law_for
+from yardplan.checks.clear.country import LineLaw, country_of, line_laws
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.overlaps import TOUCH
 from yardplan.checks.shortfall import in_ground
@@ -51,38 +50,49 @@ def _points(shape: shapely.Geometry) -> tuple[tuple[float, float], ...]:
     return tuple((float(x), float(y)) for x, y in shapely.get_coordinates(shape))
 
 
-def _own_law(survey: Survey, height: float, tall: float) -> LineLaw | None:
-    """The yard's own figures as a law, where they are entered."""
-    name = "lot-line-tall" if height > tall else "lot-line-low"
-    if not survey.rules.is_local(name):
-        return None
-    return LineLaw("", tall, survey.rules.value(name), "", name)
+def _laws(survey: Survey) -> tuple[LineLaw, ...]:
+    """The yard's own figures where they are entered, else the country's presets; lowest plants first."""
+    tall = survey.rules.value("lot-line-height")
+    names = (("lot-line-low", 0.0), ("lot-line-tall", tall))
+    own = [
+        LineLaw("", above, survey.rules.value(name), "", name)
+        for name, above in names if survey.rules.is_local(name)
+    ]
+    return tuple(own) or line_laws(country_of(survey.yard.site))
 
 
 def _by_law(survey: Survey, column: int) -> Iterator[Finding]:
-    layout = survey.layout
-    country = country_of(survey.yard.site)
-    tall = survey.rules.value("lot-line-height")
+    layout, laws = survey.layout, _laws(survey)
+    wanted = np.zeros(len(layout.plants))
+    law_of = np.zeros(len(layout.plants), dtype=np.intp)
+    for number, law in enumerate(laws):
+        held = layout.height > law.taller_than
+        wanted[held], law_of[held] = law.distance, number
     inside = -layout.gaps[:, column]
-    for i in np.nonzero(in_ground(survey) & (inside >= 0))[0]:
-        height = float(layout.height[i])
-        own = _own_law(survey, height, tall)
-        law = own or law_for(country, height)
-        if law is None or inside[i] >= law.distance - survey.rules.value("clearance-tolerance"):
-            continue
-        near, place = layout.nearest(int(i), column), layout.plants[i].place
-        shown = {
-            "distance": Figure(float(inside[i]), "length"), "wanted": Figure(law.distance, "length"),
-            "short": Figure(law.distance - float(inside[i]), "length"), "height": Figure(height, "length"),
-            "direction": Figure(survey.direction(near, place), "text"),
-        }
-        if not own:
-            shown |= {"country": Figure(country, "text"), "law": Figure(law.note, "text")}
-        made = survey.finding(
-            NAME, "law_own" if own else "law", Weight.CONFLICT, (layout.plants[i].id, "lot"),
-            law.note if own else law.source, shown, (Mark((place, near), "line"),),
-        )
-        yield made if own else evolve(made, source=law.source)
+    near = inside < wanted - survey.rules.value("clearance-tolerance")
+    for i in np.nonzero(near & in_ground(survey) & (inside >= 0))[0]:
+        yield _short_of(survey, int(i), column, laws[law_of[i]])
+
+
+def _short_of(survey: Survey, i: int, column: int, law: LineLaw) -> Finding:
+    """The finding of one plant nearer to the lot line than a law or an own figure asks for."""
+    layout = survey.layout
+    inside = -float(layout.gaps[i, column])
+    near, place = layout.nearest(i, column), layout.plants[i].place
+    shown = {
+        "distance": Figure(inside, "length"), "wanted": Figure(law.distance, "length"),
+        "short": Figure(law.distance - inside, "length"),
+        "height": Figure(float(layout.height[i]), "length"),
+        "direction": Figure(survey.direction(near, place), "text"),
+    }
+    things, marks = (layout.plants[i].id, "lot"), (Mark((place, near), "line"),)
+    if not law.country:
+        return survey.finding(NAME, "law_own", Weight.CONFLICT, things, law.note, shown, marks)
+    shown |= {"country": Figure(law.country, "text"), "law": Figure(law.note, "text")}
+    return Finding(
+        check=NAME, kind="law", weight=Weight.CONFLICT, things=things, figures=shown, marks=marks,
+        source=law.source,
+    )
 
 
 def run(survey: Survey) -> list[Finding]:
