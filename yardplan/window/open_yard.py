@@ -22,6 +22,7 @@ from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
+    from yardplan.files.writing import Stamp
     from yardplan.plants.catalogue import Catalogue
     from yardplan.sun.light import LightReport
 
@@ -76,6 +77,8 @@ class OpenYard(QObject):
         self._in_hand: InHand | None = None
         self._moment = Moment()
         self._path: Path | None = None
+        #: What the file was when it was opened or saved last; None: nothing to compare with.
+        self._stamp: Stamp | None = None
         self.undo_stack = QUndoStack(self)
         self.undo_stack.setUndoLimit(UNDO_STEPS)
         self.undo_stack.cleanChanged.connect(self._on_clean)
@@ -273,19 +276,29 @@ class OpenYard(QObject):
 
     def open(self, path: Path | str) -> None:
         """Open a yard file. Raises files.errors.YardFileError, with nothing changed."""
+        from yardplan.files import writing
         from yardplan.files.reading import read_yard
 
+        stamp = writing.stamp_of(path)
         self._load(read_yard(Path(path)), Path(path))
+        self._stamp = stamp
 
     def save(self, path: Path | str | None = None) -> None:
-        """Write the yard to its file, or to another. Raises OSError or YardFileError, still unsaved then."""
+        """Write the yard to its file, or to another. Raises OSError or YardFileError, still unsaved then.
+
+        Where another program has changed the file since, the first try is refused and a second replaces it.
+        """
         from yardplan.files import writing
 
         target = Path(path) if path is not None else self._path
         if target is None:
             raise ValueError("the yard has no file yet: choose one with save as")
-        writing.save(target, self._yard)
-        self._path = target
+        try:
+            writing.save(target, self._yard, self._stamp if target == self._path else None)
+        except writing.ChangedOnDisk:
+            self._stamp = None
+            raise
+        self._path, self._stamp = target, writing.stamp_of(target)
         self.undo_stack.setClean()
         self.saved.emit()
         self.title_changed.emit()
@@ -299,7 +312,7 @@ class OpenYard(QObject):
     def _load(self, yard: Yard, path: Path | None) -> None:
         change = difference(self.shown_yard, yard)
         self._selection = frozenset()
-        self._yard, self._trial, self._path = yard, None, path
+        self._yard, self._trial, self._path, self._stamp = yard, None, path, None
         self.undo_stack.clear()
         self.checks.restart()
         self.shown.emit(change)
