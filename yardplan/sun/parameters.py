@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-import csv
 from collections.abc import Mapping
 from functools import cache
 from typing import Literal, get_args
 
 from attrs import frozen
 
+from yardplan.plants.crop import Habit
+from yardplan.plants.tables import Table
 from yardplan.shipped import resource
 
 Shape = Literal["ellipsoid", "cone", "vase", "cylinder", "dome", "panel"]
@@ -33,18 +34,19 @@ class CrownShape:
     grown_at: float
 
 
-def _rows(name: str) -> list[dict[str, str]]:
-    with resource(name).open(encoding="utf-8", newline="") as file:
-        return list(csv.DictReader(file))
-
-
 @cache
 def parameters() -> Mapping[str, Parameter]:
-    """All figures by name."""
-    return {
-        row["name"]: Parameter(float(row["value"]), row["unit"], row["source"], row["note"])
-        for row in _rows("sun.csv")
-    }
+    """All figures by name. Raises TableError, with file, row and column, when the table is bad."""
+    found: dict[str, Parameter] = {}
+    with Table(resource("sun.csv"), ("name", "value", "unit", "source", "note")) as table:
+        for row in table:
+            name = row.needed("name")
+            if name in found:
+                row.fault("name", f"'{name}' stands there twice")
+            found[name] = Parameter(
+                row.real("value"), row.needed("unit"), row.needed("source"), row.text("note")
+            )
+    return found
 
 
 def figure(name: str) -> float:
@@ -58,12 +60,13 @@ def count(name: str) -> int:
 
 
 @cache
-def crown_shapes() -> Mapping[str, CrownShape]:
-    """The solid of each habit. Raises ValueError for a solid that is not known."""
-    table = {}
-    for row in _rows("crown_shapes.csv"):
-        young, mature = row["young"], row["mature"]
-        if young not in get_args(Shape) or mature not in get_args(Shape):
-            raise ValueError(f"crown_shapes.csv, {row['habit']}: {young} or {mature} is no shape")
-        table[row["habit"]] = CrownShape(young, mature, float(row["grown_at"]))  # type: ignore[arg-type]
-    return table
+def crown_shapes() -> Mapping[Habit, CrownShape]:
+    """The solid of each habit. Raises TableError, with file, row and column, when the table is bad."""
+    found: dict[Habit, CrownShape] = {}
+    with Table(resource("crown_shapes.csv"), ("habit", "young", "mature", "grown_at", "source")) as table:
+        for row in table:
+            young, mature = (row.one_of(column, get_args(Shape)) for column in ("young", "mature"))
+            habit = row.one_of("habit", get_args(Habit))
+            row.needed("source")
+            found[habit] = CrownShape(young, mature, row.real("grown_at"))  # type: ignore[index, arg-type]
+    return found

@@ -238,7 +238,8 @@ def may_hit(casters: Drums, targets: Drums, directions: Floats) -> Triples:
     there = (casters.centres[:, :2] @ frame).astype(np.float32)
     across = there[:, None, :] - here[None, :, :]
     # Short numbers are quick; the room grows by what they may round off.
-    rounding = 1e-6 * max(1.0, float(np.abs(here).max(initial=0.0)), float(np.abs(there).max(initial=0.0)))
+    farthest = np.fmax(*(np.fmax.reduce(np.abs(part), axis=None, initial=1.0) for part in (here, there)))
+    rounding = 1e-6 * float(farthest)
     room = (wide + rounding).astype(np.float32)
     caster, target, beam = np.nonzero(np.abs(across, out=across) <= room[:, :, None])
     # The rest is looked at for those few that lie in the beam's own strip of ground.

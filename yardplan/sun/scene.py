@@ -79,7 +79,8 @@ def gradient_of(site: Site) -> Point:
 
 
 def on_drawing(vectors: Floats, north: float) -> Floats:
-    """Turn (east, north, up) vectors to the drawing's (x, y, up)."""
+    """Turn (east, north, up) vectors to the drawing's (x, y, up); a north that is no number counts as 0."""
+    north = north if math.isfinite(north) else 0.0
     c, s = math.cos(math.radians(north)), math.sin(math.radians(north))
     turn = np.array([[c, -s, 0.0], [s, c, 0.0], [0.0, 0.0, 1.0]])
     return np.asarray(vectors @ turn)
