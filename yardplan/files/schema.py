@@ -1,11 +1,13 @@
 """The JSON Schema (2020-12) of the yard file, made of the document's classes.
 
-The shipped resources/yard.schema.json is this schema's text; ranges and patterns are those of the reader.
+The shipped resources/yard.schema.json is this schema's text (`python -m yardplan.files.schema` prints it);
+ranges and patterns are those of the reader.
 """
 
 from __future__ import annotations
 
 import json
+import sys
 import types
 from collections.abc import Mapping
 from typing import Any, Literal, Union, get_args, get_origin
@@ -50,7 +52,7 @@ def _class(kind: type, definitions: dict[str, Schema]) -> Schema:
         hints = hints_of(kind)
         definitions[name] = {}
         definitions[name] = {
-            "description": (kind.__doc__ or name).strip().splitlines()[0],
+            "description": " ".join((kind.__doc__ or name).split()),
             "type": "object",
             "required": [f.name for f in fields(kind) if f.default is NOTHING],
             "properties": {f.name: _of(hints[f.name], f.name, definitions) for f in fields(kind)},
@@ -101,3 +103,7 @@ def _list(args: tuple[Any, ...], name: str, definitions: dict[str, Schema]) -> S
     kind = COLLECTIONS.get(name)
     items = _class(kind, definitions) if kind else _of(args[0], name, definitions)
     return {"type": "array", "items": items, **least, **most}
+
+
+if __name__ == "__main__":
+    sys.stdout.write(schema_text())
