@@ -40,4 +40,4 @@ def test_a_dense_row():
     )
     nursery = Nursery(crops={"red raspberry": crop("red raspberry", forms=(form,))})
     (finding,) = rows.run(nursery.survey(yard_of(rows=(_row("R1", 4, spacing=0.3),))))
-    assert (finding.kind, finding.figures["wanted"].value) == ("row_dense", 0.45)
+    assert (finding.kind, finding.figures["wanted"].value) == ("row_dense", pytest.approx(0.75 * 0.45))

@@ -48,6 +48,9 @@ def test_json_has_the_promised_fields(crowded: Path):
     findings = json.loads(done.stdout)["findings"]
     for finding in findings:
         assert {"check", "weight", "things", "message", "figures", "source", "clears"} <= finding.keys()
+        assert finding["message"]
+        assert finding["clears"]
+        assert isinstance(finding["source"], str)
     spacing = next(f for f in findings if f["check"] == "spacing")
     assert spacing["things"] == ["A1", "A2"]
     assert spacing["weight"] == "conflict"

@@ -81,7 +81,7 @@ def _one(finding: Finding, names: dict[str, str], system: System) -> dict[str, A
             name: {"value": figure.value, "measure": figure.measure}
             for name, figure in finding.figures.items()
         },
-        "source": {"id": finding.source, "text": said.source_text}, "clears": said.clears,
+        "rule": finding.source, "source": said.source_text, "clears": said.clears,
     }
 
 
