@@ -1,5 +1,7 @@
 import pytest
 from attrs import evolve
+from hypothesis import given
+from hypothesis import strategies as st
 from support.builders import plant, yard_of
 from support.stands import Nursery, size
 
@@ -184,3 +186,38 @@ def test_a_well():
     well = Service(id="S1", kind="well", points=((20.0, 4.0),))
     assert [f.kind for f in found(_by_service(2.0, well), A1=size(1, 3))] == ["well", "well_spray"]
     assert [f.kind for f in found(_by_service(5.0, well), A1=size(1, 3))] == ["well_spray"]
+
+
+NEAR_BY = st.sampled_from(["building", "gas", "overhead line", "septic field", "septic tank", "pool", "path"])
+OBLONG = ((100.0, 90.0), (108.0, 90.0), (108.0, 110.0), (100.0, 110.0))
+
+
+def _with(kind: str, place: tuple[float, float], soil: Soil) -> Yard:
+    things: dict[str, object] = {}
+    if kind == "building":
+        things["buildings"] = (Building(id="X1", footprint=OBLONG, overhang=0.4),)
+    elif kind in ("pool", "path"):
+        things["pavings"] = (Paving(id="X1", kind=kind, outline=OBLONG),)  # type: ignore[arg-type]
+    else:
+        things["services"] = (Service(id="X1", kind=kind, points=OBLONG, area=kind == "septic field"),)  # type: ignore[arg-type]
+    site = Site(latitude=42.0, soil=soil)
+    return yard_of(plant("A1", "apple:X", place), width=200, depth=200, site=site, **things)
+
+
+@given(
+    NEAR_BY, st.floats(0.3, 30), st.floats(0.05, 20), st.floats(0.5, 20), st.floats(0.5, 9),
+    st.sampled_from(["loam", "clay"]),
+)
+def test_more_distance_never_adds_a_clearance_finding(kind, distance, farther, height, spread, texture):
+    soil = Soil(texture=texture)
+
+    def weighed(gap: float) -> dict[str, int]:
+        order = {Weight.CONFLICT: 3, Weight.CAUTION: 2, Weight.ADVICE: 1}
+        findings = found(_with(kind, (100.0 - gap, 100.0), soil), A1=size(spread, height))
+        return {f.kind: order[f.weight] for f in findings}
+
+    near, far = weighed(distance), weighed(distance + farther)
+    # A stem in the dry strip under the eaves moves through the drip line on its way out.
+    passing = {"eaves_drip", "eaves_dry"}
+    assert set(far) - passing <= set(near) - passing
+    assert all(far[name] <= near[name] for name in far.keys() - passing)
