@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from functools import cache
 from pathlib import Path
 
 import jsonschema
@@ -21,7 +22,6 @@ from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
 from yardplan.yard.edits import points_of
 from yardplan.yard.planting import Planting, Row
-from yardplan.yard.yard import Yard
 
 SAMPLES = sorted(folder("sample_yards").glob("*.yard"))
 FIRST = folder("sample_yards") / "first_orchard.yard"
@@ -35,7 +35,9 @@ COMMONPLACE = {
 each = pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
 
 
-def found_in(yard: Yard) -> list[Finding]:
+@cache
+def found_in(path: Path) -> list[Finding]:
+    yard = read_yard(path)
     stand = stand_of(yard, catalogue(), None)
     return findings(survey_of(yard, stand=stand, light=light_report(scene_of(yard, stand))))
 
@@ -65,7 +67,7 @@ def test_every_plant_form_and_rootstock_is_known_and_none_is_commonplace(path: P
         assert crop is not None
         if isinstance(thing, Planting | Row) and thing.rootstock:
             assert crop.rootstock(thing.rootstock) is not None, thing.rootstock
-    assert not [f for f in found_in(yard) if f.check == "known"]
+    assert not [f for f in found_in(path) if f.check == "known"]
 
 
 @each
@@ -134,7 +136,7 @@ def test_the_first_orchard_has_conflicts_of_several_kinds_to_clear() -> None:
     yard = read_yard(FIRST)
     assert 9 <= len(yard.plantings) <= 12
     assert any(tree.kind == "crabapple" and tree.beyond_lot for tree in yard.standing_trees)
-    found = found_in(yard)
+    found = found_in(FIRST)
     conflicts = {(f.check, f.things[0]) for f in found if f.weight is Weight.CONFLICT}
     assert {check for check, _ in conflicts} >= {"spacing", "pollination", "light", "soil"}
     shaded = next(f for f in found if f.check == "light" and f.weight is Weight.CONFLICT)
@@ -146,5 +148,5 @@ def test_the_first_orchard_has_conflicts_of_several_kinds_to_clear() -> None:
 @pytest.mark.parametrize("path", [p for p in SAMPLES if p != FIRST], ids=lambda path: path.stem)
 def test_the_other_samples_are_worked_out(path: Path) -> None:
     """Their spacing, light and pollination hold: a sample is something to learn from."""
-    conflicts = [f for f in found_in(read_yard(path)) if f.weight is Weight.CONFLICT]
+    conflicts = [f for f in found_in(path) if f.weight is Weight.CONFLICT]
     assert [f for f in conflicts if f.check in ("spacing", "light", "pollination", "hardiness")] == []
