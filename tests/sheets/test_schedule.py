@@ -91,7 +91,7 @@ def test_partners_come_from_the_pollen_net(yard):
 
 
 def test_assembly_binds_what_is_asked_for(qapp, yard):
-    order = SheetOrder(survey=survey_of(yard), units="metric", date="24 April 2027")
+    order = SheetOrder(survey=survey_of(yard), units="metric", date="24 April 2027", year=2027)
     document = assemble(order)
     assert [page.title for page in document.pages] == ["Planting plan", "Plant schedule", "Key to the plan"]
     only = assemble(order, ["schedule"])

@@ -9,12 +9,15 @@ from pathlib import Path
 from typing import Any
 
 from yardplan.checks.run import findings
-from yardplan.checks.survey import survey_of
+from yardplan.checks.survey import Survey, survey_of
 from yardplan.checks.wording import names_of, say
 from yardplan.cli.check import yard_in, year_of
 from yardplan.cli.output import CommandError
 from yardplan.plants.catalogue import catalogue
 from yardplan.plants.standing import stand_of
+from yardplan.sun.light import light_report
+from yardplan.sun.scene import scene_of
+from yardplan.yard.yard import Yard
 
 _MONTHS = (
     "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
@@ -30,8 +33,11 @@ def add_parser(subparsers: Any) -> None:
     )
     parser.add_argument("file", help="a yard file (.yard)")
     parser.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.pdf, OUT.svg or OUT.png")
-    parser.add_argument("--what", default="plan,schedule,key",
-                        help="sheets, parted by commas: plan, schedule, key (default: all)")
+    parser.add_argument(
+        "--what", default="plan,schedule,key",
+        help="sheets, parted by commas: plan, schedule, key, setting-out, shopping, findings, light, "
+        "pollination, soil, care, harvest, or all (default: plan,schedule,key)",
+    )
     parser.add_argument("--scale", default="fit", help="1:100, 1:50, 1/8 in, 1/4 in (to the foot), or fit")
     parser.add_argument("--paper", help="A4, A3, Letter or Tabloid (default: by the yard's units)")
     parser.add_argument("--year", default="mature", help="years after planting, or 'mature' (the default)")
@@ -62,20 +68,29 @@ def _write(args: argparse.Namespace) -> list[Path]:
     from yardplan.sheets.session import ensure_application
 
     yard = yard_in(args.file)
+    writer = _writer_for(Path(args.output))
     units = args.units or yard.site.units
-    survey = survey_of(yard, stand=stand_of(yard, catalogue(), year_of(args.year)))
-    found = findings(survey) if args.marks else []
-    names = names_of(survey)
+    what = [word.strip() for word in args.what.split(",") if word.strip()]
+    checked = args.marks or bool({"all", "findings"} & set(what))
+    survey = _survey(yard, year_of(args.year), lit=checked or "light" in what)
+    found = findings(survey) if checked else []
+    names, today = names_of(survey), date.today()
     ensure_application()
     document = assemble(
         SheetOrder(
-            survey=survey, units=units, date=date_words(date.today()), scale=parse_scale(args.scale),
-            paper=paper_named(args.paper) if args.paper else None, findings=tuple(found),
-            said={finding.key: say(finding, names, units).title for finding in found},
+            survey=survey, units=units, date=date_words(today), year=today.year, marks=args.marks,
+            scale=parse_scale(args.scale), paper=paper_named(args.paper) if args.paper else None,
+            findings=tuple(found), said={finding.key: say(finding, names, units).title for finding in found},
         ),
-        [word.strip() for word in args.what.split(",") if word.strip()],
+        what,
     )
-    return _writer_for(Path(args.output))(document, Path(args.output))
+    return writer(document, Path(args.output))
+
+
+def _survey(yard: Yard, year: int | None, *, lit: bool) -> Survey:
+    """The survey; with its light only where a sheet needs it, because light takes longest."""
+    stand = stand_of(yard, catalogue(), year)
+    return survey_of(yard, year=year, stand=stand, light=light_report(scene_of(yard, stand)) if lit else None)
 
 
 def date_words(day: date) -> str:

@@ -8,7 +8,9 @@ from attrs import frozen
 
 from yardplan.checks.finding import Finding
 from yardplan.checks.pollination import outlooks_for
+from yardplan.checks.run import findings as run_checks
 from yardplan.checks.survey import Survey
+from yardplan.checks.wording import names_of
 from yardplan.drawing.rows import bed_places
 from yardplan.drawing.view import FindingKey
 from yardplan.plants.pollen_outlook import named
@@ -17,18 +19,27 @@ from yardplan.sheets.document import Document, Page
 from yardplan.sheets.legend import legend_page
 from yardplan.sheets.paper import Paper, Scale, SheetError, usual_paper
 from yardplan.sheets.planting_plan import PlanRequest, plan_pages
+from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
 from yardplan.sheets.schedule import schedule, schedule_table
-from yardplan.sheets.tables import table_pages
+from yardplan.sheets.tables import Table, table_pages
+from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
+from yardplan.sun.light import light_report
+from yardplan.sun.scene import scene_of
 from yardplan.units import System
 
 
 @frozen(kw_only=True, eq=False)
 class SheetOrder:
-    """What is wanted. `date` in words as it stands on the sheets; `marks` True draws findings on the plan."""
+    """What is wanted. `date` in words as on the sheets; `year` the calendar year of care and harvest.
+
+    `findings` and the words `said` of them are drawn on the plan where `marks` is True.
+    """
 
     survey: Survey
     units: System
     date: str = ""
+    year: int
+    marks: bool = False
     scale: Scale | None = None
     paper: Paper | None = None
     findings: tuple[Finding, ...] = ()
@@ -38,7 +49,8 @@ class SheetOrder:
 def _plan(order: SheetOrder) -> Sequence[Page]:
     return plan_pages(PlanRequest(
         yard=order.survey.yard, stand=order.survey.stand, units=order.units, date=order.date,
-        scale=order.scale, paper=order.paper, findings=order.findings, said=dict(order.said or {}),
+        scale=order.scale, paper=order.paper, findings=order.findings if order.marks else (),
+        said=dict(order.said or {}),
     ))
 
 
@@ -72,26 +84,64 @@ def _schedule(order: SheetOrder) -> Sequence[Page]:
     young = stand_of(survey.yard, survey.base or survey.catalogue, 0)
     counts = {bed.id: len(bed_places(bed)) for bed in survey.yard.beds}
     rows = schedule(mature, young, partner_words(survey), counts)
-    words = "   ".join(word for word in (survey.yard.site.name, order.date) if word)
-    return table_pages(schedule_table(rows, order.units), _flat(order), words)
+    return _tabled(order, schedule_table(rows, order.units))
 
 
 def _legend(order: SheetOrder) -> Sequence[Page]:
     return (legend_page(order.survey.yard, order.survey.stand, _flat(order)),)
 
 
+def _tabled(order: SheetOrder, table: Table) -> Sequence[Page]:
+    words = "   ".join(word for word in (order.survey.yard.site.name, order.date) if word)
+    return table_pages(table, _flat(order), words)
+
+
+def _setting_out(order: SheetOrder) -> Sequence[Page]:
+    """The plan with its fixed points, then the tape lengths."""
+    yard = order.survey.yard
+    plan = plan_pages(PlanRequest(
+        yard=yard, stand=order.survey.stand, units=order.units, date=order.date, scale=order.scale,
+        paper=order.paper, pins=pins(yard), title="Setting-out plan",
+    ))
+    return (*plan, *_tabled(order, setting_out_table(yard, order.units)))
+
+
+def _findings(order: SheetOrder) -> Sequence[Page]:
+    found = order.findings or tuple(run_checks(order.survey))
+    return _tabled(order, findings_table(found, names_of(order.survey), order.units))
+
+
+def _light(order: SheetOrder) -> Sequence[Page]:
+    report = order.survey.light or light_report(scene_of(order.survey.yard, order.survey.stand))
+    return _tabled(order, light_table(order.survey, report))
+
+
 #: Sheets by the word that asks for them, in the order in which they are bound.
 SHEETS: dict[str, Callable[[SheetOrder], Sequence[Page]]] = {
-    "plan": _plan, "schedule": _schedule, "key": _legend,
+    "plan": _plan,
+    "schedule": _schedule,
+    "key": _legend,
+    "setting-out": _setting_out,
+    "shopping": lambda order: _tabled(order, shopping_table(order.survey, order.units)),
+    "findings": _findings,
+    "light": _light,
+    "pollination": lambda order: _tabled(order, pollination_table(order.survey, order.units)),
+    "soil": lambda order: _tabled(order, soil_table(order.survey, order.units)),
+    "care": lambda order: _tabled(order, care_table(order.survey, order.year, order.units)),
+    "harvest": lambda order: _tabled(order, harvest_table(order.survey, order.year, order.units)),
 }
+#: What is bound when nothing else is asked for, and the word that asks for every sheet.
+USUAL = ("plan", "schedule", "key")
+ALL = "all"
 
 
-def assemble(order: SheetOrder, what: Sequence[str] = ("plan", "schedule", "key")) -> Document:
+def assemble(order: SheetOrder, what: Sequence[str] = USUAL) -> Document:
     """The sheets asked for, as one document. Raises SheetError for a sheet there is not."""
-    for word in what:
+    wanted = tuple(SHEETS) if ALL in what else tuple(what)
+    for word in wanted:
         if word not in SHEETS:
-            raise SheetError(f"there is no sheet called '{word}': choose among {', '.join(SHEETS)}")
-    pages = [page for name in SHEETS if name in what for page in SHEETS[name](order)]
+            raise SheetError(f"there is no sheet called '{word}': choose among {', '.join(SHEETS)}, {ALL}")
+    pages = [page for name in SHEETS if name in wanted for page in SHEETS[name](order)]
     if not pages:
         raise SheetError("no sheet was asked for")
     return Document(title=f"{order.survey.yard.site.name}: {pages[0].title.lower()}", pages=tuple(pages))

@@ -10,6 +10,7 @@ from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from yardplan import __version__
 from yardplan.drawing.style import on_white_paper
+from yardplan.sheets.bookmarks import with_bookmarks
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import Paper, SheetError
 from yardplan.sheets.session import ensure_application
@@ -59,7 +60,8 @@ def pdf_bytes(document: Document, progress: Progress | None = None) -> bytes:
                 progress((number + 1) / len(document.pages))
     painter.end()
     buffer.close()
-    return bytes(data.data())
+    titles = [page.title for page in document.pages]
+    return with_bookmarks(bytes(data.data()), titles, document.language)
 
 
 def write_bytes(path: Path, data: bytes) -> None:

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from attrs import evolve, frozen
-from PySide6.QtCore import QLineF, QRectF
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding
+from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.dimensions import draw_edge_lengths
 from yardplan.drawing.furniture import draw_north, site_facts
 from yardplan.drawing.labels import arrange, draw_arranged
-from yardplan.drawing.lettering import GROUND, draw_turned
+from yardplan.drawing.lettering import GROUND, Type, draw_text, draw_turned, text_size
 from yardplan.drawing.painter import draw_findings, draw_ground, draw_plants
-from yardplan.drawing.style import HAIR, STANDING_DASH, pen
+from yardplan.drawing.shapes import polyline
+from yardplan.drawing.style import HAIR, STANDING_DASH, colour, pen
 from yardplan.drawing.view import FindingKey, Layers, PlanView, extent
 from yardplan.plants.stand import Stand
 from yardplan.sheets.band import Band, draw_band, draw_frame
@@ -21,6 +23,7 @@ from yardplan.sheets.paper import Paper, Scale, best_fit, usual_paper
 from yardplan.sheets.surface import Surface
 from yardplan.sheets.tiling import OVERLAP, Tile, Tiling, tile
 from yardplan.units import System
+from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
 
 #: Paper left free on every side, millimetres: printers cannot reach the edge.
@@ -41,7 +44,7 @@ _ON_PAPER = Layers(shadows=False, partners=False)
 class PlanRequest:
     """What to draw and how. `scale` None: the largest usual one that fits a sheet. `paper` None: by units.
 
-    `said` words by finding key; marks are drawn only where findings are given.
+    `said` words by finding key; marks are drawn only where findings are given. `pins` fixed points by name.
     """
 
     yard: Yard
@@ -53,6 +56,8 @@ class PlanRequest:
     findings: tuple[Finding, ...] = ()
     said: dict[FindingKey, str] | None = None
     layers: Layers = _ON_PAPER
+    pins: tuple[tuple[str, Point], ...] = ()
+    title: str = "Planting plan"
 
 
 def band_height(paper: Paper) -> float:
@@ -99,13 +104,13 @@ def plan_pages(request: PlanRequest) -> tuple[Page, ...]:
     """The sheets of the plan."""
     paper, scale, tiling = layout(request)
     return tuple(
-        Page(paper, _page_title(tiling, part), _Drawing(request, paper, scale, tiling, part))
+        Page(paper, _page_title(request, tiling, part), _Drawing(request, paper, scale, tiling, part))
         for part in tiling.tiles
     )
 
 
-def _page_title(tiling: Tiling, part: Tile) -> str:
-    return "Planting plan" if len(tiling.tiles) == 1 else f"Planting plan, sheet {part.name}"
+def _page_title(request: PlanRequest, tiling: Tiling, part: Tile) -> str:
+    return request.title if len(tiling.tiles) == 1 else f"{request.title}, sheet {part.name}"
 
 
 @frozen(eq=False)
@@ -162,6 +167,7 @@ class _Drawing:
             if not building.beyond_lot:
                 # Inside, so that the ground round the house stays free for what grows there.
                 draw_edge_lengths(painter, view, building.footprint, closed=True, off=-9.0)
+        _draw_pins(painter, view, self.request.pins)
         draw_north(painter, view, self._north_box(surface, field).center())
         self._draw_joins(painter, view, surface, field)
 
@@ -188,7 +194,34 @@ class _Drawing:
         request = self.request
         grown = "full size" if request.stand.year is None else f"year {request.stand.year}"
         last = [f"{self.scale.words} on {self.paper.name}", grown, request.date]
-        return [*site_facts(evolve(_bare, yard=request.yard)), "   ".join(word for word in last if word)]
+        facts = site_facts(evolve(_bare, yard=request.yard))
+        return [request.title, *facts, "   ".join(word for word in last if word)]
 
 
+def _draw_pins(painter: QPainter, view: PlanView, pins: tuple[tuple[str, Point], ...]) -> None:
+    """Fixed points: a filled triangle on its tip, and the name on a side where no other pin stands."""
+    u = view.unit
+    crowd = Crowd(64.0 * u)
+    for _, place in pins:
+        at = view.at(place)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour("conflict"))
+        corners = [at, at + QPointF(-4.5 * u, -8 * u), at + QPointF(4.5 * u, -8 * u)]
+        painter.drawPath(polyline(corners, closed=True))
+        crowd.take(QRectF(corners[1], QPointF(corners[2].x(), at.y())))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    for name, place in pins:
+        wide, high = text_size(name, _PIN, u)
+        at = view.at(place)
+        corners = [
+            at + QPointF(-wide / 2, -8.5 * u - high), at + QPointF(5.5 * u, -4 * u - high / 2),
+            at + QPointF(-5.5 * u - wide, -4 * u - high / 2), at + QPointF(-wide / 2, 0.5 * u),
+        ]
+        boxes = [QRectF(corner.x(), corner.y(), wide, high) for corner in corners]
+        box = next((box for box in boxes if crowd.free_of_words(box)), boxes[0])
+        crowd.take(box)
+        draw_text(painter, view, box, name, _PIN)
+
+
+_PIN = Type(12.0, "bold", ink="conflict", halo="paper")
 _bare = PlanView(yard=Yard(), stand=Stand(year=None), scale=1.0, origin=(0.0, 0.0))

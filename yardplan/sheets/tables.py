@@ -20,7 +20,7 @@ _CELL = Type(11.5)
 _KEY = Type(11.5, "bold")
 #: Room on both sides of a column, and above and below a row, millimetres.
 _PAD, _ROW_PAD = 1.4, 1.2
-_TITLE_HIGH, _FOOT_HIGH = 13.0, 8.0
+_TITLE_HIGH, _FOOT_HIGH, _NOTES_OFF = 13.0, 8.0, 3.0
 #: Lines are broken for this many dots per millimetre; other surfaces differ by a rounding of type.
 _MEASURE = 40.0
 
@@ -53,6 +53,14 @@ class _Line:
     high: float
 
 
+@frozen(eq=False)
+class _Sheet:
+    """What stands on one page: rows, then lines of notes with the gap above each, millimetres."""
+
+    rows: list[_Line]
+    notes: list[tuple[float, str]]
+
+
 def _line_high(face: Type) -> float:
     return text_size("N", face, UNIT_MM * _MEASURE)[1] / _MEASURE
 
@@ -75,20 +83,33 @@ class _Setter:
         deepest = max(len(lines) for lines in cut)
         return _Line(tuple(cut), deepest * _line_high(_HEAD if head else _CELL) + 2 * _ROW_PAD)
 
-    def pages(self) -> list[list[_Line]]:
-        """Lines of each page; a row is never broken over two."""
+    def pages(self) -> list[_Sheet]:
+        """Rows, then notes, laid out on pages; a row is never broken over two, a note only between lines."""
         head = self.line([column.head for column in self.table.columns], head=True)
-        room = self.paper.high - 2 * MARGIN - _TITLE_HIGH - _FOOT_HIGH - head.high
-        pages: list[list[_Line]] = [[]]
-        left = room
+        room = self.paper.high - 2 * MARGIN - _TITLE_HIGH - _FOOT_HIGH
+        pages = [_Sheet([], [])]
+        left = room - head.high
         for row in self.table.rows:
             line = self.line(row)
-            if line.high > left and pages[-1]:
-                pages.append([])
-                left = room
-            pages[-1].append(line)
+            if line.high > left and pages[-1].rows:
+                pages.append(_Sheet([], []))
+                left = room - head.high
+            pages[-1].rows.append(line)
             left -= line.high
+        self._lay_notes(pages, left - _NOTES_OFF, room)
         return pages
+
+    def _lay_notes(self, pages: list[_Sheet], left: float, room: float) -> None:
+        high = _line_high(FACT)
+        wide = (self.paper.wide - 2 * MARGIN) * _MEASURE
+        for note in self.table.notes:
+            for number, text in enumerate(broken(note, wide, FACT, UNIT_MM * _MEASURE)):
+                gap = 0.8 if number == 0 else 0.0
+                if high + gap > left:
+                    pages.append(_Sheet([], []))
+                    left = room
+                pages[-1].notes.append((gap, text))
+                left -= high + gap
 
 
 def table_pages(table: Table, paper: Paper, subtitle: str = "") -> tuple[Page, ...]:
@@ -97,31 +118,35 @@ def table_pages(table: Table, paper: Paper, subtitle: str = "") -> tuple[Page, .
     pages = setter.pages()
     return tuple(
         Page(paper, table.title if number == 0 else f"{table.title}, page {number + 1}",
-             _TablePage(setter, lines, number, len(pages), subtitle))
-        for number, lines in enumerate(pages)
+             _TablePage(setter, sheet, number, len(pages), subtitle))
+        for number, sheet in enumerate(pages)
     )
 
 
 class _TablePage:
     """Draws one page of a table."""
 
-    def __init__(self, setter: _Setter, lines: list[_Line], number: int, count: int, subtitle: str) -> None:
-        self.setter, self.lines = setter, lines
+    def __init__(self, setter: _Setter, sheet: _Sheet, number: int, count: int, subtitle: str) -> None:
+        self.setter, self.sheet = setter, sheet
         self.number, self.count, self.subtitle = number, count, subtitle
 
     def __call__(self, surface: Surface) -> None:
         table, paper = self.setter.table, self.setter.paper
         draw_page_title(surface, table.title, self.subtitle)
         y = MARGIN + _TITLE_HIGH
-        head = self.setter.line([column.head for column in table.columns], head=True)
-        self._rule(surface, y, MEDIUM)
-        y = self._row(surface, head, y, head=True)
-        self._rule(surface, y, FINE)
-        for line in self.lines:
-            y = self._row(surface, line, y)
-            self._rule(surface, y, HAIR)
-        if self.number == self.count - 1:
-            draw_notes(surface, paper, table.notes, y + 3.0)
+        if self.sheet.rows or self.number == 0:
+            head = self.setter.line([column.head for column in table.columns], head=True)
+            self._rule(surface, y, MEDIUM)
+            y = self._row(surface, head, y, head=True)
+            self._rule(surface, y, FINE)
+            for line in self.sheet.rows:
+                y = self._row(surface, line, y)
+                self._rule(surface, y, HAIR)
+            y += _NOTES_OFF
+        for gap, text in self.sheet.notes:
+            y += gap
+            put(surface, MARGIN, y, text, FACT)
+            y += _line_high(FACT)
         draw_foot(surface, paper, f"page {self.number + 1} of {self.count}" if self.count > 1 else "")
 
     def _rule(self, surface: Surface, y: float, weight: float) -> None:
@@ -155,18 +180,6 @@ def draw_page_title(surface: Surface, title: str, subtitle: str) -> None:
     """Title and subtitle at the top of a page of words."""
     put(surface, MARGIN, MARGIN - 2.0, title, evolve(TITLE, size=17.0))
     put(surface, MARGIN, MARGIN + 4.8, subtitle, FACT)
-
-
-def draw_notes(surface: Surface, paper: Paper, notes: Sequence[str], y: float) -> None:
-    """Sentences under a table, as far as the page reaches."""
-    high = _line_high(FACT)
-    for note in notes:
-        for text in broken(note, (paper.wide - 2 * MARGIN) * _MEASURE, FACT, UNIT_MM * _MEASURE):
-            if y + high > paper.high - MARGIN:
-                return
-            put(surface, MARGIN, y, text, FACT)
-            y += high
-        y += 0.8
 
 
 def draw_foot(surface: Surface, paper: Paper, words: str) -> None:

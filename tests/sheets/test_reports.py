@@ -1,0 +1,129 @@
+"""Tables of findings, light, pollination, soil, setting-out, shopping, care and harvest."""
+
+import math
+
+import pytest
+from support.pdf_lines import reader_of
+
+from yardplan.arrange.setting_out import pegs
+from yardplan.care.tasks import care_plan
+from yardplan.checks.run import findings
+from yardplan.checks.survey import survey_of
+from yardplan.checks.wording import names_of
+from yardplan.files.reading import read_yard
+from yardplan.plants.catalogue import catalogue
+from yardplan.plants.standing import stand_of
+from yardplan.sheets.assembly import ALL, SHEETS, SheetOrder, assemble
+from yardplan.sheets.pdf import pdf_bytes
+from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
+from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
+from yardplan.shipped import folder
+from yardplan.sun.light import light_report
+from yardplan.sun.scene import scene_of
+from yardplan.units import parse_length
+
+
+@pytest.fixture(scope="module")
+def survey():
+    yard = read_yard(folder("sample_yards") / "first_orchard.yard")
+    stand = stand_of(yard, catalogue())
+    return survey_of(yard, stand=stand, light=light_report(scene_of(yard, stand)))
+
+
+def columns(table):
+    """Cells by the head of their column, row by row (the last of columns with one head)."""
+    heads = [column.head for column in table.columns]
+    assert all(len(row) == len(heads) for row in table.rows)
+    return [dict(zip(heads, row, strict=True)) for row in table.rows]
+
+
+def test_every_finding_has_its_line(survey):
+    found = findings(survey)
+    rows = columns(findings_table(found, names_of(survey), "metric"))
+    assert len(rows) == len(found) > 3
+    assert [row["Weight"].lower() for row in rows] == [finding.weight.value for finding in found]
+    assert all(row["What"] and row["What clears it"] and row["By which rule"] for row in rows)
+    assert findings_table((), {}, "metric").notes == ("Nothing was found.",)
+
+
+def test_light_adds_up(survey):
+    rows = columns(light_table(survey, survey.light))
+    by_key = {row["Key"]: row for row in rows}
+    for plant in survey.yard.plantings:
+        row = by_key[plant.id]
+        assert row["Sun at the crown"] == f"{survey.light.plants[plant.id].hours:.1f} h"
+        taken = sum(float(part.split(" h ")[0]) for part in row["Taken by"].split(", ") if " h " in part)
+        given = float(row["Sun at the crown"].split()[0]) + taken
+        # Takers under 0.1 h are left out, and each figure is rounded.
+        assert given == pytest.approx(float(row["Open ground"].split()[0]), abs=0.8)
+
+
+def test_pollination_names_partner_or_says_none(survey):
+    rows = columns(pollination_table(survey, "metric"))
+    assert rows
+    for row in rows:
+        assert row["Best partner"]
+        assert (row["Best partner"] == "none here") == (row["Distance"] == "")
+        assert row["To expect"]
+
+
+def test_soil_work_says_when_and_how_much(survey):
+    rows = columns(soil_table(survey, "metric"))
+    assert rows
+    assert all(row["When"] and row["How"] and row["Source"] for row in rows)
+
+
+def test_tapes_of_the_sheet_find_the_peg_again(survey):
+    yard = survey.yard
+    places = dict(pins(yard))
+    table = setting_out_table(yard, "metric")
+    assert [row[0] for row in table.rows] == [peg.key for peg in pegs(yard)]
+    for peg, row in zip(pegs(yard), table.rows, strict=True):
+        _, first, one, second, other, side, _, _, _, _ = row
+        assert math.dist(places[first], peg.place) == pytest.approx(parse_length(one), abs=0.006)
+        assert math.dist(places[second], peg.place) == pytest.approx(parse_length(other), abs=0.006)
+        (ax, ay), (bx, by), (x, y) = places[first], places[second], peg.place
+        left = (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0
+        assert side.startswith("left" if left else "right")
+    # Every fixed point that a line names is told in full.
+    assert all(f"{name} " in table.notes[0] for name in places)
+
+
+def test_shopping_counts_what_is_planted(survey):
+    rows = columns(shopping_table(survey, "metric"))
+    akane = next(row for row in rows if "Akane" in row["Item"])
+    assert akane["Quantity"] == str(sum(p.plant.cultivar == "Akane" for p in survey.yard.plantings))
+
+
+def test_care_loses_no_task_and_no_caution(survey):
+    plan, table = care_plan(survey, 2027, "metric"), care_table(survey, 2027, "metric")
+    rows = columns(table)
+    for task in plan.tasks:
+        assert any(row["Work"].startswith(task.title) and task.what in row["Plants"] for row in rows)
+        assert all(any(words in note for note in table.notes) for words in task.cautions)
+    numbers = {int(n) for row in rows for n in row["Take care"].split(", ") if n}
+    assert all(any(note.startswith(f"{n}. ") for note in table.notes) for n in numbers)
+    assert any("Label, law" in note for note in table.notes)
+
+
+def test_harvest_is_an_estimate(survey):
+    table = harvest_table(survey, 2027, "imperial")
+    assert table.rows
+    assert any("estimates" in note for note in table.notes)
+
+
+def test_all_sheets_in_one_document_with_every_note(qapp, survey):
+    order = SheetOrder(
+        survey=survey, units="metric", date="24 April 2027", year=2027, findings=tuple(findings(survey))
+    )
+    document = assemble(order, [ALL])
+    read = reader_of(pdf_bytes(document))
+    titles = [entry.title for entry in read.outline]
+    for wanted in ("Planting plan", "Plant schedule", "Key to the plan", "Setting-out plan", "Setting out",
+                   "Shopping list", "Conflicts, cautions and advice", "Light", "Pollination", "Soil work",
+                   "Care in 2027", "Harvest from spring 2027"):
+        assert wanted in titles
+    assert len(SHEETS) == 11
+    words = " ".join(" ".join(page.extract_text() for page in read.pages).split())
+    for note in care_table(survey, 2027, "metric").notes:
+        assert " ".join(note.split())[:60] in words
