@@ -11,6 +11,7 @@ from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import MEMORY, Cultivar, SelfFruit
 from yardplan.units import System, format_coarse
 from yardplan.window.panels.catalogue_filter import self_words, zone_words
+from yardplan.window.panels.garden_facts import ornament, resistance
 
 #: A part of a note that speaks of the table, not of the plant.
 _ABOUT_TABLE = re.compile(r"\b[a-z]+_[a-z_]+\b|changed here|was \d")
@@ -87,14 +88,14 @@ def _lines(cultivar: Cultivar, units: System) -> list[tuple[str, str, str]]:
         ("Bloom", "bloom_season", _bloom(cultivar)),
         ("Ripens", "harvest_season", cultivar.harvest_season),
         ("Winter chill", "chill_hours", span_words(cultivar.chill_hours, "h at or under 7 °C")),
-        ("Height", "height_ft", _length_span(cultivar.height, units)),
-        ("Spread", "spread_ft", _length_span(cultivar.spread, units)),
-        ("In a pot", "container_ok", cultivar.container),
+        ("Height", "height", _length_span(cultivar.height, units)),
+        ("Spread", "spread", _length_span(cultivar.spread, units)),
+        ("In a pot", "container", cultivar.container),
         ("Thornless", "thornless", "" if cultivar.thornless == "n/a" else cultivar.thornless),
         ("Pollen", "pollen_good", _pollen(cultivar)),
         ("Chromosomes", "ploidy", "" if ploidy is None else _PLOIDY.get(ploidy, f"{ploidy} sets")),
         ("Pollen alleles", "s_alleles", " ".join(cultivar.s_alleles)),
-        ("Incompatible group", "incompat_group", cultivar.incompatibility_group),
+        ("Incompatible group", "incompatibility_group", cultivar.incompatibility_group),
         ("Pollination group", "pollination_group", cultivar.pollination_group),
         ("Sport of", "species", cultivar.sport_of or ""),
         ("Species", "species", cultivar.species),
@@ -112,7 +113,8 @@ def card_facts(cultivar: Cultivar, crop: Crop | None, units: System) -> list[Car
     ]
     if cultivar.own:
         facts.insert(0, CardFact("From", "your own records in this yard's file"))
-    return facts + (_crop_facts(crop) if crop else [])
+    facts += _crop_facts(crop) if crop else []
+    return facts + [CardFact(*told) for told in (*resistance(cultivar), *ornament(cultivar))]
 
 
 def _source(cultivar: Cultivar, column: str) -> str:

@@ -232,6 +232,12 @@ class ChoiceEntry(Entry):
         self.combo.setPlaceholderText(_SEVERAL if value is MIXED else "")
         self.combo.setCurrentIndex(-1 if value is MIXED else self._values.index(value))
 
+    @property
+    def value(self) -> Any:
+        """What is chosen."""
+        number = self.combo.currentIndex()
+        return MIXED if number < 0 else self._values[number]
+
     def _picked(self, number: int) -> None:
         self.entered.emit(self._values[number])
 
