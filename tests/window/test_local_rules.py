@@ -8,7 +8,7 @@ from support import builders
 from support.widgets import too_small, unnamed
 
 from yardplan.checks.rules import RuleError, shipped_rules
-from yardplan.window.dialogs.local_rules import HERE, LocalRules, read_figure
+from yardplan.window.dialogs.local_rules import HERE, LocalRules, figure_words, read_figure
 from yardplan.window.open_yard import OpenYard
 from yardplan.yard.yard import Yard
 
@@ -47,7 +47,7 @@ def test_a_local_figure_wins_in_the_checks_and_can_be_undone(rules: LocalRules) 
     open_yard = rules.rows._open_yard
     assert "conflict" not in weights(open_yard)
     row = row_of(rules, "spacing-too-close")
-    assert rules.rows.setData(rules.rows.index(row, HERE), "0.01")
+    assert rules.rows.setData(rules.rows.index(row, HERE), "1")
     assert open_yard.yard.rules == {"spacing-too-close": 0.01}
     assert open_yard.survey.rules.is_local("spacing-too-close")
     assert weights(open_yard) == {"conflict"}
@@ -57,18 +57,18 @@ def test_a_local_figure_wins_in_the_checks_and_can_be_undone(rules: LocalRules) 
 
 def test_a_figure_out_of_range_is_refused_with_the_range(rules: LocalRules) -> None:
     row = row_of(rules, "spacing-too-close")
-    assert not rules.rows.setData(rules.rows.index(row, HERE), "7")
-    assert "outside 0 to 0.8" in rules.rows.fault
+    assert not rules.rows.setData(rules.rows.index(row, HERE), "700 %")
+    assert "outside 0 to 80 %" in rules.rows.fault
     assert rules.rows._open_yard.yard.rules == {}
 
 
 def test_back_to_ours_and_only_local(rules: LocalRules) -> None:
     row = row_of(rules, "spacing-too-close")
-    rules.rows.setData(rules.rows.index(row, HERE), "0.3")
+    rules.rows.setData(rules.rows.index(row, HERE), "30")
     rules.only_local.setChecked(True)
     assert rules.found.rowCount() == 1
     rules.table.setCurrentIndex(rules.found.index(0, HERE))
-    assert "Allowed here: 0 to 0.8" in rules.source.text()
+    assert "Allowed here: 0 to 80 %" in rules.source.text()
     rules.reset.click()
     assert rules.rows._open_yard.yard.rules == {}
     assert rules.found.rowCount() == 0
@@ -76,10 +76,10 @@ def test_back_to_ours_and_only_local(rules: LocalRules) -> None:
 
 def test_every_rule_takes_its_own_figure_and_refuses_one_beyond() -> None:
     for rule in shipped_rules().values():
-        assert read_figure(rule, f"{rule.value!r}") == rule.value
+        assert read_figure(rule, figure_words(rule, rule.value)) == pytest.approx(rule.value, rel=1e-5)
         assert read_figure(rule, "") is None
         with pytest.raises(RuleError):
-            read_figure(rule, f"{rule.high + 1}")
+            read_figure(rule, f"{100 * rule.high + 1}")
         with pytest.raises(RuleError):
             read_figure(rule, "nan")
 

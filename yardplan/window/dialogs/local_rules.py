@@ -33,6 +33,12 @@ from yardplan.window.theme import font
 
 COLUMNS = ("Rule", "Ours", "Here", "Unit")
 RULE, OURS, HERE, UNIT = range(4)
+#: How the units of the table are said, and how many shown ones make one of the table's.
+_UNITS = {
+    "share": "%", "C": "°C", "C difference": "°C apart", "kg/m2": "kg per m²", "litres": "L",
+    "times height": "× height",
+}
+_FACTORS = {"share": 100.0}
 #: Two lines of a rule's words; the whole of it shows under the table.
 _ROW_HEIGHT = 38
 _Index = QModelIndex | QPersistentModelIndex
@@ -43,17 +49,32 @@ def rule_words(rule: Rule) -> str:
     return rule.note or rule.name.replace("-", " ").capitalize()
 
 
+def unit_words(rule: Rule) -> str:
+    """The unit as people say it: shares are shown in percent."""
+    return _UNITS.get(rule.unit, rule.unit)
+
+
+def figure_words(rule: Rule, value: float) -> str:
+    """A figure of a rule as shown, without its unit."""
+    return f"{value * _FACTORS.get(rule.unit, 1.0):g}"
+
+
+def range_words(rule: Rule) -> str:
+    """What a figure may be: `0 to 80 %`."""
+    return f"{figure_words(rule, rule.low)} to {figure_words(rule, rule.high)} {unit_words(rule)}"
+
+
 def read_figure(rule: Rule, typed: str) -> float | None:
     """A local figure as typed, None to go back to ours. Raises RuleError with the allowed range."""
-    text = typed.strip().replace(",", ".").replace("−", "-").removesuffix(rule.unit).strip()
+    text = typed.strip().replace(",", ".").replace("−", "-").removesuffix(unit_words(rule)).strip()
     if not text:
         return None
     try:
-        value = float(text)
+        value = float(text) / _FACTORS.get(rule.unit, 1.0)
     except ValueError:
         raise RuleError(f"'{typed}' is not a number") from None
     if not rule.low <= value <= rule.high:
-        raise RuleError(f"{value:g} is outside {rule.low:g} to {rule.high:g} {rule.unit}")
+        raise RuleError(f"{text} is outside {range_words(rule)}")
     return value
 
 
@@ -91,8 +112,8 @@ class RuleRows(QAbstractTableModel):
             return None
         rule, local = self.rules[index.row()], self.local(index.row())
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
-            here = "" if local is None else f"{local:g}"
-            return (rule_words(rule), f"{rule.value:g}", here, rule.unit)[index.column()]
+            here = "" if local is None else figure_words(rule, local)
+            return (rule_words(rule), figure_words(rule, rule.value), here, unit_words(rule))[index.column()]
         if role == Qt.ItemDataRole.ToolTipRole:
             return f"{rule_words(rule)}\n{cited(rule.source)}"
         if role == Qt.ItemDataRole.FontRole and local is not None:
@@ -202,7 +223,7 @@ class LocalRules(BesideBox):
     def _show_source(self, index: QModelIndex, *_: object) -> None:
         rule = self.rows.rules[self.found.mapToSource(index).row()] if index.isValid() else None
         self.source.setText("" if rule is None else (
-            f"{rule_words(rule)}. Allowed here: {rule.low:g} to {rule.high:g} {rule.unit}. "
+            f"{rule_words(rule)}. Allowed here: {range_words(rule)}. "
             f"Source of ours: {cited(rule.source)}"
         ))
 
