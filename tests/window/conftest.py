@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 
 from yardplan.window.main_window import MainWindow
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.questions import Questions
 from yardplan.window.theme import Theme
 from yardplan.yard.yard import Yard
 
@@ -37,6 +38,19 @@ def theme(qapp: QApplication, tmp_path) -> Iterator[Theme]:
     qapp.setStyleSheet("")
 
 
+def _forbid_questions(window: MainWindow) -> None:
+    """A question that a test does not answer fails it, in place of a box that waits for ever."""
+
+    def forbidden(name: str) -> Callable[..., object]:
+        def ask(*words: object) -> object:
+            raise AssertionError(f"the window asked {name} {words}")
+
+        return ask
+
+    for name in [n for n in vars(Questions) if not n.startswith("_")]:
+        setattr(window.questions, name, forbidden(name))
+
+
 @pytest.fixture
 def make_window(theme: Theme, qtbot, tmp_path) -> Iterator[Callable[..., MainWindow]]:
     """Make shown, furnished windows with settings and recovery of their own; closed when the test ends."""
@@ -46,6 +60,7 @@ def make_window(theme: Theme, qtbot, tmp_path) -> Iterator[Callable[..., MainWin
         settings = QSettings(str(tmp_path / f"window{len(made)}.ini"), QSettings.Format.IniFormat)
         window = MainWindow(OpenYard(yard), settings=settings, recovery=tmp_path / f"recovery{len(made)}")
         window.theme = theme
+        _forbid_questions(window)
         made.append(window)
         window.resize(*size)
         window.show()
@@ -60,3 +75,9 @@ def make_window(theme: Theme, qtbot, tmp_path) -> Iterator[Callable[..., MainWin
         window.questions.save_changes = lambda name: "discard"
         window.close()
         window.deleteLater()
+
+
+@pytest.fixture
+def windows() -> list[MainWindow]:
+    """One window kept over the examples of a property."""
+    return []

@@ -322,4 +322,6 @@ class OpenYard(QObject):
 
     def close(self) -> None:
         """Stop long work; call before the window goes."""
+        # A stack that is taken down still tells of its steps, to listeners that are gone by then.
+        self.undo_stack.blockSignals(True)
         self.checks.stop()
