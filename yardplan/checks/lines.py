@@ -69,7 +69,8 @@ def _crossings(points: Array, edges: Edges) -> NDArray[np.bool_]:
     x1, y1, x2, y2 = edges.ends.T
     px, py = points[:, :1], points[:, 1:]
     straddles = (y1 > py) != (y2 > py)
-    rise = np.where(y2 == y1, 1.0, y2 - y1)
+    # An edge flatter than any tape can tell would overflow the division.
+    rise = np.where(np.abs(y2 - y1) < 1e-12, 1.0, y2 - y1)
     left = px < (x2 - x1) * (py - y1) / rise + x1
     odd = np.add.reduceat(straddles & left, edges.starts, axis=1) % 2 == 1
     inside: NDArray[np.bool_] = odd & edges.closed
