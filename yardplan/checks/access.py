@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.shortfall import Mask
 from yardplan.checks.survey import Survey
 from yardplan.checks.ways import Shapes, Ways, crown_shapes, ways_of
@@ -130,7 +131,7 @@ def run(survey: Survey) -> list[Finding]:
     ways = ways_of(survey)
     if ways is None or not (survey.yard.plantings or survey.yard.rows or survey.yard.beds):
         return []
-    found = [*_shut_off(survey, ways), *_narrow_gates(survey, ways), *_ladders(survey)]
+    found = [*_shut_off(survey, ways), *_narrow_gates(survey, ways), *grouped(_ladders(survey))]
     for bed in survey.yard.beds:
         if len(bed.outline) >= 3:
             found.extend(_bed(survey, ways, bed))
@@ -162,11 +163,10 @@ CHECK = Check(
             "{share} out of reach",
         ),
         "ladder": Wording(
-            "{a} grows to {height} and is picked from a ladder, but fewer than two sides have {room} of free "
-            "ground beyond its crown.",
-            "Leave {room} free on two sides, or choose a form that is picked from the ground. Set "
-            "ladders on level "
-            "ground, away from power lines.",
+            "Picked from a ladder, but with {room} of free ground beyond the crown on fewer than two sides: "
+            "{things}.",
+            "Leave {room} free on two sides, or choose a form that is picked from the ground. Set ladders "
+            "on level ground, away from power lines.",
             "no room for a ladder",
         ),
         "no_gate": Wording(

@@ -10,6 +10,7 @@ import shapely
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import form_of
 from yardplan.checks.survey import Survey
@@ -102,7 +103,6 @@ def _rows(survey: Survey) -> Iterator[Finding]:
                 NAME, "row_full", Weight.CONFLICT, (row.id,), "stem-in-row", shown,
                 (Mark(row.row.line, "line"),),
             )
-        yield from _direction(survey, row.id, row.row)
 
 
 def _direction(survey: Survey, thing: str, row: Row) -> Iterator[Finding]:
@@ -136,7 +136,8 @@ def _beds(survey: Survey) -> Iterator[Finding]:
 
 def run(survey: Survey) -> list[Finding]:
     """Findings on what fits beds and rows."""
-    return [*_rows(survey), *_beds(survey)]
+    turned = [f for row in survey.stand.rows for f in _direction(survey, row.id, row.row)]
+    return [*_rows(survey), *_beds(survey), *grouped(turned)]
 
 
 CHECK = Check(
@@ -150,7 +151,8 @@ CHECK = Check(
             "{fit} plants fit, not {count}",
         ),
         "row_direction": Wording(
-            "{a} runs {off} degrees off north and south, so one side gets less sun than the other.",
+            "One side of the row gets less sun than the other, for it runs far[ ({off} degrees)] off north "
+            "and south: {things}.",
             "Turn it nearer to north and south where there is room.",
             "row across the sun",
         ),

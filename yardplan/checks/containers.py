@@ -122,17 +122,15 @@ CHECK = Check(
         ),
         "care_cold": Wording(
             "Roots in containers die from about {limit} of soil temperature: {things}.",
-            "Before hard frost move them to a dark, unheated shed or garage, or sink and mulch them; "
-            "keep the soil "
-            "just moist (about monthly while it is not frozen). In summer water up to once a day. Re-pot "
-            "every "
-            "{years} years or so.",
+            "Before hard frost move them to a dark, unheated shed or garage, or sink and mulch them; keep "
+            "the soil just moist (about monthly while it is not frozen). In summer water up to once a day. "
+            "Re-pot every {years} years or so.",
             "pots in winter",
         ),
         "care": Wording(
             "Containers dry out fast: {things}.",
-            "Water up to once a day in hot weather, feed twice a month, and re-pot every {years} years "
-            "or so.",
+            "Water up to once a day in hot weather, feed twice a month, and re-pot every {years} years or "
+            "so.",
             "pots want water",
         ),
         "lost": Wording(

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.groups import member
 from yardplan.checks.soil_plan import Rooting, beds_of, rootings
 from yardplan.checks.survey import Survey
@@ -43,7 +44,7 @@ def run(survey: Survey) -> list[Finding]:
         rooting for rooting in rootings(survey)
         if rooting.home != "container" and member("herbaceous", rooting.crop.id) is None
     ]
-    found = [f for r in grounded for f in _wet(survey, r, raised.get(r.id, 0.0))]
+    found = grouped((f for r in grounded for f in _wet(survey, r, raised.get(r.id, 0.0))), ("drainage",))
     unknown = [rooting for rooting in grounded if rooting.soil.drainage is None]
     if unknown:
         shown = {"count": Figure(len(unknown), "count")}
@@ -60,18 +61,16 @@ CHECK = Check(
     near=False,
     wording={
         "wet": Wording(
-            "{a} would stand in ground of {drainage} drainage; {crop} does not bear wet roots there.",
-            "Plant it on a mound or in a bed raised {mound} or more, drain the ground, or choose a "
-            "rootstock that "
-            "bears wet soil.",
+            "The ground is of {drainage} drainage, and roots that stand in water suffer: {things}.",
+            "Plant on a mound or in a bed raised {mound} or more, drain the ground, or choose a rootstock "
+            "that bears wet soil.",
             "{drainage} drainage",
         ),
         "drainage_missing": Wording(
-            "How the ground drains is not entered: it decides whether {count} plants need a mound or "
-            "raised bed.",
-            "Dig holes 18 inches (45 cm) deep and fill them: gone within an hour is good, standing over "
-            "a day is "
-            "poor. Enter it in the site card. Have buried lines marked first.",
+            "How the ground drains is not entered: it decides whether {count} plants need a mound or raised "
+            "bed.",
+            "Dig holes 18 inches (45 cm) deep and fill them: gone within an hour is good, standing over a "
+            "day is poor. Enter it in the site card. Have buried lines marked first.",
             "test the drainage",
         ),
     },

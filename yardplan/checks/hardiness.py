@@ -8,6 +8,7 @@ from attrs import frozen
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.survey import Survey
 from yardplan.checks.zones import HalfZone, hardy_to, site_zone, warm_to
 from yardplan.plants.crop import Crop
@@ -114,11 +115,12 @@ def run(survey: Survey) -> list[Finding]:
     site = site_zone(survey.yard.site.zone)
     if site is None:
         return _zone_missing(survey, grown)
-    found: list[Finding] = []
+    each: list[Finding] = []
     for plant in grown:
-        found.extend(_cold(survey, plant, site))
-        found.extend(_roots(survey, plant, site))
-        found.extend(_warm(survey, plant, site))
+        each.extend(_cold(survey, plant, site))
+        each.extend(_roots(survey, plant, site))
+        each.extend(_warm(survey, plant, site))
+    found = grouped(each, ("plant_zone", "rootstock"))
     unknown = tuple(p.id for p in grown if p.cultivar is not None and hardy_to(p.cultivar.zone_min) is None)
     if unknown:
         shown = {"count": Figure(len(unknown), "count")}
@@ -142,34 +144,33 @@ CHECK = Check(
     places=False,
     wording={
         "too_cold": Wording(
-            "{a} is hardy to zone {plant_zone} (about {plant_low}); this yard is zone {site_zone}, where the "
-            "coldest night of a mean year is about {site_low}. It is {lack} short.",
+            "{a} is hardy to zone {plant_zone} (about {plant_low}); this yard is zone {site_zone}, where "
+            "the coldest night of a mean year is about {site_low}. It is {lack} short.",
             "Choose a variety hardy to zone {site_zone} or colder, or grow it where it can be sheltered.",
             "{lack} too tender",
         ),
         "pot_cold": Wording(
-            "{a} stands in a pot. Roots in a pot freeze through from all sides and count {colder} zones "
-            "colder; "
-            "hardy to zone {plant_zone}, it has only {spare} to spare in zone {site_zone}.",
-            "Plan winter quarters (an unheated shed, or the pot sunk and mulched), or plant it in the "
-            "ground.",
+            "Roots in a pot freeze through from all sides and count {colder} zones colder. Hardy to zone "
+            "{plant_zone}, with only {spare} to spare in zone {site_zone}: {things}.",
+            "Plan winter quarters (an unheated shed, or the pot sunk and mulched), or plant in the ground.",
             "pot roots may freeze",
         ),
         "no_margin": Wording(
-            "{a} is hardy to zone {plant_zone}, just what zone {site_zone} has. A zone is a mean: about "
-            "every "
-            "second winter is colder than {site_low}.",
-            "Give it the warmest, best drained place, or choose one that is hardier.",
+            "Hardy to zone {plant_zone}, just what zone {site_zone} has: {things}. A zone is a mean: about "
+            "every second winter is colder than {site_low}.",
+            "Give them the warmest, best drained places, or choose hardier ones.",
             "no zone to spare",
         ),
         "roots_cold": Wording(
-            "The rootstock {rootstock} of {a} is hardy to zone {plant_zone}; this yard is zone {site_zone}.",
+            "The rootstock {rootstock} of {things} is hardy to zone {plant_zone}; this yard is zone "
+            "{site_zone}.",
             "Choose a rootstock hardy to zone {site_zone}, and mulch the roots before winter.",
             "rootstock {lack} too tender",
         ),
         "too_warm": Wording(
-            "{a} suits zones up to {plant_zone}; this yard is zone {site_zone}, {over} warmer.",
-            "Choose a variety for warmer places; see also whether its winter chill is met.",
+            "Suited to zones up to {plant_zone}, while this yard is zone {site_zone}, {over} warmer: "
+            "{things}.",
+            "Choose varieties for warmer places; see also whether their winter chill is met.",
             "{over} too warm",
         ),
         "zone_unknown": Wording(
@@ -178,9 +179,8 @@ CHECK = Check(
             "zone not known",
         ),
         "zone_missing": Wording(
-            "The hardiness zone of this yard is not entered[ ('{typed}' is not a zone)], so winter cold "
-            "is not "
-            "checked for {count} plants.",
+            "The hardiness zone of this yard is not entered[ ('{typed}' is not a zone)], so winter cold is "
+            "not checked for {count} plants.",
             "Enter the zone in the site card, for example 6b: it decides which plants live here.",
             "enter the zone",
         ),

@@ -166,18 +166,15 @@ CHECK = Check(
     near=False,
     wording={
         "juglone": Wording(
-            "{a} stands {distance} from {b}, which leaks juglone from its roots; {a} is of a kind it "
-            "harms, up to "
-            "{wanted} from the trunk.",
+            "{a} stands {distance} from {b}, which leaks juglone from its roots; {a} is of a kind it harms, "
+            "up to {wanted} from the trunk.",
             "Move {a} at least {short} farther off, or grow it in a container or lined bed above the "
-            "ground. Roots "
-            "go on leaking after the tree is gone.",
+            "ground. Roots go on leaking after the tree is gone.",
             "{distance} from a walnut",
         ),
         "juglone_unknown": Wording(
-            "{a} stands {distance} from {b}, whose roots leak juglone up to {wanted}; how this kind "
-            "bears it is "
-            "not known.",
+            "{a} stands {distance} from {b}, whose roots leak juglone up to {wanted}; how this kind bears "
+            "it is not known.",
             "Move it {short} farther off to be safe.",
             "{distance} from a walnut",
         ),
@@ -188,8 +185,7 @@ CHECK = Check(
         ),
         "pine_rust": Wording(
             "Currants and gooseberries can give blister rust to {a}: {count} stand within {wanted}, the "
-            "nearest "
-            "{distance} off.",
+            "nearest {distance} off.",
             "Choose rust-resistant kinds and ask your state's forest service: some states bar currants.",
             "blister rust of white pine",
         ),
@@ -200,24 +196,21 @@ CHECK = Check(
             "wild brambles near",
         ),
         "brambles": Wording(
-            "{a} stands {distance} from {b}, which can carry virus without showing it; {wanted} is "
-            "wanted between "
-            "them.",
-            "Put them as far apart as the lot allows (best {advised}), the black ones upwind, and buy plants "
-            "certified free of virus.",
+            "{a} stands {distance} from {b}, which can carry virus without showing it; {wanted} is wanted "
+            "between them.",
+            "Put them as far apart as the lot allows (best {advised}), the black ones upwind, and buy "
+            "plants certified free of virus.",
             "{distance} from red raspberries",
         ),
         "tree_roots": Wording(
-            "The roots of {b} likely reach {wanted} from its trunk; {a} stands {distance} from it and "
-            "must share "
-            "water and food.",
+            "The roots of {b} likely reach {wanted} from its trunk; {a} stands {distance} from it and must "
+            "share water and food.",
             "Water and feed {a} more, or move it beyond {wanted}.",
             "among a big tree's roots",
         ),
         "windbreak": Wording(
-            "{a} stands {distance} from the tall hedge {b}; one plant's width, {wanted}, keeps it clear "
-            "of the "
-            "hedge's roots and shade.",
+            "{a} stands {distance} from the tall hedge {b}; one plant's width, {wanted}, keeps it clear of "
+            "the hedge's roots and shade.",
             "Move it out to {wanted}, or cut the hedge's roots with a trench every three to four years.",
             "close to a windbreak",
         ),

@@ -10,6 +10,7 @@ from attrs import evolve, frozen
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.clear.country import country_of, state_of
 from yardplan.checks.finding import Figure, Finding, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.spots import Spot, spots
 from yardplan.checks.survey import Survey
 from yardplan.shipped import resource
@@ -56,7 +57,7 @@ def run(survey: Survey) -> list[Finding]:
         group = next((name for name in _GROUPS if spot.planned and spot.in_group(name)), None)
         if group is not None:
             found.append(_finding(survey, spot, group, state))
-    return found
+    return grouped(found, ("law",))
 
 
 CHECK = Check(
@@ -67,15 +68,17 @@ CHECK = Check(
     places=False,
     wording={
         "barred": Wording(
-            "{a}: {law}. It hosts the blister rust of white pines.",
+            "{law}. They host the blister rust of white pines: {things}.",
             "Choose another fruit, and check the state rule.",
             "barred by the state",
         ),
         "limited": Wording(
-            "{a}: {law}.", "Ask the state's forest service before you buy plants.", "state rule on currants",
+            "{law}: {things}.",
+            "Ask the state's forest service before you buy plants.",
+            "state rule on currants",
         ),
         "ask": Wording(
-            "{a}: some states limit currants and gooseberries for the sake of white pines.",
+            "Some states limit currants and gooseberries for the sake of white pines: {things}.",
             "Check the state rule before you buy plants.",
             "check the state rule",
         ),

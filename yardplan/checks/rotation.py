@@ -94,9 +94,8 @@ CHECK = Check(
     places=False,
     wording={
         "wilt": Wording(
-            "{a} comes after {before}[ by {years} years], which can leave wilt (Verticillium) in the "
-            "ground for "
-            "many years; {wait} years are wanted between.",
+            "{a} comes after {before}[ by {years} years], which can leave wilt (Verticillium) in the ground "
+            "for many years; {wait} years are wanted between.",
             "Choose other ground, or a raised bed with clean soil.",
             "wilt from {before}",
         ),

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.soil_plan import Rooting, SoilPlan, acid_loving, limy, soil_plans
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Outline
 
 NAME = "soil"
 
+#: Findings of one kind are said together where these figures agree.
+_ALIKE = ("home", "ph", "low", "high", "goal", "depth", "months", "dressings")
 _DRESSINGS = {1: "one dressing", 2: "two dressings", 3: "three dressings"}
 
 
@@ -33,7 +36,8 @@ def _amounts(plan: SoilPlan) -> dict[str, Figure]:
     if plan.amount is None or plan.goal is None:
         return {}
     return {
-        "least": Figure(plan.amount.low, "weight"), "most": Figure(plan.amount.high, "weight"),
+        "least": Figure(plan.amount.low, "weight"),
+        **({"most": Figure(plan.amount.high, "weight")} if plan.amount.high > plan.amount.low else {}),
         "goal": Figure(plan.goal, "ph"), "area": Figure(plan.rooting.area, "area"),
         "depth": Figure(plan.rooting.depth, "length"), "gap": Figure(plan.gap, "ph"),
         "months": Figure(plan.dressings[0].months, "count"),
@@ -82,7 +86,9 @@ def _bed(survey: Survey, plan: SoilPlan) -> Finding:
 
 def _lime(survey: Survey, plan: SoilPlan) -> Finding:
     weight = Weight.CAUTION if plan.gap > survey.rules.value("ph-far") else Weight.ADVICE
-    shown = _amounts(plan) | {"between": survey.rules.figure("lime-between")}
+    shown = _amounts(plan)
+    if len(plan.dressings) > 1:
+        shown["between"] = survey.rules.figure("lime-between")
     return _made(survey, plan, "lime", weight, "lime-one-dose", shown)
 
 
@@ -120,14 +126,14 @@ def _found(survey: Survey, plan: SoilPlan) -> Finding | None:
 def run(survey: Survey) -> list[Finding]:
     """Findings on soil, and requests for the facts that would decide."""
     plans = soil_plans(survey)
-    found = [made for plan in plans if (made := _found(survey, plan)) is not None]
+    each = [made for plan in plans if (made := _found(survey, plan)) is not None]
+    found = grouped(each, _ALIKE, ("least", "most", "area"))
     return [*found, *_missing(survey, plans)]
 
 
 _SULFUR = (
-    "Work {least} to {most} of elemental sulfur into {area}, {depth} deep, {months} months before "
-    "planting, in "
-    "{dressings}; test again after {retest} months and before each further one."
+    "Work {least}[ to {most}] of elemental sulfur into {area}, {depth} deep, {months} months before "
+    "planting, in {dressings}; test again after {retest} months and before each further one."
 )
 
 CHECK = Check(
@@ -137,11 +143,13 @@ CHECK = Check(
     near=False,
     wording={
         "acidify": Wording(
-            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}.", _SULFUR, "soil pH {ph} too high",
+            "The {home} has pH {ph} where {low} to {high} is wanted: {things}.",
+            _SULFUR,
+            "soil pH {ph} too high",
         ),
         "acidify_hard": Wording(
-            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}. Above pH 6 sulfur alone will hardly "
-            "do: much peat or bark is needed besides, and it must be kept up every year.",
+            "The {home} has pH {ph} where {low} to {high} is wanted: {things}. Above pH 6 sulfur alone will "
+            "hardly do: much peat or bark is needed besides, and it must be kept up every year.",
             _SULFUR + " A raised bed or a container with acid mix is surer.",
             "soil pH {ph} too high",
         ),
@@ -149,43 +157,39 @@ CHECK = Check(
             "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}. Ground this alkaline is not worth "
             "making acid.",
             "Build a raised bed of {area}, {depth} deep ({fill} of fill, half of it peat, half composted "
-            "pine "
-            "bark or acid potting mix), or use a container from {pot} up, and water with rain.",
+            "pine bark or acid potting mix), or use a container from {pot} up, and water with rain.",
             "needs a bed of acid soil",
         ),
         "needs_bed_lime": Wording(
             "{a}: the {home} holds free lime[ (pH {ph})] and cannot be made acid; {crop} wants pH {low} to "
             "{high}.",
-            "Build a raised bed of {area}, {depth} deep ({fill} of fill, half of it peat), lined off "
-            "from the "
-            "ground, or use a container from {pot} up, and water with rain.",
+            "Build a raised bed of {area}, {depth} deep ({fill} of fill, half of it peat), lined off from "
+            "the ground, or use a container from {pot} up, and water with rain.",
             "free lime: needs acid soil",
         ),
         "limy": Wording(
-            "{a}: the {home} holds free lime[ (pH {ph})], {gap} above what {crop} likes, and sulfur cannot "
-            "change that. Leaves may turn yellow for want of iron.",
-            "Choose a rootstock or kind that bears lime, or a raised bed; treat yellow leaves with "
-            "chelated iron "
-            "by its label.",
+            "The {home} holds free lime[ (pH {ph})] and sulfur cannot change that, where pH {low} to {high} "
+            "is wanted: {things}. Leaves may turn yellow for want of iron.",
+            "Choose a rootstock or kind that bears lime, or a raised bed; treat yellow leaves with chelated "
+            "iron by its label.",
             "limy soil",
         ),
         "lime": Wording(
-            "{a}: the {home} has pH {ph}; {crop} wants {low} to {high}.",
-            "Spread {least} to {most} of ground limestone on {area}, worked {depth} deep, the first {months} "
-            "months before planting, in {dressings} {between} months apart. Use more in "
-            "proportion "
-            "where its calcium carbonate equivalent is under 100.",
+            "The {home} has pH {ph} where {low} to {high} is wanted: {things}.",
+            "Spread {least}[ to {most}] of ground limestone on {area} in all, worked {depth} deep, the "
+            "first {months} months before planting, in {dressings}[, {between} months apart]. Use more in "
+            "proportion where its calcium carbonate equivalent is under 100.",
             "soil pH {ph} too low",
         ),
         "repot": Wording(
-            "{a}: the mix in its container has pH {ph}; {crop} wants {low} to {high}.",
+            "The mix in the container has pH {ph} where {low} to {high} is wanted: {things}.",
             "Fill the container with a mix of pH {low} to {high}, and test it every year.",
             "mix of pH {ph}",
         ),
         "ph_missing": Wording(
             "The pH of the soil is not entered: it would decide what {count} plants need added.",
-            "Test the soil (a home kit tells to about half a unit) and enter the pH in the site card or "
-            "the bed.",
+            "Test the soil (a home kit tells to about half a unit) and enter the pH in the site card or the "
+            "bed.",
             "enter the soil pH",
         ),
         "ph_missing_acid": Wording(

@@ -109,16 +109,14 @@ WORDING = {
         "{short} too near the building",
     ),
     "clay": Wording(
-        "On clay that shrinks in drought, {a} (about {height} tall, {demand} thirst) should stand "
-        "{wanted} from "
-        "{b}; it stands {distance} away.",
+        "On clay that shrinks in drought, {a} (about {height} tall, {demand} thirst) should stand {wanted} "
+        "from {b}; it stands {distance} away.",
         "Move {a} {short} to the {direction}, or ask a surveyor about the foundation.",
         "{short} too near on clay",
     ),
     "clay_climber": Wording(
-        "On clay that shrinks in drought, {a} on the wall of {b} can dry the ground under it: {wanted} "
-        "is asked "
-        "for, it stands {distance} away.",
+        "On clay that shrinks in drought, {a} on the wall of {b} can dry the ground under it: {wanted} is "
+        "asked for, it stands {distance} away.",
         "Grow {a} {short} farther out, or ask a surveyor about the foundation.",
         "wall plant on clay",
     ),

@@ -53,11 +53,10 @@ def run(survey: Survey) -> list[Finding]:
 
 WORDING = {
     "overhead": Wording(
-        "{a} grows to about {height} and stands {distance} from {b}; nothing taller than "
-        "{tallest} belongs there.",
-        "Choose a form that stays under {tallest}, or move {a} {short} to the {direction}. Pruning near "
-        "a line is "
-        "work for the utility.",
+        "{a} grows to about {height} and stands {distance} from {b}; nothing taller than {tallest} belongs "
+        "there.",
+        "Choose a form that stays under {tallest}, or move {a} {short} to the {direction}. Pruning near a "
+        "line is work for the utility.",
         "too tall under the line",
     ),
     "overhead_tools": Wording(

@@ -51,15 +51,13 @@ WORDING = {
     "buried": Wording(
         "{a} stands {distance} from {b}, a buried line ({line}); {wanted} keeps roots and spades off it.",
         "Move {a} {short} to the {direction}. Have the line marked before you dig, and dig only by hand "
-        "within "
-        "{dig} of the marks.",
+        "within {dig} of the marks.",
         "{short} too near the {line} line",
     ),
     "ask_first": Wording(
         "Buried lines may cross any yard, and their depth and place shift with time. {ask}.",
-        "Have the lines marked, find private ones (lights, watering, pet fence) yourself, and dig by "
-        "hand within "
-        "{dig} of the marks.",
+        "Have the lines marked, find private ones (lights, watering, pet fence) yourself, and dig by hand "
+        "within {dig} of the marks.",
         "ask before you dig",
     ),
 }

@@ -116,8 +116,7 @@ WORDING = {
     ),
     "law": Wording(
         "{a} (about {height} tall) stands {distance} inside the lot line. The usual figure there "
-        "({country}) is "
-        "{wanted}. {law}.",
+        "({country}) is {wanted}. {law}.",
         "Move {a} {short} to the {direction}. This is a summary, not advice: check locally.",
         "{short} short of the legal distance",
     ),

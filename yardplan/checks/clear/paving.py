@@ -80,8 +80,7 @@ WORDING = {
     ),
     "pool": Wording(
         "{a} (about {height} tall) stands {distance} from {b}; {wanted} keeps leaves and fruit out and "
-        "roots off "
-        "its pipes.",
+        "roots off its pipes.",
         "Move {a} {short} to the {direction}.",
         "{short} too near the water",
     ),

@@ -90,15 +90,12 @@ def run(survey: Survey) -> list[Finding]:
 
 WORDING = {
     "septic_field": Wording(
-        "{a} stands {distance} from {b}; its roots need {wanted} ({height} tall at full "
-        "size).",
+        "{a} stands {distance} from {b}; its roots need {wanted} ({height} tall at full size).",
         "Move {a} {short} to the {direction}; ask the health department for the local distance.",
         "{short} too near the septic field",
     ),
     "on_septic_field": Wording(
-        "{a} lies on {b}: no tilling, no watering and no food crops there, its lines "
-        "may lie "
-        "6 in down.",
+        "{a} lies on {b}: no tilling, no watering and no food crops there, its lines may lie 6 in down.",
         "Move it off the field and leave grass there.",
         "on the septic field",
     ),

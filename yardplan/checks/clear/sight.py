@@ -121,9 +121,8 @@ def run(survey: Survey) -> list[Finding]:
 
 WORDING = {
     "sight": Wording(
-        "{a} (about {height} tall) reaches {short} into the view triangle of {b} ({legs} legs): nothing "
-        "may stand "
-        "there between {low} and {high}.",
+        "{a} (about {height} tall) reaches {short} into the view triangle of {b} ({legs} legs): nothing may "
+        "stand there between {low} and {high}.",
         "Move it out of the triangle, keep it under {low}, or trim it clear up to {high}; your street code "
         "decides.",
         "blocks the view of the street",
