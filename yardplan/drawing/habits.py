@@ -69,6 +69,14 @@ def _bush_heart(r: float, u: float) -> QPainterPath:
         for i in range(7):
             angle = TURN * (i + 0.5) / 7 + math.radians(12.0)
             path.addPath(polyline([polar(0.42 * r, angle), polar(0.68 * r, angle)]))
+    if r > 55 * u:
+        # A wide bush would look empty: a second, smaller row of shoots stands between the first.
+        for i in range(7):
+            angle = TURN * i / 7 + math.radians(12.0)
+            path.addPath(polyline([polar(0.30 * r, angle), polar(0.46 * r, angle)]))
+            for side in (-0.16, 0.16):
+                lobe = TURN * (i + 0.5) / 7 + math.radians(12.0) + side
+                path.addPath(polyline([polar(0.62 * r, lobe), polar(0.76 * r, lobe)]))
     return path
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import shapely
 from PySide6.QtCore import QRectF
 
+from yardplan.drawing.rows import run_of
 from yardplan.drawing.view import PlanView
 
 
@@ -15,6 +16,8 @@ class HardLines:
         yard, scale = view.yard, view.scale
         runs = [building.footprint + building.footprint[:1] for building in yard.buildings]
         runs += [barrier.line for barrier in yard.barriers]
+        runs += [bed.outline + bed.outline[:1] for bed in yard.beds]
+        runs += [run_of(row) for row in yard.rows if row.line]
         runs.append(yard.lot + yard.lot[:1])
         scaled = [[(x * scale, -y * scale) for x, y in run] for run in runs if len(run) > 1]
         shapes = [shapely.LineString(run) for run in scaled]

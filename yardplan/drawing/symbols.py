@@ -87,7 +87,8 @@ def _draw_dress(painter: QPainter, look: Look) -> None:
         painter.drawPath(edge(look))
     else:
         painter.setPen(pen("caution", MEDIUM, look.unit, CAUTION_DASH))
-        painter.drawPath(edge(look, 4.0 * look.unit))
+        grow = 4.0 * look.unit
+        painter.drawPath(edge(look, grow) if FORMS[look.habit].turns else circle(look.radius + grow))
 
 
 def _draw_mature(painter: QPainter, look: Look) -> None:
