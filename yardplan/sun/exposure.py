@@ -31,7 +31,7 @@ from yardplan.sun.rays import (
     may_hit,
     prism_hits,
 )
-from yardplan.sun.targets import Target
+from yardplan.sun.targets import PATTERNS, Target
 from yardplan.yard.ground import Point
 
 Ints = NDArray[np.signedinteger[Any]]
@@ -43,13 +43,14 @@ class Sun:
     """Where the sun stands for a set of positions that reach the yard.
 
     `true` (n, 3) directions on the drawing; `level` the same from ground made level; `months` 0 to 11;
-    `weights` (tallies, n), the season's hours first.
+    `weights` (tallies, n), the season's hours first; `patterns` the points each position takes.
     """
 
     true: Floats
     level: Floats
     months: Ints
-    weights: Floats = field()
+    weights: Floats
+    patterns: Ints = field()
 
     def __len__(self) -> int:
         return len(self.true)
@@ -57,12 +58,13 @@ class Sun:
     def part(self, start: int, end: int) -> Sun:
         """Some of the positions in a row."""
         cut = slice(start, end)
-        return Sun(self.true[cut], self.level[cut], self.months[cut], self.weights[:, cut])
+        weights, patterns = self.weights[:, cut], self.patterns[cut]
+        return Sun(self.true[cut], self.level[cut], self.months[cut], weights, patterns)
 
 
 @frozen(eq=False)
 class Surfaces:
-    """Targets as arrays: `points` (p, k, 3), `areas` (p, k, 3), drums about them, their ids."""
+    """Targets as arrays: `points` and `areas` (p, patterns, k, 3), drums about them, their ids."""
 
     ids: tuple[str, ...]
     points: Floats
@@ -72,20 +74,29 @@ class Surfaces:
     def __len__(self) -> int:
         return len(self.ids)
 
+    @property
+    def number(self) -> int:
+        """Points of a target that count at one position."""
+        return int(self.points.shape[2])
+
     def shown_to(self, sun: Sun) -> Floats:
         """Share of each surface's lit side that each point stands for, (p, n, k); they add up to 1."""
-        shown = np.maximum(np.einsum("pkd,nd->pnk", self.areas, sun.true, optimize=True), 0.0)
+        shown = np.empty((len(self), len(sun), self.number))
+        for pattern in range(PATTERNS):
+            own = sun.patterns == pattern
+            shown[:, own] = np.einsum("pkd,nd->pnk", self.areas[:, pattern], sun.true[own], optimize=True)
+        np.maximum(shown, 0.0, out=shown)
         total = shown.sum(axis=2, keepdims=True)
         dark = total <= 0.0
-        shown += dark / self.points.shape[1]
+        shown += dark / self.number
         return np.asarray(shown / np.where(dark, 1.0, total))
 
 
 def surfaces_of(targets: Sequence[Target], number: int) -> Surfaces:
     """Arrays of the points of several targets, `number` points each."""
-    points = np.array([t.points for t in targets]).reshape(-1, number, 3)
-    areas = np.array([t.areas for t in targets]).reshape(-1, number, 3)
-    about = [drum_about(t.points) for t in targets]
+    points = np.array([t.points for t in targets]).reshape(-1, PATTERNS, number, 3)
+    areas = np.array([t.areas for t in targets]).reshape(-1, PATTERNS, number, 3)
+    about = [drum_about(part.reshape(-1, 3)) for part in points]
     centres = np.array([centre for centre, _, _ in about]).reshape(-1, 3)
     wide, tall = (np.array([drum[axis] for drum in about], dtype=np.float64) for axis in (1, 2))
     return Surfaces(tuple(t.id for t in targets), points, areas, Drums(centres, wide, tall))
@@ -208,16 +219,17 @@ class Blocker:
         caster, target, beam = caster[closer], target[closer], beam[closer]
         bundle, point = self._met(batch, caster, target, beam)
         depth = batch.depths[caster[bundle], sun.months[beam[bundle]]]
-        ray = (target[bundle] * len(sun) + beam[bundle]) * self.surfaces.points.shape[1] + point
+        ray = (target[bundle] * len(sun) + beam[bundle]) * self.surfaces.number + point
         return Blocks(ray, owners[caster[bundle]], depth).of(depth > 0)
 
     def _met(self, batch: Batch, caster: Ints, target: Ints, beam: Ints) -> tuple[Ints, Ints]:
         """Bundles and points of the rays that meet their caster, a cacheful at a time."""
-        met = np.zeros((len(caster), self.surfaces.points.shape[1]), dtype=bool)
+        met = np.zeros((len(caster), self.surfaces.number), dtype=bool)
         for start in range(0, len(caster), _BUNDLES):
             cut = slice(start, start + _BUNDLES)
             directions = self.sun.level[beam[cut]][:, None, :]
-            rays = Rays(self.surfaces.points[target[cut]], directions, self.gradient)
+            points = self.surfaces.points[target[cut], self.sun.patterns[beam[cut]]]
+            rays = Rays(points, directions, self.gradient)
             met[cut] = batch.hits(caster[cut], rays)
         bundle, point = np.nonzero(met)
         return bundle, point

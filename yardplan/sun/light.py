@@ -48,6 +48,7 @@ from yardplan.sun.season import (
     sky_parts,
 )
 from yardplan.sun.spans import beams_of
+from yardplan.sun.targets import PATTERNS
 from yardplan.yard.ground import Point
 
 #: Called with the share done, 0 to 1; may raise to stop the work.
@@ -131,7 +132,8 @@ def setting_of(scene: Scene, positions: Positions) -> Setting:
         (name, float(season[hidden == kind].sum()))
         for name, kind in ((HORIZON, BEHIND_HORIZON), (SLOPE, BEHIND_SLOPE)) if np.any(season[hidden == kind])
     )
-    sun = Sun(true, levelled(true, scene.gradient), reach.months, reach.weights)
+    patterns = np.arange(len(positions))[hidden == OPEN] % PATTERNS
+    sun = Sun(true, levelled(true, scene.gradient), reach.months, reach.weights, patterns)
     totals = dict(zip(TALLIES, positions.weights.sum(axis=1).tolist(), strict=True))
     return Setting(sun, totals, tuple(months_of(positions)), lost)
 

@@ -197,12 +197,9 @@ def row_target(row: StandingRow, number: int) -> Target:
     band = targets.band_target(
         row.id, "row", line, size.spread, sane_height(size.crown_base), sane_height(size.height), number
     )
-    return band if band is not None else _spot(row.id, "row", line[0] if line else (0.0, 0.0), 0.0, number)
-
-
-def _spot(owner: str, kind: Kind, place: Point, height: float, number: int) -> Target:
-    points = np.tile([*place, height], (number, 1))
-    return Target(owner, kind, points, np.tile([0.0, 0.0, 1.0], (number, 1)))
+    return band if band is not None else targets.spot_target(
+        row.id, "row", line[0] if line else (0.0, 0.0), 0.0, number
+    )
 
 
 def bed_target(bed: StandingBed, number: int) -> Target:
@@ -210,7 +207,9 @@ def bed_target(bed: StandingBed, number: int) -> Target:
     height = bed.bed.raised + (bed.size.height if bed.size is not None else 0.0)
     area = targets.area_target(bed.id, bed.bed.outline, sane_height(height), number)
     first = bed.bed.outline[0] if bed.bed.outline else (0.0, 0.0)
-    return area if area is not None else _spot(bed.id, "bed", first, sane_height(height), number)
+    return area if area is not None else targets.spot_target(
+        bed.id, "bed", first, sane_height(height), number
+    )
 
 
 def _bounds(yard: Yard) -> tuple[float, float, float, float]:

@@ -21,7 +21,7 @@ from yardplan.sun.season import (
     season_positions,
     steps_of,
 )
-from yardplan.sun.targets import Target
+from yardplan.sun.targets import spot_target
 from yardplan.yard.ground import Point
 
 #: Steps of the day bar, minutes.
@@ -66,16 +66,12 @@ class Spot:
 _KEY = ""
 
 
-def _target(place: Point, height: float) -> Target:
-    return Target(_KEY, "plant", np.array([[*place, height]]), np.array([[0.0, 0.0, 1.0]]))
-
-
 class _Look:
     """A spot and its casters, ready to be asked about sets of positions."""
 
     def __init__(self, scene: Scene, place: Point, height: float) -> None:
         self.scene = scene
-        self.surfaces = surfaces_of([_target(place, height)], 1)
+        self.surfaces = surfaces_of([spot_target(_KEY, "plant", place, height)], 1)
         self.batches = batches_of(scene.all_casters(), scene.gradient)
         self.owners = owners_of(scene)
 
