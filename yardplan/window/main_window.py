@@ -16,6 +16,7 @@ from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.panel_commands import PanelCommands
 from yardplan.window.panels.year_control import YearControl
 from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
@@ -55,6 +56,7 @@ class MainWindow(QMainWindow):
         self.actions_ = Actions(self, self.canvas)
         self.commands = CommandTable(self)
         self.menus = self.actions_.menus(self, MENUS)
+        self.panel_commands = PanelCommands(self)
         self._place_file_menus()
         self.tools = ToolColumn([self.actions_[f"tool {kind.icon}"] for kind in TOOLS])
         self.addToolBar(Qt.ToolBarArea.LeftToolBarArea, self.tools)
