@@ -7,6 +7,7 @@ from collections.abc import Iterator
 import numpy as np
 import shapely
 from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
@@ -44,7 +45,7 @@ def _shut_off(survey: Survey, ways: Ways) -> Iterator[Finding]:
             )
 
 
-def _too_far(shape: shapely.Geometry, ways: Ways, within: float) -> bool:
+def _too_far(shape: BaseGeometry, ways: Ways, within: float) -> bool:
     return ways.reached.is_empty or float(shape.distance(ways.reached)) > within
 
 
@@ -99,7 +100,7 @@ def _rings(survey: Survey, plants: NDArray[np.intp], room: float) -> Shapes:
 
 def _free_quarters(survey: Survey, plants: NDArray[np.intp], room: float) -> NDArray[np.intp]:
     """How many quarters round each plant have room for a ladder."""
-    walls = [shapely.Polygon(b.footprint) for b in survey.yard.buildings]
+    walls: list[BaseGeometry] = [shapely.Polygon(b.footprint) for b in survey.yard.buildings]
     walls += [shapely.LineString(b.line) for b in survey.yard.barriers]
     tree = shapely.STRtree([*crown_shapes(survey), *walls])
     point, thing = tree.query(_rings(survey, plants, room), predicate="dwithin", distance=room / 2)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 import numpy as np
 import shapely
 from attrs import frozen
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.finding import Mark
 from yardplan.checks.groups import is_member, kind_of
@@ -24,7 +25,7 @@ class Spot:
     id: str
     kind: str
     grown: Grown
-    shape: shapely.Geometry
+    shape: BaseGeometry
     mark: Mark
     planned: bool
 
@@ -39,7 +40,7 @@ def spots(survey: Survey) -> list[Spot]:
 
 
 def _plants(survey: Survey) -> Iterator[Spot]:
-    shapes = shapely.points(survey.layout.xy)
+    shapes = np.atleast_1d(np.asarray(shapely.points(survey.layout.xy), dtype=object))
     for plant, shape in zip(survey.layout.plants, shapes, strict=True):
         yield Spot(plant.id, kind_of(plant), plant, shape, Mark((plant.place,)), plant.planted)
 

@@ -12,6 +12,7 @@ import numpy as np
 import shapely
 from attrs import frozen
 from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.survey import Survey
 
@@ -32,8 +33,8 @@ class Ways:
     """
 
     width: float
-    free: shapely.Geometry
-    reached: shapely.Geometry
+    free: BaseGeometry
+    reached: BaseGeometry
     entered_by: str
 
 
@@ -59,7 +60,7 @@ def _low_crowns(survey: Survey) -> Shapes:
     return shapes
 
 
-def _openings(survey: Survey, width: float) -> shapely.Geometry:
+def _openings(survey: Survey, width: float) -> BaseGeometry:
     """Discs that open the barriers at gates wide enough."""
     gates = [gate for gate in survey.yard.gates if gate.width >= width - _PLAY]
     if not gates:
@@ -69,7 +70,7 @@ def _openings(survey: Survey, width: float) -> shapely.Geometry:
     return shapely.union_all(shapely.buffer(places, radii))
 
 
-def _ground(survey: Survey, width: float) -> Iterator[shapely.Geometry]:
+def _ground(survey: Survey, width: float) -> Iterator[BaseGeometry]:
     """Outlines of what stands on the ground."""
     yard = survey.yard
     yield from (shapely.Polygon(building.footprint) for building in yard.buildings)
@@ -84,7 +85,7 @@ def _ground(survey: Survey, width: float) -> Iterator[shapely.Geometry]:
         yield shapely.buffer(line, max(row.mature.spread / 2, _PLAY), cap_style="flat")
 
 
-def _entries(survey: Survey, width: float) -> tuple[shapely.Geometry | None, str]:
+def _entries(survey: Survey, width: float) -> tuple[BaseGeometry | None, str]:
     """Where the ways start: gates at the lot line (or any gate), else paving."""
     yard = survey.yard
     ring = shapely.LinearRing(yard.lot)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.clear.country import LineLaw, country_of, line_laws
@@ -46,7 +47,7 @@ def _rows_outside(survey: Survey) -> Iterator[Finding]:
             )
 
 
-def _points(shape: shapely.Geometry) -> tuple[tuple[float, float], ...]:
+def _points(shape: BaseGeometry) -> tuple[tuple[float, float], ...]:
     return tuple((float(x), float(y)) for x, y in shapely.get_coordinates(shape))
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
@@ -38,7 +39,9 @@ def _on_the_field(survey: Survey, service: Service) -> Iterator[Finding]:
     if not service.area or len(service.points) < 3:
         return
     field = shapely.Polygon(service.points)
-    shapes = [(bed.id, shapely.Polygon(bed.outline)) for bed in survey.yard.beds if len(bed.outline) >= 3]
+    shapes: list[tuple[str, BaseGeometry]] = [
+        (bed.id, shapely.Polygon(bed.outline)) for bed in survey.yard.beds if len(bed.outline) >= 3
+    ]
     shapes += [(row.id, shapely.LineString(row.row.line)) for row in survey.stand.rows]
     for thing, shape in shapes:
         if shape.intersects(field):

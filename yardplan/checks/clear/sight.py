@@ -99,7 +99,7 @@ def run(survey: Survey) -> list[Finding]:
         return found
     stems = shapely.points(layout.xy)
     for view in views:
-        gaps = shapely.distance(shapely.Polygon(view.corners), stems)
+        gaps = np.asarray(shapely.distance(shapely.Polygon(view.corners), stems), dtype=float)
         for i in np.nonzero(layout.planted & (gaps < layout.reach) & (layout.height > value("sight-low")))[0]:
             plant = layout.plants[i]
             trimmed = plant.mature.crown_base >= value("sight-high")
