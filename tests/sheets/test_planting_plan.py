@@ -146,6 +146,10 @@ def test_svg_is_in_true_millimetres_and_cut_at_the_field(qapp):
     assert any(abs(run - 10_000) <= 1.0 for run in runs)
     assert "Ten by eight" in text
     assert "sans-serif" in text
+    # Every word has its length, so that no other typeface runs it into its neighbour.
+    words = [node for node in root.iter(f"{space}text") if (node.text or "").strip()]
+    assert len(words) > 20
+    assert all(float(node.get("textLength")) > 0 for node in words)
 
 
 def test_png_knows_its_size_and_is_inked(qapp):

@@ -19,6 +19,8 @@ from yardplan.sheets.tiling import Tile, Tiling
 BAR_METRIC, BAR_IMPERIAL = 100.0, 101.6
 _TITLE_WIDE = 74.0
 _LEFT_WIDE = 110.0
+#: Where the picture of all sheets begins, right of the longest scale bar.
+_INDEX_IN = 62.0
 _CAUTION = Type(11.0, ink="ink")
 _CAUTION_HEAD = Type(11.0, "bold", ink="ink")
 
@@ -67,12 +69,7 @@ def draw_band(surface: Surface, view: PlanView, band: Band) -> None:
         room = (left, band.top + 2.0, right - _TITLE_WIDE - left - 4.0, band.height - 3.0)
     _draw_cautions(surface, view, room)
     if len(band.tiling.tiles) > 1:
-        _draw_index(surface, band, surface.point(right - 21.0, band.top + band_index_top(band)))
-
-
-def band_index_top(band: Band) -> float:
-    """How far under the strip's top the picture of all sheets lies, millimetres: under the facts."""
-    return 8.0 + 3.2 * len(band.facts)
+        _draw_index(surface, band, surface.point(band.margin + _INDEX_IN, band.top + 3.0))
 
 
 def bar_length(imperial: bool) -> float:
@@ -114,15 +111,12 @@ def _draw_cautions(surface: Surface, view: PlanView, room: tuple[float, float, f
 def _draw_index(surface: Surface, band: Band, corner: QPointF) -> None:
     """A small picture of all sheets with this one filled."""
     painter, tiling = surface.painter, band.tiling
-    side = min(18.0 / tiling.columns, 9.0 / tiling.rows, 5.0) * surface.dots
-    left = corner.x() + 18.0 * surface.dots - side * tiling.columns
+    side = min(18.0 / tiling.columns, 11.0 / tiling.rows, 5.0) * surface.dots
     painter.setPen(mitred(pen("ink", THIN, surface.unit)))
     for part in tiling.tiles:
         painter.setBrush(colour("ink" if part == band.part else "paper"))
-        painter.drawRect(QRectF(left + part.column * side, corner.y() + part.row * side, side, side))
+        painter.drawRect(QRectF(corner.x() + part.column * side, corner.y() + part.row * side, side, side))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     words = f"sheet {band.part.name} of {len(tiling.tiles)}"
-    wide = text_size(words, FACT, surface.unit)[0]
-    x = corner.x() + 18.0 * surface.dots - wide
-    y = corner.y() + side * tiling.rows + 0.8 * surface.dots
-    draw_text(painter, surface.lettering, QRectF(x, y, 0, 0), words, FACT)
+    at = corner + QPointF(side * tiling.columns + 1.5 * surface.dots, -0.4 * surface.dots)
+    draw_text(painter, surface.lettering, QRectF(at, at), words, FACT)

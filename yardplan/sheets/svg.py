@@ -7,10 +7,11 @@ which every reader cuts at its edges.
 from __future__ import annotations
 
 import re
+from html import unescape
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QRectF, QSize
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter
 from PySide6.QtSvg import QSvgGenerator
 
 from yardplan.drawing.fonts import FAMILY
@@ -24,6 +25,10 @@ from yardplan.sheets.surface import Draw, Surface
 _DOTS = 100.0
 #: What stands in for the bundled family where it is not installed.
 _FALLBACK = f"{FAMILY}, Helvetica, Arial, sans-serif"
+_WORDS = re.compile(
+    r'<text(?P<rest>[^>]*? font-size="(?P<size>[\d.]+)" font-weight="(?P<weight>\d+)" '
+    r'font-style="(?P<style>\w+)"[^>]*)>(?P<words>[^<]*)</text>'
+)
 _BODY = re.compile(r"</defs>(.*)</svg>", re.DOTALL)
 
 
@@ -89,7 +94,25 @@ def svg_text(page: Page, title: str = "") -> str:
     head = head.replace(' version="1.2" baseProfile="tiny"', ' version="1.1"')
     body = rest.rsplit("</svg>", 1)[0]
     text = f"{head}</defs>\n{paper}{''.join(nested)}{body}</svg>\n"
-    return text.replace(f'font-family="{FAMILY}"', f'font-family="{_FALLBACK}"')
+    return _with_lengths(text).replace(f'font-family="{FAMILY}"', f'font-family="{_FALLBACK}"')
+
+
+def _with_lengths(text: str) -> str:
+    """Says of every word how long it is, so that another typeface takes the same room."""
+    return _WORDS.sub(_with_length, text)
+
+
+def _with_length(found: re.Match[str]) -> str:
+    words = unescape(found["words"])
+    if not words.strip():
+        return found[0]
+    face = QFont(FAMILY)
+    face.setPixelSize(max(1, round(float(found["size"]))))
+    face.setWeight(QFont.Weight(int(found["weight"])))
+    face.setItalic(found["style"] == "italic")
+    length = QFontMetricsF(face).horizontalAdvance(words)
+    fitted = f'textLength="{length:.1f}" lengthAdjust="spacingAndGlyphs"'
+    return f'<text {fitted}{found["rest"]}>{found["words"]}</text>'
 
 
 def write_svg(page: Page, path: Path, title: str = "") -> None:
