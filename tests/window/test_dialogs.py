@@ -5,13 +5,20 @@ from collections.abc import Callable
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenu
 from pytestqt.qtbot import QtBot
 from support import builders
 from support.widgets import too_small, unnamed
 
 from yardplan.plants.catalogue import catalogue
 from yardplan.window.dialogs.about import AboutDialog
-from yardplan.window.dialogs.command_finder import CommandFinder, command_name, matching, shortcut_words
+from yardplan.window.dialogs.command_finder import (
+    CommandFinder,
+    command_name,
+    matching,
+    menu_name,
+    shortcut_words,
+)
 from yardplan.window.dialogs.cultivar_card import CultivarCard
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.cultivar_facts import card_facts, readable_note
@@ -38,6 +45,10 @@ def test_commands_are_found_by_name_or_hint(actions: list[QAction]) -> None:
     assert matching(actions, "zzz") == []
     assert command_name(actions[3]) == "Hidden & shown"
     assert shortcut_words(actions[0]) == "Ctrl+Z"
+    menu = QMenu("&Edit")
+    menu.addAction(actions[0])
+    assert menu_name(actions[0]) == "Edit"
+    assert [command_name(a) for a in matching(actions, "edit")] == ["Undo"]
 
 
 def test_enter_does_the_first_found_and_arrows_walk(qtbot: QtBot, theme, actions: list[QAction]) -> None:

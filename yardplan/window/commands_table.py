@@ -86,7 +86,7 @@ class CommandTable:
         self._add("paste", "&Paste", self._paste, _Std.Paste)
         self._add("duplicate", "D&uplicate", lambda: say(commands.duplicate(yard)), "Ctrl+D",
                   tip="Put copies beside what is selected")
-        self._add("delete", "&Delete", lambda: say(commands.delete(yard)), _Std.Delete, on_sheet=True)
+        self._add("delete", "&Delete", lambda: say(commands.delete(yard)), "Del", on_sheet=True)
         self._add("select all", "Select &all", lambda: commands.select_all(yard), _Std.SelectAll)
         self._add("deselect", "Select &nothing", lambda: yard.select(()), _Std.Deselect)
         self._add("next thing", "Select ne&xt thing", lambda: commands.cycle(yard, 1),

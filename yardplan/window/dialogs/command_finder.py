@@ -15,8 +15,17 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QAction, QColor, QKeyEvent, QKeySequence, QPainter
-from PySide6.QtWidgets import QDialog, QLineEdit, QListView, QStyle, QStyledItemDelegate, QVBoxLayout, QWidget
+from PySide6.QtGui import QAction, QColor, QFontMetrics, QKeyEvent, QKeySequence, QPainter
+from PySide6.QtWidgets import (
+    QDialog,
+    QLineEdit,
+    QListView,
+    QMenu,
+    QStyle,
+    QStyledItemDelegate,
+    QVBoxLayout,
+    QWidget,
+)
 
 from yardplan.window.panels.parts import label
 from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font
@@ -30,10 +39,15 @@ def command_name(action: QAction) -> str:
     return action.text().replace("&&", "\0").replace("&", "").replace("\0", "&").rstrip(".…")
 
 
+def menu_name(action: QAction) -> str:
+    """The title of the menu that a command stands in, or nothing."""
+    menus = [home for home in action.associatedObjects() if isinstance(home, QMenu)]
+    return next((menu.title().replace("&", "") for menu in menus if menu.title()), "")
+
+
 def shortcut_words(action: QAction) -> str:
-    """The keys of a command as people see them."""
-    keys = [key.toString(QKeySequence.SequenceFormat.NativeText) for key in action.shortcuts()]
-    return " or ".join(key for key in keys if key)
+    """The first keys of a command as people see them."""
+    return action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
 
 
 def matching(actions: Sequence[QAction], words: str) -> list[QAction]:
@@ -42,7 +56,7 @@ def matching(actions: Sequence[QAction], words: str) -> list[QAction]:
 
     def rank(action: QAction) -> tuple[int, str] | None:
         name = command_name(action).casefold()
-        text = f"{name} {action.statusTip()} {action.toolTip()} {action.whatsThis()}".casefold()
+        text = f"{name} {menu_name(action)} {action.statusTip()} {action.toolTip()}".casefold()
         if not all(word in text for word in wanted):
             return None
         in_name = all(word in name for word in wanted)
@@ -77,7 +91,8 @@ class _Commands(QAbstractListModel):
             return None
         action = self._actions[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            words = [command_name(action), shortcut_words(action), "" if action.isEnabled() else "not now"]
+            now = "" if action.isEnabled() else "not now"
+            words = [command_name(action), menu_name(action), shortcut_words(action), now]
             return ", ".join(word for word in words if word)
         return action if role == _ACTION_ROLE else None
 
@@ -100,8 +115,13 @@ class _Line(QStyledItemDelegate):
         painter.setPen(QColor(c.ink if action.isEnabled() else c.muted))
         words = command_name(action) + ("" if action.isEnabled() else "  (not now)")
         painter.drawText(inner, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), words)
+        used = QFontMetrics(font(BASE)).horizontalAdvance(words)
         painter.setFont(font(SMALL + 1))
         painter.setPen(QColor(c.muted))
+        home = inner.adjusted(used + 12, 0, 0, 0)
+        painter.drawText(
+            home, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), menu_name(action)
+        )
         keys = shortcut_words(action)
         painter.drawText(inner, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), keys)
         painter.restore()
