@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from attrs import frozen
 
+from yardplan.checks.ordering import natural
 from yardplan.checks.survey import Survey
 from yardplan.plants.cultivar import Cultivar
 from yardplan.yard.ground import Point
@@ -19,12 +20,12 @@ class Planted:
 
 
 def planted(survey: Survey) -> list[Planted]:
-    """The planned cultivars in the order in which they first stand in the plan."""
+    """The planned cultivars in the order of their things' keys, so that drawing order does not matter."""
     found: dict[str, tuple[Cultivar, list[str], list[Point]]] = {}
     things = [(p.id, p.cultivar, p.place) for p in survey.stand.plants if p.planted]
     things += [(r.id, r.cultivar, r.row.line[0]) for r in survey.stand.rows if r.row.line]
     things += [(b.id, b.cultivar, b.bed.outline[0]) for b in survey.stand.beds if b.bed.outline]
-    for thing, cultivar, place in things:
+    for thing, cultivar, place in sorted(things, key=lambda one: natural(one[0])):
         if cultivar is not None:
             entry = found.setdefault(str(cultivar.key), (cultivar, [], []))
             entry[1].append(thing)

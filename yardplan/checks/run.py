@@ -23,6 +23,7 @@ from yardplan.checks import (
     neighbours,
     pollination,
     ribes_law,
+    ripening,
     rotation,
     soil,
     spacing,
@@ -36,7 +37,7 @@ from yardplan.yard.change import Change
 #: Every check, in the order in which findings of one weight are listed.
 CHECKS: tuple[Check, ...] = (
     spacing.CHECK, clearance.CHECK, light.CHECK, pollination.CHECK, hardiness.CHECK,
-    chill.CHECK, frost.CHECK, bloom.CHECK, soil.CHECK, neighbours.CHECK,
+    chill.CHECK, frost.CHECK, bloom.CHECK, ripening.CHECK, soil.CHECK, neighbours.CHECK,
     ribes_law.CHECK, access.CHECK, beds.CHECK,
     containers.CHECK, drainage.CHECK, rotation.CHECK, air.CHECK, known.CHECK,
 )
