@@ -12,6 +12,7 @@ import math
 from collections.abc import Sequence
 
 import numpy as np
+import shapely
 from attrs import frozen
 from shapely.geometry import MultiPolygon, Polygon
 
@@ -107,7 +108,7 @@ def _ridge_direction(building: Building, shape: Polygon | MultiPolygon) -> Float
     if building.ridge_angle is not None:
         angle = math.radians(building.ridge_angle)
         return np.array([math.cos(angle), math.sin(angle)])
-    ring = np.array(shape.minimum_rotated_rectangle.exterior.coords)
+    ring = shapely.get_coordinates(shape.minimum_rotated_rectangle)
     sides = np.diff(ring[:3], axis=0)
     longer = sides[int(np.hypot(*sides[1]) > np.hypot(*sides[0]))]
     return np.asarray(longer / np.hypot(*longer))
@@ -116,7 +117,7 @@ def _ridge_direction(building: Building, shape: Polygon | MultiPolygon) -> Float
 def _box(building: Building, shape: Polygon | MultiPolygon) -> _Box:
     along = _ridge_direction(building, shape)
     frame = np.column_stack([along, [-along[1], along[0]]])
-    local = np.array(shape.convex_hull.exterior.coords) @ frame
+    local = shapely.get_coordinates(shape.convex_hull) @ frame
     low, high = local.min(axis=0), local.max(axis=0)
     half = (high - low) / 2.0
     return _Box(frame @ ((low + high) / 2.0), along, float(half[0]), float(half[1]))
@@ -155,7 +156,7 @@ def building_casters(building: Building, gradient: Point = (0.0, 0.0)) -> list[P
         return []
     over = max(building.overhang, 0.0) if math.isfinite(building.overhang) else 0.0
     roof = walls.buffer(over, join_style="mitre") if over > 0.0 else walls
-    about = walls.centroid.coords[0]
+    about = (walls.centroid.x, walls.centroid.y)
     planes = [levelled(plane, gradient, about) for plane in roof_planes(building, roof)]
     eaves = levelled((sane_height(building.eaves), 0.0, 0.0), gradient, about)
     if over <= 0.0:

@@ -80,7 +80,7 @@ def _merged(pieces: list[Polygon]) -> list[Polygon]:
     while first < len(pieces):
         for other in range(first + 1, len(pieces)):
             union = pieces[first].union(pieces[other])
-            if _is_convex(union):
+            if isinstance(union, Polygon) and _is_convex(union):
                 pieces[first] = union
                 del pieces[other]
                 break

@@ -104,7 +104,7 @@ def outline_of(caster: Caster, beams: Beams, gradient: Point) -> Polygon:
 def _shadow(owner: str, parts: Sequence[Caster], beams: Beams, gradient: Point) -> Shadow | None:
     outlines = [outline_of(part, beams, gradient) for part in parts]
     whole = unary_union([outline for outline in outlines if not outline.is_empty])
-    if whole.is_empty:
+    if not isinstance(whole, Polygon | MultiPolygon) or whole.is_empty:
         return None
     return Shadow(owner, whole, parts[0].light[int(beams.months[0])])
 
