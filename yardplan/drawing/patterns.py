@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
+from typing import cast
 from itertools import pairwise
 
 import numpy as np
@@ -35,6 +36,11 @@ def area(outline: Outline) -> BaseGeometry:
         return Polygon()
     made = Polygon(outline)
     return made if made.is_valid else shapely.make_valid(made)
+
+
+def ring(shape: Polygon) -> Outline:
+    """The corners of a polygon's outer edge, the first not again at the end."""
+    return tuple((corner[0], corner[1]) for corner in shape.exterior.coords[:-1])
 
 
 def _segments(cut: BaseGeometry) -> tuple[Segment, ...]:
@@ -71,7 +77,7 @@ def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, 
     lines = _parallels(shape, math.radians(degrees), gap)
     if not len(lines):
         return ()
-    cut = shapely.intersection(shapely.linestrings(lines), shape)
+    cut = cast("NDArray[np.object_]", shapely.intersection(shapely.linestrings(lines), shape))
     return tuple(segment for part in cut for segment in _segments(part))
 
 
@@ -106,7 +112,7 @@ def inset(outline: Outline, distance: float) -> tuple[Outline, ...]:
     """Outlines `distance` metres inside (or outside, when negative)."""
     shape = area(outline).buffer(-distance, join_style="mitre", mitre_limit=2.0)
     parts = getattr(shape, "geoms", [shape])
-    return tuple(tuple(part.exterior.coords[:-1]) for part in parts if not part.is_empty)
+    return tuple(ring(part) for part in parts if not part.is_empty)
 
 
 @lru_cache(maxsize=512)
@@ -122,7 +128,7 @@ def cut_lines(lines: Iterable[Segment], outline: Outline) -> tuple[Segment, ...]
     parts = [segment for segment in lines if segment[0] != segment[1]]
     if not parts:
         return ()
-    cut = shapely.intersection(shapely.linestrings(parts), area(outline))
+    cut = cast("NDArray[np.object_]", shapely.intersection(shapely.linestrings(parts), area(outline)))
     return tuple(segment for part in cut for segment in _segments(part))
 
 

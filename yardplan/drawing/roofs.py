@@ -15,7 +15,7 @@ from attrs import frozen
 from shapely.geometry import LineString, Polygon
 from shapely.ops import split
 
-from yardplan.drawing.patterns import Segment, area, longest_direction
+from yardplan.drawing.patterns import Segment, area, longest_direction, ring
 from yardplan.yard.ground import Building, Outline, Point
 
 
@@ -82,7 +82,7 @@ def _gabled(footprint: Outline, box: tuple[Point, float, float], degrees: float)
     planes = []
     for part in split(area(footprint), line).geoms:
         if isinstance(part, Polygon):
-            planes.append(RoofPlane(tuple(part.exterior.coords[:-1]), _away(part, middle, degrees)))
+            planes.append(RoofPlane(ring(part), _away(part, middle, degrees)))
     return RoofPlan(ridges, (), tuple(planes))
 
 

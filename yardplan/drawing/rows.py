@@ -11,7 +11,7 @@ import shapely
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath
 
-from yardplan.drawing.patterns import along, area
+from yardplan.drawing.patterns import along, area, ring
 from yardplan.drawing.plants import plain_look, stamp
 from yardplan.drawing.shapes import leaf, polyline
 from yardplan.drawing.style import FINE, HAIR, MATURE_DASH, THIN, colour, pen
@@ -57,7 +57,7 @@ def band_outline(line: Outline, width: float) -> Outline:
     if len(line) < 2 or width <= 0:
         return ()
     band = shapely.LineString(line).buffer(width / 2, cap_style="square", join_style="mitre")
-    return tuple(band.exterior.coords[:-1])
+    return ring(band)
 
 
 def draw_row(painter: QPainter, view: PlanView, standing: StandingRow) -> None:
