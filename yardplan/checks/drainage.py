@@ -8,6 +8,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
 from yardplan.checks.groups import member
+from yardplan.checks.rules import Rules
 from yardplan.checks.soil_plan import Rooting, beds_of, rootings
 from yardplan.checks.survey import Survey
 
@@ -20,15 +21,23 @@ def _raised(survey: Survey) -> dict[str, float]:
     return raised | {bed.id: bed.raised for bed in survey.yard.beds}
 
 
-def _wet(survey: Survey, rooting: Rooting, raised: float) -> Iterator[Finding]:
-    mound, slack = survey.rules.value("poor-drainage-mound"), survey.rules.value("clearance-tolerance")
-    if rooting.soil.drainage not in ("poor", "fair") or raised >= mound - slack:
-        return
+def weight_of(rules: Rules, rooting: Rooting, raised: float) -> Weight | None:
+    """How much wet ground matters to a plant that roots there; `raised` metres above the ground around."""
+    mound, slack = rules.value("poor-drainage-mound"), rules.value("clearance-tolerance")
+    herbaceous = member("herbaceous", rooting.crop.id) is not None
+    if rooting.home == "container" or herbaceous or raised >= mound - slack:
+        return None
     tender = member("wet feet", rooting.crop.id) is not None
-    if rooting.soil.drainage == "fair" and not tender:
+    if rooting.soil.drainage == "poor":
+        return Weight.CONFLICT if tender else Weight.CAUTION
+    return Weight.ADVICE if rooting.soil.drainage == "fair" and tender else None
+
+
+def _wet(survey: Survey, rooting: Rooting, raised: float) -> Iterator[Finding]:
+    weight = weight_of(survey.rules, rooting, raised)
+    if weight is None or rooting.soil.drainage is None:
         return
-    poor = rooting.soil.drainage == "poor"
-    weight = Weight.CONFLICT if poor and tender else Weight.CAUTION if poor else Weight.ADVICE
+    mound = survey.rules.value("poor-drainage-mound")
     shown = {
         "mound": Figure(mound, "length"), "crop": Figure(rooting.crop.name, "text"),
         "drainage": Figure(rooting.soil.drainage, "text"),

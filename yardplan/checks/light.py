@@ -10,6 +10,7 @@ from attrs import frozen
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.compass import compass
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.rules import Rules
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop import Crop
 from yardplan.sun.light import LightReport, PlantLight
@@ -25,7 +26,7 @@ _FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
 
 
 @frozen
-class _Grown:
+class Grown:
     """Something planted, its crop and where it stands."""
 
     id: str
@@ -34,16 +35,17 @@ class _Grown:
     mark: Mark
 
 
-def _grown(survey: Survey) -> Iterator[_Grown]:
+def grown_in(survey: Survey) -> Iterator[Grown]:
+    """Every planted thing whose crop is known."""
     for plant in survey.stand.plants:
         if plant.planted and plant.crop is not None:
-            yield _Grown(plant.id, plant.crop, plant.place, Mark((plant.place,)))
+            yield Grown(plant.id, plant.crop, plant.place, Mark((plant.place,)))
     for row in survey.stand.rows:
         if row.crop is not None and row.row.line:
-            yield _Grown(row.id, row.crop, _middle(row.row.line), Mark(row.row.line, "line"))
+            yield Grown(row.id, row.crop, _middle(row.row.line), Mark(row.row.line, "line"))
     for bed in survey.stand.beds:
         if bed.crop is not None and bed.bed.outline:
-            yield _Grown(bed.id, bed.crop, _middle(bed.bed.outline), Mark(bed.bed.outline, "area"))
+            yield Grown(bed.id, bed.crop, _middle(bed.bed.outline), Mark(bed.bed.outline, "area"))
 
 
 def _middle(points: Outline) -> Point:
@@ -63,7 +65,7 @@ def _nearest(survey: Survey, taker: str, place: Point) -> Point | None:
     return (float(on_line.x), float(on_line.y))
 
 
-def _takers(survey: Survey, grown: _Grown, light: PlantLight) -> dict[str, Figure]:
+def _takers(survey: Survey, grown: Grown, light: PlantLight) -> dict[str, Figure]:
     """The things that take most light, with hours and the side on which they stand."""
     shown: dict[str, Figure] = {}
     worth = [(taker, hours) for taker, hours in light.shaded_by if hours >= _WORTH_NAMING]
@@ -78,13 +80,19 @@ def _takers(survey: Survey, grown: _Grown, light: PlantLight) -> dict[str, Figur
     return shown
 
 
-def _judged(survey: Survey, grown: _Grown, light: PlantLight) -> tuple[str, Weight, str] | None:
+def conflict_hours(rules: Rules, crop: Crop) -> float:
+    """Hours of sun a day below which a crop's place is a conflict."""
+    needed = rules.value("light-needed") * crop.sun_needed
+    return max(rules.value("light-shade"), rules.value("light-conflict") * needed)
+
+
+def _judged(survey: Survey, grown: Grown, light: PlantLight) -> tuple[str, Weight, str] | None:
     """Kind, weight and rule of a finding, or None where the sun suffices."""
     rules, hours = survey.rules, light.hours
     needed = rules.value("light-needed") * grown.crop.sun_needed
     if hours < rules.value("light-shade"):
         return "shade", Weight.CONFLICT, "light-shade"
-    if hours < rules.value("light-conflict") * needed:
+    if hours < conflict_hours(rules, grown.crop):
         return "too_dark", Weight.CONFLICT, "light-conflict"
     if hours < needed:
         return "dim", Weight.CAUTION, "light-needed"
@@ -93,7 +101,7 @@ def _judged(survey: Survey, grown: _Grown, light: PlantLight) -> tuple[str, Weig
     return None
 
 
-def _finding(survey: Survey, grown: _Grown, light: PlantLight) -> Finding | None:
+def _finding(survey: Survey, grown: Grown, light: PlantLight) -> Finding | None:
     judged = _judged(survey, grown, light)
     if judged is None:
         return None
@@ -117,7 +125,7 @@ def run(survey: Survey) -> list[Finding]:
     if not isinstance(report, LightReport):
         return []
     found: list[Finding] = []
-    for grown in _grown(survey):
+    for grown in grown_in(survey):
         light = report.of(grown.id)
         finding = _finding(survey, grown, light) if light is not None else None
         if finding is not None:

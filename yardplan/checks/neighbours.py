@@ -27,7 +27,13 @@ def _height(place: Spot) -> float:
     return place.grown.mature.height if isinstance(place.grown, Standing) else 0.0
 
 
-def _toxic_reach(survey: Survey, walnut: Spot) -> tuple[float, float]:
+def injured(walnut: Spot, spot: Spot) -> bool:
+    """True for a planned thing that juglone of this walnut surely harms near by."""
+    harmed = spot.planned and spot.in_group("juglone injured") and not spot.in_group("juglone tolerant")
+    return harmed and walnut.in_group("walnut") and not spot.in_group("walnut")
+
+
+def toxic_reach(survey: Survey, walnut: Spot) -> tuple[float, float]:
     """Where juglone harms surely and where it may, metres from the trunk."""
     value = survey.rules.value
     height = _height(walnut)
@@ -40,9 +46,9 @@ def _toxic_reach(survey: Survey, walnut: Spot) -> tuple[float, float]:
 def _juglone(survey: Survey, everything: list[Spot]) -> Iterator[Finding]:
     planted = [spot for spot in everything if spot.planned and not spot.in_group("walnut")]
     for walnut in (spot for spot in everything if spot.in_group("walnut")):
-        near, far = _toxic_reach(survey, walnut)
+        near, far = toxic_reach(survey, walnut)
         for gap, spot in _near(walnut, planted, far):
-            hurt = spot.in_group("juglone injured")
+            hurt = injured(walnut, spot)
             if spot.in_group("juglone tolerant"):
                 continue
             kind = "juglone" if hurt else "juglone_unknown"

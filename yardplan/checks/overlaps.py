@@ -27,6 +27,12 @@ def form_of(plant: Standing | StandingRow | StandingBed) -> CropForm | None:
     return form_for(crop, plant.cultivar, getattr(thing, "form", None), stock)
 
 
+def closed_share(survey: Survey) -> float:
+    """Share of a wanted distance below which two crowns are a conflict, see `weight_of`."""
+    value = survey.rules.value
+    return 1.0 - max(value("spacing-too-close"), value("spacing-advice"))
+
+
 def weight_of(survey: Survey, overlap: float) -> tuple[Weight, str]:
     """The class of an overlap and the rule that sets it."""
     if overlap > survey.rules.value("spacing-too-close"):

@@ -16,8 +16,8 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop_names import crop_name
-from yardplan.plants.cultivar import SelfFruit
-from yardplan.plants.pollen import Verdict, better_crossed
+from yardplan.plants.cultivar import Cultivar, SelfFruit
+from yardplan.plants.pollen import Verdict, better_crossed, needs_partner
 from yardplan.plants.pollen_examples import examples_for
 from yardplan.plants.pollen_net import NO, NOT_PROVED, YES, PollenNet, net_of
 from yardplan.plants.pollen_outlook import Outlook, Outlooks, named, others_in_words, outlooks, why_not
@@ -28,6 +28,8 @@ from yardplan.plants.pollen_tables import Ratio, donor_ratio
 
 NAME = "pollination"
 _TRIPLOID = 3
+#: Kinds of findings on plants that may bear something alone.
+_SOME_ALONE = {SelfFruit.PARTLY: "light_alone", SelfFruit.UNKNOWN: "unknown_alone"}
 
 Figures = dict[str, Figure]
 
@@ -117,6 +119,11 @@ def _made(
                    source=source)
 
 
+def must_be_set(cultivar: Cultivar) -> bool:
+    """True for a kind without any crop where no plant gives it pollen: there it is a conflict."""
+    return needs_partner(cultivar) and cultivar.self_fruitful not in _SOME_ALONE
+
+
 def _unset(net: PollenNet, outlook: Outlook) -> Finding:
     """Nothing sets this plant."""
     node, figures = net.nodes[outlook.receiver], _figures(net, outlook)
@@ -124,10 +131,8 @@ def _unset(net: PollenNet, outlook: Outlook) -> Finding:
     source = kind.source if kind is not None else "memory"
     failed = net.verdict(outlook.others[0], outlook.receiver).failed if outlook.others else None
     source = failed.source if failed is not None else source
-    if outlook.alone is SelfFruit.PARTLY:
-        return _made(net, outlook, "light_alone", Weight.CAUTION, figures, source)
-    if outlook.alone is SelfFruit.UNKNOWN:
-        return _made(net, outlook, "unknown_alone", Weight.CAUTION, figures, source)
+    if outlook.alone in _SOME_ALONE:
+        return _made(net, outlook, _SOME_ALONE[outlook.alone], Weight.CAUTION, figures, source)
     triploid = outlook.others and all(net.nodes[o].cultivar.ploidy == _TRIPLOID for o in outlook.others)
     return _made(net, outlook, "triploids_only" if triploid else "unset", Weight.CONFLICT, figures, source)
 

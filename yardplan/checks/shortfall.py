@@ -34,6 +34,29 @@ class Short:
         return self.plant.id, self.feature.id
 
 
+NEVER = -np.inf
+
+
+@frozen(eq=False)
+class Limit:
+    """Where one rule about one feature makes conflicts.
+
+    A stem nearer to the feature than `under` is one (signed: negative inside an area; `NEVER` for plants the
+    rule does not speak of). `wanted` the distance asked for. One figure a plant of the layout, metres.
+    """
+
+    kind: str
+    under: Array
+    wanted: Array
+
+
+def limit(survey: Survey, kind: str, under: Array | float, wanted: Array | float, mask: Mask) -> Limit:
+    """The limit of the plants of a mask; within what a tape can tell the distance wanted counts as kept."""
+    asked = np.broadcast_to(np.asarray(wanted, dtype=float), mask.shape)
+    kept = asked - survey.rules.value("clearance-tolerance")
+    return Limit(kind, np.where(mask, np.minimum(under, kept), NEVER), asked)
+
+
 def nearer(survey: Survey, column: int, wanted: Array | float, mask: Mask) -> Iterator[Short]:
     """Plants of the mask that stand nearer to a feature than wanted (one figure, or one a plant).
 

@@ -66,11 +66,16 @@ def _acidify(survey: Survey, plan: SoilPlan) -> Finding:
     return _made(survey, plan, kind, weight, rule, shown)
 
 
+def is_conflict(plan: SoilPlan) -> bool:
+    """True where a crop that needs acid soil would root in ground that cannot be made acid."""
+    return plan.way == "bed" and plan.rooting.home != "container" and acid_loving(plan.rooting.crop)
+
+
 def _bed(survey: Survey, plan: SoilPlan) -> Finding:
     """Ground that cannot be made acid: the bed or container that would do, with its size and fill."""
     rooting, value = plan.rooting, survey.rules.value
     free_lime = limy(rooting.soil, survey.rules)
-    if not acid_loving(rooting.crop):
+    if not is_conflict(plan):
         weight = Weight.CAUTION if plan.gap > value("ph-far") else Weight.ADVICE
         return _made(survey, plan, "limy", weight, "ph-limy", {"gap": Figure(plan.gap, "ph")})
     depth = value("raised-bed-depth")

@@ -85,7 +85,8 @@ def beds_of(survey: Survey) -> dict[str, Bed]:
     return found
 
 
-def _plant_rooting(survey: Survey, plant: Standing, crop: Crop, bed: Bed | None) -> Rooting:
+def plant_rooting(survey: Survey, plant: Standing, crop: Crop, bed: Bed | None) -> Rooting:
+    """Where a plant roots if it stands in that bed, or in the open ground, or in its container."""
     ground = survey.yard.site.soil
     share, least = survey.rules.value("root-area-share"), survey.rules.value("root-area-least")
     area = max(share * math.pi * plant.mature.spread**2 / 4, least)
@@ -111,7 +112,7 @@ def rootings(survey: Survey) -> Iterator[Rooting]:
     beds = beds_of(survey)
     for plant in survey.stand.plants:
         if plant.planted and plant.crop is not None:
-            yield _plant_rooting(survey, plant, plant.crop, beds.get(plant.id))
+            yield plant_rooting(survey, plant, plant.crop, beds.get(plant.id))
     for row in survey.stand.rows:
         if row.crop is not None:
             line = shapely.LineString(row.row.line)

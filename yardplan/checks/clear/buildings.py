@@ -11,7 +11,7 @@ from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.groups import is_member
 from yardplan.checks.lines import Array
-from yardplan.checks.shortfall import Short, figures, in_ground, marks, nearer, trees
+from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer, trees
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing
 from yardplan.yard.ground import Building
@@ -40,10 +40,36 @@ def water_demand(plant: Standing) -> str:
     return next((level for level in _DEMANDS if is_member(f"water demand {level}", plant)), "moderate")
 
 
+def _wanted_on_clay(survey: Survey) -> Array:
+    """Distance from a foundation on clay that shrinks, for every plant."""
+    layout, value = survey.layout, survey.rules.value
+    shares = np.full(layout.height.shape, value("clay-moderate-demand"))
+    for demand in ("low", "high"):
+        shares[layout.members(f"water demand {demand}")] = value(f"clay-{demand}-demand")
+    wanted: Array = shares * layout.height
+    return wanted
+
+
+def on_clay(survey: Survey) -> bool:
+    """True where the ground is clay that shrinks in drought."""
+    return survey.yard.site.soil.texture in SHRINKABLE
+
+
+def conflicts(survey: Survey) -> Limit:
+    """Nearer than half the distance wanted a tree is a conflict with a building."""
+    wanted = _wanted_on_clay(survey) if on_clay(survey) else wanted_by_height(survey)[0]
+    return limit(survey, "clay" if on_clay(survey) else "building", wanted / 2, wanted, trees(survey))
+
+
+def _weight(short: Short, closed: Limit) -> Weight:
+    return Weight.CONFLICT if short.gap < closed.under[short.index] else Weight.CAUTION
+
+
 def _by_height(survey: Survey, column: int) -> Iterator[Finding]:
     wanted, rules = wanted_by_height(survey)
+    closed = conflicts(survey)
     for short in nearer(survey, column, wanted, trees(survey)):
-        weight = Weight.CONFLICT if short.gap < short.wanted / 2 else Weight.CAUTION
+        weight = _weight(short, closed)
         shown = figures(survey, short)
         shown["height"] = Figure(short.plant.mature.height, "length")
         yield survey.finding(
@@ -53,12 +79,9 @@ def _by_height(survey: Survey, column: int) -> Iterator[Finding]:
 
 def _on_clay(survey: Survey, column: int) -> Iterator[Finding]:
     layout, value = survey.layout, survey.rules.value
-    wooded = trees(survey)
-    shares = np.full(layout.height.shape, value("clay-moderate-demand"))
-    for demand in ("low", "high"):
-        shares[layout.members(f"water demand {demand}")] = value(f"clay-{demand}-demand")
-    for short in nearer(survey, column, shares * layout.height, wooded):
-        weight = Weight.CONFLICT if short.gap < short.wanted / 2 else Weight.CAUTION
+    closed = conflicts(survey)
+    for short in nearer(survey, column, closed.wanted, trees(survey)):
+        weight = _weight(short, closed)
         shown = figures(survey, short)
         shown["height"] = Figure(short.plant.mature.height, "length")
         demand = water_demand(short.plant)
@@ -92,7 +115,7 @@ def _under_eaves(survey: Survey, column: int, building: Building) -> Iterator[Fi
 def run(survey: Survey) -> list[Finding]:
     """Findings on plants beside buildings."""
     found: list[Finding] = []
-    clay = survey.yard.site.soil.texture in SHRINKABLE
+    clay = on_clay(survey)
     for column in survey.layout.columns("building"):
         thing = survey.layout.features[column].thing
         found.extend(_on_clay(survey, column) if clay else _by_height(survey, column))

@@ -8,20 +8,27 @@ import numpy as np
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Weight
-from yardplan.checks.shortfall import figures, in_ground, marks, nearer
+from yardplan.checks.shortfall import Limit, figures, in_ground, limit, marks, nearer
 from yardplan.checks.survey import Survey
 
 NAME = "clearance"
 
 
-def _too_tall(survey: Survey, column: int) -> Iterator[Finding]:
+def conflicts(survey: Survey) -> Limit:
+    """A plant too tall for its distance from an overhead line is a conflict."""
     layout, value = survey.layout, survey.rules.value
     low, mid = value("overhead-low-height"), value("overhead-mid-height")
     wanted = np.where(
         layout.height <= low, 0.0,
         np.where(layout.height <= mid, value("overhead-low-side"), value("overhead-mid-side")),
     )
-    for short in nearer(survey, column, wanted, in_ground(survey) & (layout.height > low)):
+    return limit(survey, "overhead", wanted, wanted, in_ground(survey) & (layout.height > low))
+
+
+def _too_tall(survey: Survey, column: int) -> Iterator[Finding]:
+    layout, value = survey.layout, survey.rules.value
+    tall = in_ground(survey) & (layout.height > value("overhead-low-height"))
+    for short in nearer(survey, column, conflicts(survey).wanted, tall):
         near = short.gap < value("overhead-low-side")
         rule = "overhead-low-height" if near else "overhead-mid-height"
         shown = figures(survey, short) | {

@@ -10,7 +10,7 @@ from attrs import evolve
 from yardplan.checks.check import Wording
 from yardplan.checks.clear.country import country_of, dig_words
 from yardplan.checks.finding import Figure, Finding, Weight
-from yardplan.checks.shortfall import figures, in_ground, marks, nearer
+from yardplan.checks.shortfall import Limit, Mask, figures, in_ground, limit, marks, nearer
 from yardplan.checks.survey import Survey
 
 NAME = "clearance"
@@ -18,12 +18,22 @@ NAME = "clearance"
 BURIED = ("power", "gas", "water", "sewer", "drain", "communications", "irrigation", "other")
 
 
+def _large(survey: Survey) -> Mask:
+    large: Mask = survey.layout.height >= survey.rules.value("service-large-height")
+    return large
+
+
+def conflicts(survey: Survey) -> Limit:
+    """Within the strip where only hands may dig, a plant on a buried line is a conflict."""
+    value = survey.rules.value
+    wanted = np.where(_large(survey), value("service-large"), value("service-small"))
+    return limit(survey, "buried", value("service-dig"), wanted, in_ground(survey))
+
+
 def _near(survey: Survey, column: int) -> Iterator[Finding]:
-    layout, value = survey.layout, survey.rules.value
-    large = layout.height >= value("service-large-height")
-    wanted = np.where(large, value("service-large"), value("service-small"))
-    for short in nearer(survey, column, wanted, in_ground(survey)):
-        weight = Weight.CONFLICT if short.gap < value("service-dig") else Weight.CAUTION
+    large, closed = _large(survey), conflicts(survey)
+    for short in nearer(survey, column, closed.wanted, in_ground(survey)):
+        weight = Weight.CONFLICT if short.gap < closed.under[short.index] else Weight.CAUTION
         shown = figures(survey, short) | {
             "line": Figure(short.feature.sort, "text"), "dig": survey.rules.figure("service-dig"),
         }

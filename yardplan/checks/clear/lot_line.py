@@ -6,13 +6,15 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.clear.country import LineLaw, country_of, line_laws
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import TOUCH
-from yardplan.checks.shortfall import in_ground
+from yardplan.checks.shortfall import Limit, in_ground, limit
 from yardplan.checks.survey import Survey
 
 NAME = "clearance"
@@ -62,16 +64,29 @@ def _laws(survey: Survey) -> tuple[LineLaw, ...]:
     return tuple(own) or line_laws(country_of(survey.yard.site))
 
 
-def _by_law(survey: Survey, column: int) -> Iterator[Finding]:
-    layout, laws = survey.layout, _laws(survey)
-    wanted = np.zeros(len(layout.plants))
-    law_of = np.zeros(len(layout.plants), dtype=np.intp)
+def _law_of(survey: Survey, laws: tuple[LineLaw, ...]) -> tuple[Array, NDArray[np.intp]]:
+    """The distance that the laws ask of every plant, and the number of the law that holds."""
+    height = survey.layout.height
+    wanted, law_of = np.zeros(len(height)), np.zeros(len(height), dtype=np.intp)
     for number, law in enumerate(laws):
-        held = layout.height > law.taller_than
+        held = height > law.taller_than
         wanted[held], law_of[held] = law.distance, number
-    inside = -layout.gaps[:, column]
-    near = inside < wanted - survey.rules.value("clearance-tolerance")
-    for i in np.nonzero(near & in_ground(survey) & (inside >= 0))[0]:
+    return wanted, law_of
+
+
+def conflicts(survey: Survey) -> Limit:
+    """Inside the lot but nearer to its line than the law asks; distances are those from within."""
+    laws = _laws(survey)
+    wanted, _ = _law_of(survey, laws)
+    kind = "law" if all(law.country for law in laws) else "law_own"
+    return limit(survey, kind, wanted, wanted, in_ground(survey))
+
+
+def _by_law(survey: Survey, column: int) -> Iterator[Finding]:
+    laws = _laws(survey)
+    _, law_of = _law_of(survey, laws)
+    inside = -survey.layout.gaps[:, column]
+    for i in np.nonzero((inside < conflicts(survey).under) & (inside >= 0))[0]:
         yield _short_of(survey, int(i), column, laws[law_of[i]])
 
 

@@ -9,19 +9,26 @@ import numpy as np
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.overlaps import TOUCH
-from yardplan.checks.shortfall import figures, in_ground, marks, nearer, trees
+from yardplan.checks.shortfall import Limit, figures, in_ground, limit, marks, nearer, trees
 from yardplan.checks.survey import Survey
 
 NAME = "clearance"
 
 PAVED = ("path", "drive", "terrace", "street")
 WATER = ("pool", "pond")
+#: What a stem cannot stand in.
+SOLID = (*PAVED, *WATER, "building")
+
+
+def conflicts(survey: Survey) -> Limit:
+    """A stem on paving, in water or in a building is a conflict."""
+    return limit(survey, "inside", -TOUCH, 0.0, in_ground(survey))
 
 
 def _inside(survey: Survey, column: int) -> Iterator[Finding]:
     """Stems that stand on paving, in water or in a building."""
-    layout = survey.layout
-    for short in nearer(survey, column, 0.0, in_ground(survey) & (layout.gaps[:, column] < -TOUCH)):
+    stems = survey.layout.gaps[:, column] < conflicts(survey).under
+    for short in nearer(survey, column, 0.0, stems):
         yield survey.finding(
             NAME, "inside", Weight.CONFLICT, short.things, "paving-stem", figures(survey, short),
             marks(survey, short),
@@ -59,7 +66,7 @@ def run(survey: Survey) -> list[Finding]:
     """Findings on paving, pools, and on plants set inside a building."""
     found: list[Finding] = []
     for column, feature in enumerate(survey.layout.features):
-        if feature.sort in PAVED + WATER + ("building",):
+        if feature.sort in SOLID:
             found.extend(_inside(survey, column))
         if feature.sort in PAVED:
             found.extend(_paved(survey, column))

@@ -10,23 +10,39 @@ from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
-from yardplan.checks.shortfall import figures, in_ground, marks, nearer, trees
+from yardplan.checks.shortfall import Limit, Mask, figures, in_ground, limit, marks, nearer, trees
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Service
 
 NAME = "clearance"
 
 
-def _field(survey: Survey, column: int) -> Iterator[Finding]:
+def _woody(survey: Survey) -> Mask:
+    woody: Mask = in_ground(survey) & ~survey.layout.members("herbaceous")
+    return woody
+
+
+def field_conflicts(survey: Survey) -> Limit:
+    """Nearer to a field than the least distance of all, a woody plant is a conflict."""
     layout, value = survey.layout, survey.rules.value
     floor = value("septic-field-floor")
-    thirsty = layout.members("water-seeking")
-    wooded = trees(survey)
     by_height = np.maximum(value("septic-field-height") * layout.height, floor)
-    wanted = np.where(thirsty, value("septic-thirsty"), np.where(wooded, by_height, floor))
-    woody = in_ground(survey) & ~layout.members("herbaceous")
-    for short in nearer(survey, column, wanted, woody):
-        weight = Weight.CONFLICT if short.gap < floor else Weight.CAUTION
+    wanted = np.where(trees(survey), by_height, floor)
+    wanted = np.where(layout.members("water-seeking"), value("septic-thirsty"), wanted)
+    return limit(survey, "septic_field", floor, wanted, _woody(survey))
+
+
+def tank_conflicts(survey: Survey) -> Limit:
+    """Nearer to a tank than the bare legal distance a plant is a conflict."""
+    wanted = survey.rules.value("septic-tank")
+    return limit(survey, "septic_tank", wanted, wanted, in_ground(survey))
+
+
+def _field(survey: Survey, column: int) -> Iterator[Finding]:
+    thirsty, wooded = survey.layout.members("water-seeking"), trees(survey)
+    closed = field_conflicts(survey)
+    for short in nearer(survey, column, closed.wanted, _woody(survey)):
+        weight = Weight.CONFLICT if short.gap < closed.under[short.index] else Weight.CAUTION
         shown = figures(survey, short) | {"height": Figure(short.plant.mature.height, "length")}
         rule = "septic-field-height" if wooded[short.index] else "septic-field-floor"
         if thirsty[short.index]:
@@ -53,7 +69,7 @@ def _on_the_field(survey: Survey, service: Service) -> Iterator[Finding]:
 
 
 def _tank(survey: Survey, column: int) -> Iterator[Finding]:
-    for short in nearer(survey, column, survey.rules.value("septic-tank"), in_ground(survey)):
+    for short in nearer(survey, column, tank_conflicts(survey).wanted, in_ground(survey)):
         yield survey.finding(
             NAME, "septic_tank", Weight.CONFLICT, short.things, "septic-tank", figures(survey, short),
             marks(survey, short),

@@ -12,6 +12,7 @@ from attrs import frozen
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.survey import Survey
+from yardplan.plants.stand import Standing
 from yardplan.yard.ground import Outline, Paving, Point
 
 NAME = "clearance"
@@ -90,20 +91,33 @@ def triangles(
     return tuple(found)
 
 
+def views_of(survey: Survey) -> tuple[Triangle, ...]:
+    """All view triangles of a survey's yard, with the legs in force there."""
+    value = survey.rules.value
+    return triangles(survey.yard.pavings, survey.yard.lot, value("sight-drive"), value("sight-corner"))
+
+
+def closed_around(survey: Survey, plant: Standing) -> float | None:
+    """How near to a view triangle a plant is a conflict (0: only inside it); None for one that stays low."""
+    if plant.mature.height <= survey.rules.value("sight-low"):
+        return None
+    return 0.0 if plant.mature.crown_base >= survey.rules.value("sight-high") else plant.mature.spread / 2
+
+
 def run(survey: Survey) -> list[Finding]:
     """Findings on crowns that block the view of a street."""
-    value, layout = survey.rules.value, survey.layout
+    layout = survey.layout
     found: list[Finding] = []
-    views = triangles(survey.yard.pavings, survey.yard.lot, value("sight-drive"), value("sight-corner"))
+    views = views_of(survey)
     if not views or not len(layout.plants):
         return found
     stems = shapely.points(layout.xy)
     for view in views:
         gaps = np.asarray(shapely.distance(shapely.Polygon(view.corners), stems), dtype=float)
-        for i in np.nonzero(layout.planted & (gaps < layout.reach) & (layout.height > value("sight-low")))[0]:
+        for i in np.nonzero(layout.planted & (gaps < layout.reach))[0]:
             plant = layout.plants[i]
-            trimmed = plant.mature.crown_base >= value("sight-high")
-            if trimmed and gaps[i] > 0:
+            around = closed_around(survey, plant)
+            if around is None or (gaps[i] > 0 and gaps[i] >= around):
                 continue
             shown = {
                 "low": survey.rules.figure("sight-low"), "high": survey.rules.figure("sight-high"),

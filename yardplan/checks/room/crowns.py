@@ -8,12 +8,14 @@ from functools import lru_cache
 import numpy as np
 import shapely
 from attrs import evolve
+from numpy.typing import NDArray
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.layout import Feature
-from yardplan.checks.overlaps import TOUCH, weight_of
-from yardplan.checks.shortfall import Short, figures, in_ground, marks, nearer
+from yardplan.checks.lines import Array
+from yardplan.checks.overlaps import TOUCH, closed_share, weight_of
+from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import StandingRow
 from yardplan.yard.ground import Barrier, Building, Outline
@@ -31,20 +33,40 @@ def _made(survey: Survey, short: Short, kind: str, weight: Weight, rule: str) ->
     )
 
 
+def faces(way: Array, facing: Array | float) -> NDArray[np.bool_]:
+    """True for a plant trained flat along `facing` whose face is turned the way the wall lies, radians."""
+    turned: NDArray[np.bool_] = np.abs(np.cos(way - facing)) < np.cos(np.radians(60))
+    return turned
+
+
 def _along_wall(survey: Survey, short: Short) -> bool:
     """True for a flat-trained plant that stands with its face to the wall."""
     x, y = survey.layout.nearest(short.index, short.column)
     way = np.arctan2(y - short.plant.place[1], x - short.plant.place[0])
-    return bool(abs(np.cos(way - survey.layout.facing[short.index])) < np.cos(np.radians(60)))
+    return bool(faces(way, survey.layout.facing[short.index]))
 
 
-def _walls(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
+def _wall_room(survey: Survey, feature: Feature) -> Array:
+    """Distance wanted of every plant from a building: its reach, a gap to work in, the roof's overhang."""
     layout, value = survey.layout, survey.rules.value
     bush = layout.height < value("bush-height")
     gap = np.where(bush, value("bush-wall-gap"), value("wall-gap"))
     if isinstance(feature.thing, Building):
         gap = gap + np.where(layout.height > feature.thing.eaves, feature.thing.overhang, 0.0)
-    for short in nearer(survey, column, layout.reach + gap, in_ground(survey)):
+    room: Array = layout.reach + gap
+    return room
+
+
+def wall_conflicts(survey: Survey, feature: Feature) -> Limit:
+    """Where a crown grows too far into a building; plants trained flat along it are free of this."""
+    under = closed_share(survey) * survey.layout.reach
+    return limit(survey, "crown_wall", under, _wall_room(survey, feature), in_ground(survey))
+
+
+def _walls(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
+    layout, value = survey.layout, survey.rules.value
+    bush = layout.height < value("bush-height")
+    for short in nearer(survey, column, _wall_room(survey, feature), in_ground(survey)):
         if layout.flat[short.index] and _along_wall(survey, short):
             near = evolve(short, wanted=value("trained-wall-near"))
             if 0 <= near.gap < near.wanted - TOUCH:

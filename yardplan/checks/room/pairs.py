@@ -42,7 +42,7 @@ class _Pair:
         return 1.0 - self.distance / max(self.wanted, NO_ROOM)
 
 
-def _ray(layout: Layout, plants: Indices, angle: Array) -> Array:
+def ray(layout: Layout, plants: Indices, angle: Array) -> Array:
     """How far each crown reaches in a direction; flat-trained ones are oblongs along their facing."""
     reach = layout.reach[plants]
     turn = angle - layout.facing[plants]
@@ -68,7 +68,7 @@ def _distances(layout: Layout) -> tuple[Array, Array]:
     to = layout.xy[j] - layout.xy[i]
     angle = np.arctan2(to[:, 1], to[:, 0])
     distance = np.hypot(to[:, 0], to[:, 1])
-    wanted = _ray(layout, i, angle) + _ray(layout, j, angle)
+    wanted = ray(layout, i, angle) + ray(layout, j, angle)
     for panel, other in ((i, j), (j, i)):
         only = layout.flat[panel] & ~layout.flat[other]
         if only.any():
@@ -88,29 +88,37 @@ def _group(plant: Standing) -> str | None:
     return plant.thing.group if isinstance(plant.thing, Planting) else None
 
 
+@frozen
+class StemRule:
+    """Two plants measured from stem to stem: metres wanted; `most` True where their crowns may ask less."""
+
+    kind: str
+    wanted: float
+    most: bool = False
+
+
+def stem_rule(survey: Survey, a: Standing, b: Standing) -> StemRule | None:
+    """The rule of the declared form of two plants; None where their crowns are measured as they are."""
+    if _group(a) is not None and _group(a) == _group(b):
+        return StemRule("group", survey.rules.value("group-stems"))
+    low = _grown_under(a, b)
+    if low is not None:
+        return StemRule("stem", low.mature.spread / 2)
+    if a.touching and b.touching and a.mature.habit == b.mature.habit:
+        rows = [form.in_row[0] for plant in (a, b) if (form := form_of(plant)) and form.in_row]
+        return StemRule("form", sum(rows) / len(rows), most=True) if rows else None
+    return None
+
+
 def _own_rule(pair: _Pair, survey: Survey) -> _Pair | None:
     """The pair measured by the rule of its declared form, or as it is; None where they may stand so."""
     a, b = pair.a, pair.b
-    centres = float(np.hypot(a.place[0] - b.place[0], a.place[1] - b.place[1]))
-    if _group(a) is not None and _group(a) == _group(b):
-        wanted = survey.rules.value("group-stems")
-        return _Pair(a, b, centres, wanted, "group") if centres < wanted - TOUCH else None
-    low = _grown_under(a, b)
-    if low is not None:
-        wanted = low.mature.spread / 2
-        return _Pair(a, b, centres, wanted, "stem") if centres < wanted - TOUCH else None
-    if a.touching and b.touching and a.mature.habit == b.mature.habit:
-        return _touching(pair, centres)
-    return pair
-
-
-def _touching(pair: _Pair, centres: float) -> _Pair | None:
-    """Two plants of a form whose crowns may meet: wanted is the published distance in the row."""
-    rows = [form.in_row[0] for plant in (pair.a, pair.b) if (form := form_of(plant)) and form.in_row]
-    if not rows:
+    rule = stem_rule(survey, a, b)
+    if rule is None:
         return pair
-    wanted = min(pair.wanted, sum(rows) / len(rows))
-    return _Pair(pair.a, pair.b, centres, wanted, "form") if centres < wanted - TOUCH else None
+    centres = float(np.hypot(a.place[0] - b.place[0], a.place[1] - b.place[1]))
+    wanted = min(pair.wanted, rule.wanted) if rule.most else rule.wanted
+    return _Pair(a, b, centres, wanted, rule.kind) if centres < wanted - TOUCH else None
 
 
 def _close_pairs(survey: Survey) -> Iterator[_Pair]:
