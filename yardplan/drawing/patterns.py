@@ -8,8 +8,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from typing import cast
 from itertools import pairwise
+from typing import cast
 
 import numpy as np
 import shapely
@@ -128,7 +128,7 @@ def cut_lines(lines: Iterable[Segment], outline: Outline) -> tuple[Segment, ...]
     parts = [segment for segment in lines if segment[0] != segment[1]]
     if not parts:
         return ()
-    cut = cast("NDArray[np.object_]", shapely.intersection(shapely.linestrings(parts), area(outline)))
+    cut = shapely.intersection(shapely.linestrings(parts), area(outline))
     return tuple(segment for part in cut for segment in _segments(part))
 
 
