@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QGridLayout,
@@ -174,6 +174,10 @@ class CatalogueList(QWidget):
                 flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
                 self.view.selectionModel().setCurrentIndex(self.rows.index(row), flag)
                 return
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.in_hand.refresh()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Arrow down leaves the search for the list; Enter takes the first one found."""

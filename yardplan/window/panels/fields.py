@@ -7,6 +7,7 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
 from yardplan.units import format_area, format_coarse, format_length
@@ -142,8 +143,8 @@ class Fields(QWidget):
         self.site_button = button("Site card: climate, soil, place…", "link")
         self.site_button.clicked.connect(self.site_wanted)
         self._lay_out()
-        open_yard.shown.connect(self.refresh)
-        open_yard.selection_changed.connect(self.refresh)
+        open_yard.shown.connect(self._refresh_seen)
+        open_yard.selection_changed.connect(self._refresh_seen)
         self.refresh()
 
     def _lay_out(self) -> None:
@@ -162,6 +163,16 @@ class Fields(QWidget):
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(scroll)
+
+    def _refresh_seen(self, *_: object) -> None:
+        """Nobody looks at a hidden panel: it is renewed when it shows."""
+        if self.isVisible():
+            self.refresh()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.plant_card.refresh()
+        self.refresh()
 
     def refresh(self, *_: object) -> None:
         """Show the facts of what is selected now."""

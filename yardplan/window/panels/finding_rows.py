@@ -10,6 +10,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.wording import Said, names_of, say
 from yardplan.window.open_yard import OpenYard
+from yardplan.yard.change import Change
 
 #: Role under which a row hands out its Row.
 ROW_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -57,6 +58,9 @@ class FindingRows(QAbstractListModel):
         self._open_yard = open_yard
         self._rows: list[Row] = []
         self._at_start: dict[tuple[Any, ...], Said] | None = None
+        self._names: dict[str, str] | None = None
+        self._said: dict[tuple[Any, ...], tuple[Finding, Said]] = {}
+        self._units = open_yard.units
         open_yard.findings_changed.connect(self.refresh)
         open_yard.shown.connect(self._shown)
         self.refresh()
@@ -87,16 +91,17 @@ class FindingRows(QAbstractListModel):
         standing = [row.finding.weight for row in self._rows if not row.cleared]
         return {weight: standing.count(weight) for weight in Weight}
 
-    def _shown(self, _change: object) -> None:
-        """A gesture's end puts the rows back into their order."""
+    def _shown(self, change: Change) -> None:
+        """A gesture's end puts the rows back into their order; moves leave all names as they were."""
+        if not change.only_moves:
+            self._names = None
         if self._at_start is not None and not self._open_yard.on_trial:
             self.refresh()
 
     def refresh(self) -> None:
         """Take up the yard's findings."""
         open_yard = self._open_yard
-        names = names_of(open_yard.shown_yard)
-        fresh = [Row(finding=f, said=say(f, names, open_yard.units)) for f in open_yard.findings]
+        fresh = self._in_words(open_yard.findings)
         if open_yard.on_trial:
             if self._at_start is None:
                 self._at_start = {row.finding.key: row.said for row in self._rows}
@@ -104,6 +109,20 @@ class FindingRows(QAbstractListModel):
         else:
             self._at_start = None
             self._put(fresh)
+
+    def _in_words(self, findings: tuple[Finding, ...]) -> list[Row]:
+        """The findings put into words; words of findings that are as before are taken over."""
+        units = self._open_yard.units
+        if self._names is None or units != self._units:
+            self._names, self._units, self._said = names_of(self._open_yard.shown_yard), units, {}
+        said: dict[tuple[Any, ...], tuple[Finding, Said]] = {}
+        for finding in findings:
+            before = self._said.get(finding.key)
+            as_before = before is not None and before[0].figures == finding.figures
+            words = before[1] if before is not None and as_before else say(finding, self._names, units)
+            said[finding.key] = (finding, words)
+        self._said = said
+        return [Row(finding=finding, said=said[finding.key][1]) for finding in findings]
 
     def _held(self, fresh: list[Row]) -> list[Row]:
         """The rows of a running gesture: those shown keep their places, new ones come last."""

@@ -137,8 +137,9 @@ class InHandCard(QWidget):
             self.partners_wanted.emit(self._subject.key, self._subject.id)
 
     def _refresh_soon(self, *_: object) -> None:
-        """Several signals of one event make one renewal."""
-        if not self._soon.isActive():
+        """Several signals of one event make one renewal; none while the panel around it is hidden."""
+        around = self.parentWidget()
+        if not self._soon.isActive() and (around is None or around.isVisible()):
             self._soon.start(0)
 
     def refresh(self) -> None:

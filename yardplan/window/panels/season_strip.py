@@ -7,7 +7,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QWheelEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
-from yardplan.drawing.season import SeasonChart, SeasonLayout, draw_season, height_for
+from yardplan.drawing.season import SeasonChart, SeasonLayout, SeasonRow, draw_season, height_for
 from yardplan.drawing.style import PALETTE
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import day_of_number, say_day
@@ -21,6 +21,8 @@ from yardplan.yard.change import Change
 _KEY_DAYS = {
     Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_PageUp: -30, Qt.Key.Key_PageDown: 30,
 }
+#: Partner lines of the chart follow a drag when the hand rests so long, milliseconds.
+_REST_MS = 150
 _EMPTY = "Plant something, and its bloom and harvest show here."
 
 
@@ -33,6 +35,8 @@ class ChartView(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.chart = SeasonChart()
+        #: The rows that the spoken description tells of.
+        self.spoken_rows: tuple[SeasonRow, ...] | None = None
         self._first = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumHeight(78)
@@ -44,6 +48,8 @@ class ChartView(QWidget):
 
     def show_chart(self, chart: SeasonChart) -> None:
         """Show another chart, at the same row."""
+        if chart == self.chart:
+            return
         self.chart = chart
         self._first = min(self._first, self._last_first())
         self.update()
@@ -151,7 +157,6 @@ class SeasonStrip(QWidget):
         open_yard.shown.connect(self._shown)
         open_yard.loaded.connect(self._forget)
         open_yard.selection_changed.connect(self._refresh_soon)
-        open_yard.findings_changed.connect(self._refresh_soon)
         open_yard.moment_changed.connect(self._refresh_soon)
         self.chart.day_picked.connect(self._pick_day)
         self.chart.row_picked.connect(self._pick_row)
@@ -159,9 +164,11 @@ class SeasonStrip(QWidget):
         self.moment.hour_changed.connect(self.hour_changed)
 
     def _shown(self, change: Change) -> None:
-        """Moves change no date, only who is near whom."""
-        if not change.only_moves:
-            self._season = None
+        """Moves change no date, only who is near whom: that can wait until the hand rests a moment."""
+        if change.only_moves:
+            self._soon.start(_REST_MS)
+            return
+        self._season = None
         self._refresh_soon()
 
     def _forget(self) -> None:
@@ -169,8 +176,7 @@ class SeasonStrip(QWidget):
         self._refresh_soon()
 
     def _refresh_soon(self) -> None:
-        if not self._soon.isActive():
-            self._soon.start(0)
+        self._soon.start(0)
 
     def refresh(self) -> None:
         """Show the season of the yard as it is shown now."""
@@ -185,7 +191,9 @@ class SeasonStrip(QWidget):
         self.note.setText(self._season.note or ("" if chart.rows else _EMPTY))
         self._follow_selection()
         self.chart.setAccessibleName(f"Season chart, {say_day(moment.day)}")
-        self.chart.setAccessibleDescription(spoken(chart))
+        if self.chart.spoken_rows is not chart.rows:
+            self.chart.spoken_rows = chart.rows
+            self.chart.setAccessibleDescription(spoken(chart))
 
     def _follow_selection(self) -> None:
         rows = [n for n, row in enumerate(self.chart.chart.rows) if row.thing in self.chart.chart.chosen]
