@@ -175,17 +175,19 @@ def _text(painter: QPainter, layout: SeasonLayout, x: float, y: float, text: str
     draw_text_on(painter, bare_view(layout.unit, layout.ratio), QRectF(x, y - high / 2, 0, 0), text, face)
 
 
+def _month_names(layout: SeasonLayout) -> tuple[str, ...]:
+    """Names of the months in full; cut to three letters, all of them, where one does not fit."""
+    room = layout.field.width() / 12 - 6 * layout.unit
+    fits = all(text_size(name, _HEAD, layout.unit)[0] <= room for name in MONTHS)
+    return MONTHS if fits else tuple(name[:3] for name in MONTHS)
+
+
 def _draw_months(painter: QPainter, layout: SeasonLayout) -> None:
     box, u = layout.field, layout.unit
-    wide = box.width() / 12
-    for i in range(12):
-        month = (i + (6 if layout.chart.southern else 0)) % 12
+    for month, name in enumerate(_month_names(layout)):
         left = layout.x(_STARTS[month])
         painter.setPen(pen("rule", HAIR, u))
         painter.drawLine(QPointF(left, box.top()), QPointF(left, box.bottom()))
-        name = MONTHS[month]
-        if text_size(name, _HEAD, u)[0] > wide - 6 * u:
-            name = name[:3]
         middle = left + MONTH_DAYS[month] / YEAR * box.width() / 2
         _text(painter, layout, middle - text_size(name, _HEAD, u)[0] / 2, box.top() - 10 * u, name, _HEAD)
     painter.setPen(pen("rule", THIN, u))
