@@ -199,9 +199,9 @@ def test_only_the_dragged_plant_is_painted_anew_each_frame(canvas):
     for step in range(3):
         QTest.mouseMove(canvas, pixel(canvas, (6 + step, 6)))
         canvas.repaint()
-    painted = canvas.scene.still.painted
+    painted = canvas.scene.ground.picture.painted
     for step in range(10):
         QTest.mouseMove(canvas, pixel(canvas, (9 + step / 2, 8)))
         canvas.repaint()
-    assert canvas.scene.still.painted == painted
+    assert canvas.scene.ground.picture.painted == painted
     QTest.mouseRelease(canvas, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, pixel(canvas, (13, 8)))

@@ -39,6 +39,8 @@ from yardplan.yard.ground import Outline, Point
 
 #: The picture is painted afresh so long after the last turn of the wheel, milliseconds.
 SETTLE_MS = 150
+#: Labels find their best places again so long after something was put down, milliseconds.
+ARRANGE_MS = 500
 #: One press of an arrow key pans so many pixels when nothing is selected.
 PAN_PIXELS = 60
 
@@ -78,6 +80,8 @@ class Canvas(QWidget):
         self._fit_wanted = True
         self._settle = QTimer(self, singleShot=True, interval=SETTLE_MS)
         self._settle.timeout.connect(self._settled)
+        self._arrange = QTimer(self, singleShot=True, interval=ARRANGE_MS)
+        self._arrange.timeout.connect(self._settled)
         self.entry = LengthEntry(self)
         self.entry.sent.connect(self._typed)
         self.entry.closed.connect(self._close_entry)
@@ -151,6 +155,8 @@ class Canvas(QWidget):
             self.use(SelectTool)
             return
         self.scene.set_live(self.tool.live)
+        if self.scene.ground.unsettled and not self.tool.live:
+            self._arrange.start()
         self._tell_hint()
         self._set_cursor()
         self.update()
@@ -205,6 +211,8 @@ class Canvas(QWidget):
         self.update()
 
     def _settled(self) -> None:
+        if not self.tool.live:
+            self.scene.settle()
         self.update()
 
     def fit(self) -> None:

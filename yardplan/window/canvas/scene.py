@@ -12,12 +12,11 @@ from PySide6.QtGui import QPainter
 from yardplan.checks.finding import Finding
 from yardplan.checks.wording import names_of, say
 from yardplan.drawing import painter as plan
-from yardplan.drawing.labels import arranged
 from yardplan.drawing.shade import draw_shadows
-from yardplan.drawing.style import colour
 from yardplan.drawing.view import FindingKey, Layers, Partner, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
+from yardplan.window.canvas.ground import GroundPicture
 from yardplan.window.canvas.overlay_paint import paint_overlay
 from yardplan.window.canvas.partner_lines import partners_of
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
@@ -32,6 +31,8 @@ from yardplan.yard.ground import Outline, Point
 
 #: Ground shown round everything when the yard is fitted, metres.
 _ROUND = 1.5
+#: Words about a dragged thing stand within so many pixels of it.
+_WORDS_REACH = 150.0
 #: Words of marks that are not dragged are laid out again so often at most during a drag, seconds.
 _WORDS_EVERY = 0.2
 _Nobody: frozenset[str] = frozenset()
@@ -45,14 +46,13 @@ class Scene:
     def __init__(self, open_yard: OpenYard, desk: Desk) -> None:
         self.open_yard, self.desk = open_yard, desk
         self.layers = Layers()
-        self.still = StillPicture(colour("paper"))
+        self.shade = Shade(open_yard)
+        self.ground = GroundPicture(self.shade)
         self.calm = CalmMarks()
         self.words = StillPicture()
         self.furniture = FixedPicture()
-        self.shade = Shade(open_yard)
         self._live: frozenset[str] = _Nobody
         self._words_key: object = None
-        self._labels: list[QRectF] = []
         self._words_at = 0.0
         self._names: dict[str, str] = {}
 
@@ -60,7 +60,7 @@ class Scene:
 
     def forget(self) -> None:
         """Everything changed."""
-        self.still.forget()
+        self.ground.forget()
         self.calm.forget()
         self.words.forget()
         self.furniture.forget()
@@ -68,24 +68,29 @@ class Scene:
 
     def follow(self, change: Change, live: frozenset[str]) -> None:
         """The shown yard changed; what only concerns dragged things leaves the still pictures alone."""
+        self.shade.follow(change)
         self.set_live(live)
         if change.added or change.altered or change.whole:
             self._names = {}
-        touched = change.touched | change.removed
-        if change.whole or not touched <= self._live:
-            self.still.forget()
         if change.whole:
-            self.calm.forget()
-            self.words.forget()
-            self.furniture.forget()
+            self.forget()
         else:
+            touched = change.touched | change.removed
+            self.ground.touch(touched)
             self.calm.touch(touched)
 
     def set_live(self, live: frozenset[str]) -> None:
         """Things being dragged are painted apart from the still picture."""
-        if live != self._live:
-            self._live = live
-            self.still.forget()
+        self._live = live
+        self.ground.set_live(live)
+
+    def settle(self) -> bool:
+        """Arrange the labels anew now that the hand rests; True when there was anything to do."""
+        if not self.ground.unsettled or self._live:
+            return False
+        self.ground.forget()
+        self.words.forget()
+        return True
 
     # Places
 
@@ -130,14 +135,12 @@ class Scene:
         furnishing.paint_paper(painter, shown)
         painter.setClipRect(field)
         self._refresh(view, ratio, resting)
-        self.still.show(painter, view)
+        self.ground.picture.show(painter, view)
         if self._live:
             self._paint_live(painter, shown)
         self.calm.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        partners = self._partners()
-        if self._live or partners:
-            self._paint_live_marks(painter, evolve(self._with_room(shown, field), partners=partners))
+        self._paint_about_chosen(painter, shown, field)
         self.words.show(painter, view)
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
         painter.setClipping(False)
@@ -147,8 +150,8 @@ class Scene:
         )
 
     def _refresh(self, view: View, ratio: float, resting: bool) -> None:
-        if not self.still.fits(view) and (resting or self.still.empty):
-            self.still.renew(view, ratio, lambda p, v: self._paint_still(p, v, ratio))
+        if resting or self.ground.picture.empty:
+            self.ground.bring_up(view, ratio, lambda v: self.plan_view(v, ratio))
         if not (resting or self.calm.picture.empty):
             return
         found, chosen = self._findings(calm=True), self._selection(calm=True)
@@ -175,18 +178,9 @@ class Scene:
         shown = self.plan_view(wide, ratio)
         left, top = (wide.width - window.width) / 2, (wide.height - window.height) / 2
         field = furnishing.field_of(window.width, window.height).translated(left, top)
-        inside = evolve(self._with_room(shown, field), window=field)
+        inside = evolve(self._with_room(shown, field, field), window=field)
         found, chosen = self._findings(calm=True), self._selection(calm=True)
         self.words.inked = paint_words(painter, inside, found, chosen, self._said)
-
-    def _paint_still(self, painter: QPainter, view: View, ratio: float) -> None:
-        shown = evolve(self.plan_view(view, ratio), without=self._live)
-        if self.layers.shadows:
-            shown = evolve(shown, shadows=self.shade.still(self._live))
-        self._labels = [label.box for label in arranged(shown) if not label.turned]
-        plan.draw_ground(painter, shown)
-        plan.draw_plants(painter, shown)
-        plan.draw_words(painter, shown)
 
     def _paint_live(self, painter: QPainter, shown: PlanView) -> None:
         dragged = evolve(shown, only=self._live)
@@ -203,14 +197,26 @@ class Scene:
             return ()
         return partners_of(self.open_yard.survey, next(iter(chosen)))
 
-    def _with_room(self, shown: PlanView, field: QRectF) -> PlanView:
-        """The view told where words stand already: the furniture and the labels of the still picture."""
-        away = QPointF(*shown.origin)
-        labels = (box.translated(away) for box in self._labels)
+    def _with_room(self, shown: PlanView, field: QRectF, area: QRectF) -> PlanView:
+        """The view told where words stand already: the furniture and the labels within an area."""
         boxed = furnishing.with_boxes(shown, field)
+        labels = self.ground.words_near(shown, area)
         return evolve(
             boxed, keep_clear=(*boxed.keep_clear, *labels), layers=evolve(shown.layers, labels=False)
         )
+
+    def _paint_about_chosen(self, painter: QPainter, shown: PlanView, field: QRectF) -> None:
+        """Partner lines of the plant that is dragged or selected, and the marks of what is dragged."""
+        partners = self._partners()
+        if not (self._live or partners):
+            return
+        places = [shown.at(point) for line in partners for point in (line.start, line.end)]
+        yard = shown.yard
+        places += [shown.at(p) for thing in yard.things() if thing.id in self._live for p in points_of(thing)]
+        xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
+        area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
+        area.adjust(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
+        self._paint_live_marks(painter, evolve(self._with_room(shown, field, area), partners=partners))
 
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
         found, chosen = self._findings(calm=False), self._selection(calm=False)

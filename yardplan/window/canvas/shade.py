@@ -1,16 +1,18 @@
-"""Shadows on the plan at the chosen day and hour: still things once, dragged things anew."""
+"""Shadows on the plan at the chosen day and hour; each thing's outline is kept until the thing changes."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import date
 from typing import TYPE_CHECKING
 
 from attrs import evolve
-from shapely.geometry import MultiPolygon, Polygon
 
+from yardplan.window.canvas.view import Bounds, bounds_of
 from yardplan.window.open_yard import Moment, OpenYard
+from yardplan.yard.change import Change
 from yardplan.yard.ground import Outline
+from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
@@ -18,62 +20,83 @@ if TYPE_CHECKING:
 
 #: A year of 365 days: a day of no year is meant.
 _YEAR = 2023
+_Key = tuple[int | None, Moment, Site]
 
 
 class Shade:
-    """Shadow outlines of the yard shown."""
+    """Shadow outlines of the yard shown, by thing."""
 
     def __init__(self, open_yard: OpenYard) -> None:
-        self._yard = open_yard
+        self._own = open_yard
         self._scene: Scene | None = None
-        self._of: tuple[Yard, int | None] | None = None
+        self._yard: Yard | None = None
+        self._key: _Key | None = None
+        self._rings: dict[str, tuple[Outline, ...]] = {}
+        self._moved: set[str] = set()
+
+    def follow(self, change: Change) -> None:
+        """Things changed: their shadows are found again when asked for."""
+        self._moved |= change.touched | change.removed
 
     def still(self, live: frozenset[str]) -> tuple[Outline, ...]:
         """Shadows of everything that is not being dragged."""
-        scene = self._scene_now()
-        if scene is None:
-            return ()
-        kept = {key: parts for key, parts in scene.casters.items() if key not in live}
-        return _outlines(evolve(scene, casters=kept), self._yard.moment)
+        self._bring_up()
+        return tuple(ring for key, rings in self._rings.items() if key not in live for ring in rings)
 
     def moving(self, live: frozenset[str]) -> tuple[Outline, ...]:
         """Shadows of the dragged things where they are now."""
-        from yardplan.sun.scene import moved_scene
+        self._bring_up()
+        return tuple(ring for key in live for ring in self._rings.get(key, ()))
 
-        if self._scene is None:
-            return ()
-        own = self._yard
-        scene = moved_scene(self._scene, own.shown_yard, own.stand, live)
-        moved = {key: parts for key, parts in scene.casters.items() if key in live}
-        return _outlines(evolve(scene, casters=moved), own.moment)
+    def boxes(self, ids: Collection[str]) -> list[Bounds]:
+        """The boxes round the shadows of some things as last drawn, metres."""
+        found = (bounds_of(ring) for key in ids for ring in self._rings.get(key, ()))
+        return [box for box in found if box is not None]
 
-    def _scene_now(self) -> Scene | None:
+    def _bring_up(self) -> None:
+        own = self._own
+        key = (own.year, own.moment, own.shown_yard.site)
+        if key == self._key and self._yard is own.shown_yard:
+            return
+        if key == self._key and self._scene is not None:
+            self._renew_moved()
+        else:
+            self._renew()
+        self._key, self._yard, self._moved = key, own.shown_yard, set()
+
+    def _renew(self) -> None:
         from yardplan.sun.position import LatitudeError
         from yardplan.sun.scene import scene_of
 
-        own = self._yard
-        key = (own.shown_yard, own.year)
-        if self._of is None or self._of[0] is not key[0] or self._of[1] != key[1]:
-            try:
-                self._scene = scene_of(own.shown_yard, own.stand)
-            except LatitudeError:
-                self._scene = None
-            self._of = key
-        return self._scene
+        try:
+            self._scene = scene_of(self._own.shown_yard, self._own.stand)
+        except LatitudeError:
+            self._scene, self._rings = None, {}
+            return
+        self._rings = _outlines(self._scene, self._own.moment)
+
+    def _renew_moved(self) -> None:
+        from yardplan.sun.scene import moved_scene
+
+        assert self._scene is not None
+        self._scene = moved_scene(self._scene, self._own.shown_yard, self._own.stand, self._moved)
+        few = {key: parts for key, parts in self._scene.casters.items() if key in self._moved}
+        fresh = _outlines(evolve(self._scene, casters=few), self._own.moment)
+        kept = {key: rings for key, rings in self._rings.items() if key not in self._moved}
+        self._rings = kept | fresh
 
 
-def _outlines(scene: Scene, moment: Moment) -> tuple[Outline, ...]:
+def _outlines(scene: Scene, moment: Moment) -> dict[str, tuple[Outline, ...]]:
     from yardplan.sun.clock import moment as at
     from yardplan.sun.shadows import shadows_at
 
     month, day = (int(part) for part in moment.day.split("-"))
     when = at(date(_YEAR, month, min(day, 28) if month == 2 else day), moment.hour, scene.site, "solar")
-    shadows = shadows_at(scene, when).shadows
-    return tuple(ring for shadow in shadows for ring in _rings(shadow.outline))
+    return {shadow.owner: tuple(_rings(shadow.outline)) for shadow in shadows_at(scene, when).shadows}
 
 
-def _rings(shape: Polygon | MultiPolygon) -> Iterable[Outline]:
-    """The outer rings of a shape, metres."""
-    for part in shape.geoms if isinstance(shape, MultiPolygon) else (shape,):
+def _rings(shape: object) -> Iterable[Outline]:
+    """The outer rings of a polygon or several, metres."""
+    for part in getattr(shape, "geoms", (shape,)):
         if not part.is_empty:
             yield tuple((x, y) for x, y, *_ in part.exterior.coords)

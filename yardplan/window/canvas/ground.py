@@ -1,0 +1,142 @@
+"""The picture of all that stays: ground, shadows, plants, labels; mended where a thing comes or goes.
+
+Painting a full yard takes many frames' time, so a press and a release mend only the places concerned. Labels
+keep their places meanwhile; they are arranged anew when the hand rests.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection
+
+import numpy as np
+from attrs import evolve
+from numpy.typing import NDArray
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QPainter, QRegion
+
+from yardplan.drawing.ground_labels import Label
+from yardplan.drawing.labels import arrange, arranged, draw_arranged
+from yardplan.drawing.painter import draw_ground, draw_plants
+from yardplan.drawing.style import colour
+from yardplan.drawing.view import PlanView
+from yardplan.window.canvas.boxes import Boxes
+from yardplan.window.canvas.pictures import StillPicture
+from yardplan.window.canvas.shade import Shade
+from yardplan.window.canvas.view import Bounds, View
+
+#: Ink of a symbol reaches so far beyond its box, pixels.
+_BEYOND = 8.0
+#: Above so many places to mend everything is painted again.
+_MANY = 60
+
+MakeView = Callable[[View], PlanView]
+
+
+class GroundPicture:
+    """Kept in step by `touch` (things changed) and `set_live` (things taken up or put down)."""
+
+    def __init__(self, shade: Shade) -> None:
+        self.picture = StillPicture(colour("paper"))
+        self.shade = shade
+        self._live: frozenset[str] = frozenset()
+        self._labels: tuple[Label, ...] = ()
+        self._label_boxes: NDArray[np.float64] = np.empty((0, 4))
+        self._boxes = Boxes()
+        self._places: list[Bounds] = []
+        self._label_places: list[QRectF] = []
+        self._again: set[str] = set()
+        #: True when labels keep places that a new arrangement might better.
+        self.unsettled = False
+
+    def forget(self) -> None:
+        """Too much changed: paint all of it again."""
+        self.picture.forget()
+
+    def set_live(self, live: frozenset[str]) -> None:
+        """Things taken up leave the picture, things put down come back."""
+        changed = live ^ self._live
+        self._live = live
+        if changed:
+            self._mark(changed)
+
+    def touch(self, ids: Collection[str]) -> None:
+        """Things that stay in the picture moved or changed."""
+        still = frozenset(ids) - self._live
+        if still:
+            self._mark(still)
+
+    def _mark(self, ids: Collection[str]) -> None:
+        """What is drawn of these things now goes; what is to be drawn is found when it is painted."""
+        self._again |= set(ids)
+        self._places += self._boxes.of(ids)
+        self._places += self.shade.boxes(ids)
+        self._label_places += [label.box for label in self._labels if label.thing in ids]
+
+    def bring_up(self, view: View, ratio: float, make: MakeView) -> None:
+        """Make the picture right for this view."""
+        if self.picture.fits(view) and not self._again:
+            return
+        if self.picture.fits(view) and len(self._again) <= _MANY:
+            self._mend(make(self.picture.view))
+            return
+        self.picture.renew(view, ratio, lambda painter, wide: self._paint_all(painter, make(wide)))
+
+    def _paint_all(self, painter: QPainter, shown: PlanView) -> None:
+        shown = self._shaded(evolve(shown, without=self._live))
+        self._boxes.follow(shown)
+        self._keep(arranged(shown))
+        self._paint(painter, shown)
+        self._done()
+        self.unsettled = False
+
+    def _mend(self, shown: PlanView) -> None:
+        shown = self._shaded(evolve(shown, without=self._live))
+        again = frozenset(self._again)
+        self._boxes.follow(shown)
+        back = again - self._live
+        kept = tuple(label for label in self._labels if label.thing not in back)
+        new = arrange(evolve(shown, only=back, without=frozenset())) if back else ()
+        self._keep((*kept, *new))
+        self._places += self._boxes.of(again) + self.shade.boxes(again)
+        self._label_places += [label.box for label in new]
+        region = self._region(shown)
+        part = evolve(shown, window=QRectF(region.boundingRect()))
+        self.picture.patch(region, lambda painter: self._paint(painter, part))
+        self._done()
+        self.unsettled = True
+
+    def _shaded(self, shown: PlanView) -> PlanView:
+        return evolve(shown, shadows=self.shade.still(self._live)) if shown.layers.shadows else shown
+
+    def _paint(self, painter: QPainter, shown: PlanView) -> None:
+        draw_ground(painter, shown)
+        draw_plants(painter, shown)
+        if shown.layers.labels:
+            draw_arranged(painter, shown, self._labels)
+
+    def _region(self, shown: PlanView) -> QRegion:
+        away = QPointF(*shown.origin)
+        rects = [box.translated(away) for box in self._label_places]
+        rects += [QRectF(shown.at((a, d)), shown.at((c, b))) for a, b, c, d in self._places]
+        region = QRegion()
+        for rect in rects:
+            region = region.united(rect.adjusted(-_BEYOND, -_BEYOND, _BEYOND, _BEYOND).toAlignedRect())
+        return region
+
+    def _keep(self, labels: tuple[Label, ...]) -> None:
+        self._labels = labels
+        boxes = [label.box.getRect() for label in labels if not label.turned]
+        self._label_boxes = np.array(boxes, dtype=float).reshape(-1, 4)
+
+    def _done(self) -> None:
+        self._again, self._places, self._label_places = set(), [], []
+
+    def words_near(self, shown: PlanView, area: QRectF) -> list[QRectF]:
+        """Boxes of the labels that stand in an area of the device, for other words to keep clear of."""
+        left, top, wide, high = self._label_boxes.T
+        x, y = shown.origin
+        near = (
+            (left + x <= area.right()) & (left + wide + x >= area.left())
+            & (top + y <= area.bottom()) & (top + high + y >= area.top())
+        )
+        return [QRectF(a + x, b + y, c, d) for a, b, c, d in self._label_boxes[near].tolist()]
