@@ -1,0 +1,188 @@
+"""Light at a spot: its hours, the bar of when in a day the sun reaches it and what blocks it, its year.
+
+The bar reads without colour: clear sun is paper, sun through a crown is hatched, shade is solid; who casts
+it stands below in words. Columns of the year have the open place's hours as outlines.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+
+from attrs import frozen
+from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtGui import QPainter
+
+from yardplan.drawing.lettering import Type, draw_text, text_size
+from yardplan.drawing.style import FINE, HAIR, THIN, colour, mitred, pen
+from yardplan.drawing.view import PlanView
+from yardplan.sun import clock
+from yardplan.sun.scene import HORIZON, SLOPE
+from yardplan.sun.spot import Spot, Stretch
+from yardplan.yard.site import Site
+
+_HEAD = Type(12.0, "bold")
+_TEXT = Type(11.0)
+_SMALL = Type(10.0, ink="muted")
+_MONTHS = "JFMAMJJASOND"
+_BAR, _YEAR, _GAP, _PAD = 20.0, 64.0, 7.0, 10.0
+#: Lines of who blocks, at most.
+_LINES = 5
+#: From here on a stretch counts as clear sun, and below as full shade.
+_CLEAR, _DARK = 0.98, 0.02
+_SHADE, _DAPPLE = 0.45, 0.12
+_FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
+
+
+@frozen(kw_only=True)
+class SpotChart:
+    """What is drawn: the spot, names of things by id, the site for its clock; `width` in style units."""
+
+    spot: Spot
+    names: Mapping[str, str]
+    site: Site
+    width: float = 300.0
+
+
+def spot_lines(chart: SpotChart) -> list[str]:
+    """The figures in words: season, then morning, midsummer, darkest month and share of open light."""
+    light = chart.spot.season
+    return [
+        f"{light.hours:.1f} h of direct sun a day",
+        f"of {light.open_hours:.1f} h in the open; {light.open_light:.0%} of open light",
+        f"before 10 solar {light.hours_morning:.1f} h; midsummer {light.hours_midsummer:.1f} h",
+    ]
+
+
+def blocked_lines(chart: SpotChart) -> list[str]:
+    """Who blocks the sun, from when to when by the site's clock, in order; the shortest left out."""
+    shaded = [one for one in chart.spot.day.bar if one.by is not None and one.light < _CLEAR]
+    longest = sorted(shaded, key=_minutes, reverse=True)[:_LINES]
+    return [_blocked(one, chart) for one in shaded if one in longest]
+
+
+def _minutes(one: Stretch) -> float:
+    return (one.end - one.start).total_seconds() / 60.0
+
+
+def _blocked(one: Stretch, chart: SpotChart) -> str:
+    name = _FAR.get(one.by or "", chart.names.get(one.by or "", one.by or ""))
+    start, end = (clock.clock_text(at, chart.site) for at in (one.start, one.end))
+    part = "" if one.light <= _DARK else f", {one.light:.0%} gets through"
+    return f"{start} to {end} {name}{part}"
+
+
+def chart_height(chart: SpotChart, view: PlanView) -> float:
+    """Device pixels that the chart needs."""
+    u, line = view.unit, _line(view)
+    texts = len(spot_lines(chart)) + len(blocked_lines(chart)) + 5
+    return texts * line + (_BAR + _YEAR + 4 * _GAP + 2 * _PAD) * u
+
+
+def _line(view: PlanView) -> float:
+    return text_size("0", _TEXT, view.unit)[1] * 1.15
+
+
+def draw_spot_chart(painter: QPainter, view: PlanView, box: QRectF, chart: SpotChart) -> float:
+    """Draw the chart into a box from its top; returns the height used, device pixels."""
+    painter.save()
+    u = view.unit
+    x, y = box.left() + _PAD * u, box.top() + _PAD * u
+    wide = box.width() - 2 * _PAD * u
+    for number, text in enumerate(spot_lines(chart)):
+        draw_text(painter, view, QRectF(x, y, 0, 0), text, _TEXT if number else _HEAD)
+        y += _line(view)
+    y = _draw_day(painter, view, QRectF(x, y + _GAP * u, wide, 0), chart)
+    y = _draw_year(painter, view, QRectF(x, y + _GAP * u, wide, 0), chart)
+    painter.restore()
+    return y + _PAD * u - box.top()
+
+
+def _hours(chart: SpotChart) -> tuple[float, float]:
+    """First and last whole clock hour of the bar."""
+    bar = chart.spot.day.bar
+    start, end = _clock(bar[0].start, chart), _clock(bar[-1].end, chart)
+    return math.floor(start), math.ceil(end if end > start else end + 24.0)
+
+
+def _clock(at: object, chart: SpotChart) -> float:
+    return clock.shown(at, chart.site)[1]  # type: ignore[arg-type]
+
+
+def _draw_day(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -> float:
+    """The day's heading, bar, clock and who blocks; returns the y below."""
+    day, u = chart.spot.day, view.unit
+    title = f"{day.day.day} {day.day.strftime('%B')}: {day.hours:.1f} of {day.open_hours:.1f} h"
+    draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), title, _TEXT)
+    y = at.top() + _line(view)
+    if not day.bar:
+        draw_text(painter, view, QRectF(at.left(), y, 0, 0), "the sun does not rise high enough", _SMALL)
+        return y + _line(view)
+    bar = QRectF(at.left(), y, at.width(), _BAR * u)
+    _draw_bar(painter, view, bar, chart)
+    y = bar.bottom() + _line(view)
+    for text in blocked_lines(chart):
+        draw_text(painter, view, QRectF(at.left(), y, 0, 0), text, _TEXT)
+        y += _line(view)
+    return y
+
+
+def _draw_bar(painter: QPainter, view: PlanView, bar: QRectF, chart: SpotChart) -> None:
+    first, last = _hours(chart)
+    scale = bar.width() / (last - first)
+    start = _clock(chart.spot.day.bar[0].start, chart)
+    left = bar.left() + (start - first) * scale
+    for one in chart.spot.day.bar:
+        width = _minutes(one) / 60.0 * scale
+        _draw_stretch(painter, view, QRectF(left, bar.top(), width, bar.height()), one.light)
+        left += width
+    painter.setPen(mitred(pen("ink", FINE, view.unit)))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(bar)
+    step = 2 if last - first <= 16 else 4
+    for hour in range(int(first), int(last) + 1, step):
+        x = bar.left() + (hour - first) * scale
+        painter.drawLine(QLineF(x, bar.bottom(), x, bar.bottom() + 3 * view.unit))
+        text = f"{hour % 24}"
+        wide = text_size(text, _SMALL, view.unit)[0]
+        x = min(max(x - wide / 2, bar.left()), bar.right() - wide)
+        draw_text(painter, view, QRectF(x, bar.bottom() + 2 * view.unit, 0, 0), text, _SMALL)
+
+
+def _draw_stretch(painter: QPainter, view: PlanView, box: QRectF, light: float) -> None:
+    """Paper where the sun is clear, hatched where some gets through, solid in shade."""
+    if light >= _CLEAR:
+        return
+    painter.fillRect(box, colour("ink", _SHADE if light <= _DARK else _DAPPLE))
+    if light > _DARK:
+        painter.setPen(pen("ink", HAIR, view.unit))
+        gap = 4.0 * view.unit
+        for step in range(int((box.width() + box.height()) / gap) + 1):
+            x = box.left() + step * gap
+            top, bottom = min(x, box.right()), max(x - box.height(), box.left())
+            painter.drawLine(QLineF(top, box.top() + (x - top), bottom, box.top() + (x - bottom)))
+
+
+def _draw_year(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -> float:
+    """Columns of the months: hours at the spot, solid, inside those of an open place; returns the y below."""
+    u = view.unit
+    draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), "Hours a day through the year", _TEXT)
+    top = at.top() + _line(view) + _line(view)
+    most = max(*chart.spot.open_months, 1.0)
+    column = at.width() / 12.0
+    for month, (got, open_) in enumerate(zip(chart.spot.months, chart.spot.open_months, strict=True)):
+        left, high = at.left() + month * column, _YEAR * u
+        whole = QRectF(left + 2 * u, top + high * (1 - open_ / most), column - 4 * u, high * open_ / most)
+        filled = QRectF(whole.left(), top + high * (1 - got / most), whole.width(), high * got / most)
+        painter.fillRect(filled, colour("ink", 0.30))
+        painter.setPen(mitred(pen("ink", THIN, u)))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(whole)
+        _centred(painter, view, left + column / 2, whole.top() - _line(view), f"{got:.0f}")
+        _centred(painter, view, left + column / 2, top + high, _MONTHS[month])
+    return top + _YEAR * u + _line(view)
+
+
+def _centred(painter: QPainter, view: PlanView, x: float, y: float, text: str) -> None:
+    wide = text_size(text, _SMALL, view.unit)[0]
+    draw_text(painter, view, QRectF(x - wide / 2, y, 0, 0), text, _SMALL)
