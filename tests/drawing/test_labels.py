@@ -135,3 +135,15 @@ def test_room_over_a_crowd_is_shifted():
     assert room.free(QRectF(5, 5, 3, 3))
     room.take(QRectF(5, 5, 3, 3))
     assert not room.free(QRectF(6, 6, 3, 3))
+
+
+def test_in_a_crowd_every_key_stands_on_its_stem_without_a_frame(qapp):
+    plants = [standing(f"A{i}", (1 + 1.5 * (i % 12), 1 + 1.5 * (i // 12)), 1.4) for i in range(72)]
+    labels = [label for label in arrange(view_of(*plants, scale=20.0)) if "key" in label.kind]
+    assert {label.kind for label in labels} == {"bare key"}
+    assert len(labels) == 72
+    for label in labels:
+        x, y = plants[int(label.thing[1:])].place
+        assert label.box.contains(x * 20, -y * 20)
+    chosen = arrange(view_of(*plants, scale=20.0, selection=frozenset({"A30"})))
+    assert any("key" in label.kind and label.thing == "A30" for label in chosen)

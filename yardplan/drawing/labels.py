@@ -58,12 +58,30 @@ def arrange(view: PlanView) -> tuple[Label, ...]:
     lines = HardLines(view)
     placed = list(ground_labels(view, crowd, lines))
     plants = sorted((p for p in view.stand.plants if _near(view, p)), key=lambda p: p.id)
+    framed = not _crowded(view, plants, crowd)
     for plant in plants:
-        key = _place_key(view, plant, crowd)
+        key = _place_key(view, plant, crowd, framed=framed or plant.id in view.selection)
         if key is not None:
             crowd.take(key.box)
             placed.append(key)
     return tuple(placed + _names(view, plants, crowd, lines))
+
+
+def _crowded(view: PlanView, plants: Sequence[Standing], crowd: Crowd) -> bool:
+    """True where a framed key over its plant would often lie on the next one: then no key is framed."""
+    small = [
+        plant for plant in plants
+        if plant.planted and plant.size.spread / 2 * view.scale < KEY_INSIDE * view.unit
+    ]
+    if len(small) <= CROWD:
+        return False
+    room = 0
+    for plant in small:
+        x, y = _spot(view, plant)
+        size = pill_size(plant.id, view.unit)
+        over = y - plant.size.spread / 2 * view.scale - 2.5 * view.unit - size[1] / 2
+        room += crowd.free_of_crowns(box_round(x, over, size), plant.id)
+    return room < 0.7 * len(small)
 
 
 def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: HardLines) -> list[Label]:
@@ -137,23 +155,23 @@ def _fits(box: QRectF, x: float, y: float, radius: float) -> bool:
     )
 
 
-def _place_key(view: PlanView, plant: Standing, crowd: Crowd) -> Label | None:
+def _place_key(view: PlanView, plant: Standing, crowd: Crowd, framed: bool = True) -> Label | None:
+    """A key in its frame where there is room for it; else without, at last on its own stem."""
     radius = plant.size.spread / 2 * view.scale
     chosen = plant.id in view.selection
     if not plant.planted or (radius < KEY_FLOOR * view.unit and not chosen):
         return None
-    boxes = _key_boxes(view, plant, radius, pill_size(plant.id, view.unit))
-    for box in boxes:
-        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
-            return Label(plant.id, "key", box, plant.id)
+    if framed or radius >= KEY_INSIDE * view.unit:
+        for box in _key_boxes(view, plant, radius, pill_size(plant.id, view.unit)):
+            if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
+                return Label(plant.id, "key", box, plant.id)
     bare = text_size(plant.id, KEY, view.unit)
-    unframed = _key_boxes(view, plant, radius, bare)
-    for box in unframed:
-        if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
-            return Label(plant.id, "bare key", box, plant.id, _BARE_KEY)
-    # In a crowd the key stands on its own stem, without a frame.
+    around = _key_boxes(view, plant, radius, bare)
     middle = box_round(*_spot(view, plant), bare)
-    for box in (middle, *unframed):
+    clear = (box for box in around if crowd.free_of_crowns(box, plant.id) and in_window(view, box))
+    # A key wider than its crown would hide it: such a crown carries its key beside it.
+    order = (middle, *around) if radius >= 0.5 * bare[0] else (*around, middle)
+    for box in (*clear, middle, *around) if framed else order:
         if crowd.free_of_words(box):
             return Label(plant.id, "bare key", box, plant.id, _BARE_KEY)
     # Kept even where words touch, unless crowns are so small that keys would hide the plan.
