@@ -276,21 +276,21 @@ _RULES: dict[str, Callable[[_Flat], Outlines]] = {
 }
 
 
-def _expanded(first: Ints, counts: Ints) -> tuple[Ints, Ints]:
+def expanded(first: Ints, counts: Ints) -> tuple[Ints, Ints]:
     """Item number and running number first, first + 1, ... of each item's `counts` rows, flat."""
     item = np.repeat(np.arange(len(first)), counts)
     offset = np.cumsum(counts) - counts
     return item, np.arange(len(item)) + (first - offset)[item]
 
 
-def _rows_between(bottom: Floats, top: Floats, grid: Grid) -> tuple[Ints, Ints]:
+def rows_between(bottom: Floats, top: Floats, grid: Grid) -> tuple[Ints, Ints]:
     """First row and number of rows whose centres lie between two heights of the drawing."""
     first = np.clip(np.ceil((bottom - grid.y0) / grid.cell - 0.5), 0, grid.rows).astype(np.int64)
     last = np.clip(np.floor((top - grid.y0) / grid.cell - 0.5) + 1, 0, grid.rows).astype(np.int64)
     return first, np.maximum(last - first, 0)
 
 
-def _columns(left: Floats, right: Floats, grid: Grid) -> tuple[Ints, Ints]:
+def columns_between(left: Floats, right: Floats, grid: Grid) -> tuple[Ints, Ints]:
     """First column and one past the last whose centres lie between left and right."""
     start = np.clip(np.ceil((left - grid.x0) / grid.cell - 0.5), 0, grid.cols)
     end = np.clip(np.floor((right - grid.x0) / grid.cell - 0.5) + 1, 0, grid.cols)
@@ -298,7 +298,7 @@ def _columns(left: Floats, right: Floats, grid: Grid) -> tuple[Ints, Ints]:
 
 
 def _spans(beam: Ints, row: Ints, left: Floats, right: Floats, depth: NDArray[np.int32], grid: Grid) -> Spans:
-    start, end = _columns(left, right, grid)
+    start, end = columns_between(left, right, grid)
     keep = end > start
     return Spans(beam[keep], row[keep], start[keep], end[keep], depth[keep])
 
@@ -317,8 +317,8 @@ def _shape_spans(
     group: Sequence[Crown], rule: Callable[[_Flat], Outlines], beams: Beams, grid: Grid
 ) -> Spans:
     bottom, top, rows = rule(_flat(group, beams))
-    first, counts = _rows_between(bottom, top, grid)
-    item, row = _expanded(first, counts)
+    first, counts = rows_between(bottom, top, grid)
+    item, row = expanded(first, counts)
     left, right = rows(item, grid.y0 + (row + 0.5) * grid.cell)
     depth = np.concatenate([depths(c.light)[beams.months] for c in group])
     return _spans(item % len(beams), row, left, right, depth[item], grid)
@@ -360,10 +360,10 @@ def _hull_sides(solid: Solid, beams: Beams, grid: Grid) -> tuple[Floats, Floats]
     beam, start, end = _hull_edges(points)
     p, q = points[beam, start], points[beam, end]
     rise = q[:, 1] - p[:, 1]
-    first, counts = _rows_between(np.minimum(p[:, 1], q[:, 1]), np.maximum(p[:, 1], q[:, 1]), grid)
+    first, counts = rows_between(np.minimum(p[:, 1], q[:, 1]), np.maximum(p[:, 1], q[:, 1]), grid)
     counts[rise == 0.0] = 0
     slope = (q[:, 0] - p[:, 0]) / np.where(rise == 0.0, 1.0, rise)
-    item, row = _expanded(first, counts)
+    item, row = expanded(first, counts)
     x = p[item, 0] + (grid.y0 + (row + 0.5) * grid.cell - p[item, 1]) * slope[item]
     up = rise[item] > 0.0
     # Counter-clockwise, an edge that climbs is on the right and one that falls on the left.
