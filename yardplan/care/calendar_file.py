@@ -8,6 +8,7 @@ with the window, never a yearly one: dates that hang on bloom move.
 from __future__ import annotations
 
 import datetime as dt
+import unicodedata
 import uuid
 from collections.abc import Mapping
 
@@ -17,6 +18,8 @@ from yardplan.plants.sources import written_out
 
 PRODUCT = f"-//yardplan//yardplan {__version__}//EN"
 _DAY = dt.timedelta(days=1)
+#: Unicode classes of control characters and line and paragraph ends.
+_UNFIT = ("Cc", "Zl", "Zp")
 #: Names of events are made within this space, so that two programs never make the same one.
 _SPACE = uuid.uuid5(uuid.NAMESPACE_URL, "urn:yardplan:care")
 
@@ -45,7 +48,7 @@ def calendar_file(
     calendar = Calendar()
     calendar.add("prodid", PRODUCT)
     calendar.add("version", "2.0")
-    calendar.add("x-wr-calname", f"{yard_name}: care {plan.year}")
+    calendar.add("x-wr-calname", _plain(f"{yard_name}: care {plan.year}"))
     for task in plan.tasks:
         calendar.add_component(_event(task, yard_name, (done or {}).get(task.id), stamp))
     return bytes(calendar.to_ical())
@@ -57,7 +60,7 @@ def _event(task: CareTask, yard_name: str, done: str | None, stamp: dt.datetime)
     event = Event()
     event.add("uid", uid(yard_name, task.id))
     event.add("dtstamp", stamp)
-    event.add("summary", f"{task.title}: {task.what}")
+    event.add("summary", _plain(f"{task.title}: {task.what}"))
     event.add("dtstart", task.start)
     if task.every is None or task.start == task.end:
         event.add("dtend", task.end + _DAY)
@@ -82,4 +85,9 @@ def description(task: CareTask, done: str | None = None) -> str:
         task.repeats, task.when, f"Why: {task.why}" if task.why else "", task.amount,
         *(f"Caution: {text}" for text in task.cautions), dates, f"Source: {sources}" if sources else "",
     )
-    return "\n".join(line[:1].upper() + line[1:] for line in lines if line)
+    return "\n".join(_plain(line[:1].upper() + line[1:]) for line in lines if line)
+
+
+def _plain(text: str) -> str:
+    """One line without control characters, which a calendar file may not hold (RFC 5545, 3.1)."""
+    return "".join(" " if unicodedata.category(letter) in _UNFIT else letter for letter in text)
