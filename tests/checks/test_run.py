@@ -8,13 +8,13 @@ from support.builders import plant, yard_of
 
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.ordering import natural
-from yardplan.checks.run import counts, findings, in_order
+from yardplan.checks.run import CHECKS, counts, findings, in_order
 from yardplan.checks.survey import moved_survey, survey_of
 from yardplan.yard import edits
 from yardplan.yard.change import Change, difference
-from yardplan.yard.ground import Barrier, Building, Paving, Service, StandingTree
-from yardplan.yard.planting import Bed, PlantKey, Row
-from yardplan.yard.site import Site
+from yardplan.yard.ground import Barrier, Building, Gate, Paving, Service, StandingTree
+from yardplan.yard.planting import Bed, Container, PlantKey, Row
+from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import COLLECTIONS, Yard
 
 FULL = yard_of(
@@ -71,6 +71,71 @@ def near(yard: Yard) -> list[tuple[object, ...]]:
     return plain(findings(survey_of(yard), near_only=True))
 
 
+#: The same yard with facts that bring every other check in: soil, slope, gate, pot, walnut, wild brambles.
+RICH = evolve(
+    FULL,
+    site=Site(
+        latitude=42.0, zone="5b", region="US-MA", slope=0.06, slope_aspect=95.0, first_frost="09-20",
+        last_frost="05-10", soil=Soil(ph=6.6, texture="loam", drainage="fair"),
+        monthly_means=(-5.0, -4.0, 1.0, 7.5, 13.5, 18.5, 21.0, 20.0, 16.0, 9.5, 4.0, -2.0),
+    ),
+    plantings=(
+        *FULL.plantings, plant("B1", "northern highbush blueberry:Patriot", (25, 9)),
+        plant("S1x", "strawberry:Honeoye", (24, 12), container="K1"),
+    ),
+    containers=(Container(id="K1", place=(24, 12), volume=3.0),),
+    barriers=(Barrier(id="W1", line=((13.0, 2.0), (13.0, 11.0)), height=2.0),),
+    gates=(Gate(id="G1", place=(0.0, 5.0), width=0.5),),
+    standing_trees=(
+        *FULL.standing_trees,
+        StandingTree(id="T2", kind="black walnut", place=(-6.0, 3.0), height=16, spread=12),
+        StandingTree(id="T3", kind="wild raspberry", place=(40.0, 3.0), height=1.5, spread=2),
+    ),
+)
+
+
+def everything(yard: Yard) -> list[Finding]:
+    return findings(survey_of(yard))
+
+
+def shuffled(yard: Yard, random) -> Yard:
+    """The same yard with every list of things in another order."""
+    for name in COLLECTIONS:
+        things = list(getattr(yard, name))
+        random.shuffle(things)
+        yard = evolve(yard, **{name: tuple(things)})
+    return yard
+
+
+def turned_and_moved(yard: Yard, turn: float, dx: float, dy: float) -> Yard:
+    """The yard turned about a point and moved, lot and north with it."""
+    ids = yard.ids()
+    moved = edits.move(edits.rotate(yard, ids, (5.0, 5.0), turn), ids, (dx, dy))
+    lot = tuple(
+        (x + dx, y + dy) for x, y in (edits.turned(corner, (5.0, 5.0), turn) for corner in yard.lot)
+    )
+    site = evolve(yard.site, north=(yard.site.north - turn) % 360.0)
+    return evolve(moved, lot=lot, site=site)
+
+
+def test_the_rich_yard_wakes_nearly_every_check():
+    woken = {finding.check for finding in everything(RICH)}
+    asleep = {"light", "bloom", "rotation", "chill", "known", "frost", "ripening"}
+    assert woken | asleep >= {check.name for check in CHECKS}
+
+
+@settings(max_examples=8, deadline=None)
+@given(st.randoms(use_true_random=False))
+def test_the_order_of_things_does_not_change_any_finding(random):
+    assert plain(everything(shuffled(RICH, random))) == numbers(everything(RICH))
+
+
+@settings(max_examples=8, deadline=None)
+@given(st.floats(-179, 179), st.floats(-50, 50), st.floats(-50, 50))
+def test_moving_and_turning_the_yard_does_not_change_any_finding(turn, dx, dy):
+    assert plain(everything(turned_and_moved(RICH, turn, dx, dy))) == numbers(everything(RICH))
+
+
 def test_the_yard_of_these_tests_has_many_kinds_of_findings():
     assert len({f.key[:2] for f in findings(survey_of(FULL), near_only=True)}) >= 7
 
@@ -78,25 +143,13 @@ def test_the_yard_of_these_tests_has_many_kinds_of_findings():
 @settings(max_examples=15, deadline=None)
 @given(st.randoms(use_true_random=False))
 def test_the_order_of_things_does_not_change_findings(random):
-    shuffled = FULL
-    for name in COLLECTIONS:
-        things = list(getattr(FULL, name))
-        random.shuffle(things)
-        shuffled = evolve(shuffled, **{name: tuple(things)})
-    assert near(shuffled) == near(FULL)
+    assert near(shuffled(FULL, random)) == near(FULL)
 
 
 @settings(max_examples=20, deadline=None)
 @given(st.floats(-179, 179), st.floats(-50, 50), st.floats(-50, 50))
 def test_moving_and_turning_the_yard_with_its_north_does_not_change_findings(turn, dx, dy):
-    ids = FULL.ids()
-    moved = edits.move(edits.rotate(FULL, ids, (5.0, 5.0), turn), ids, (dx, dy))
-    lot = tuple(
-        (x + dx, y + dy) for x, y in (edits.turned(corner, (5.0, 5.0), turn) for corner in FULL.lot)
-    )
-    site = evolve(FULL.site, north=(FULL.site.north - turn) % 360.0)
-    turned = evolve(moved, lot=lot, site=site)
-    assert near(turned) == numbers(findings(survey_of(FULL), near_only=True))
+    assert near(turned_and_moved(FULL, turn, dx, dy)) == numbers(findings(survey_of(FULL), near_only=True))
 
 
 @settings(max_examples=25, deadline=None)

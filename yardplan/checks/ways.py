@@ -19,7 +19,7 @@ from yardplan.checks.survey import Survey
 Shapes = NDArray[np.object_]
 
 #: Corners of a quarter circle in outlines of crowns.
-_QUARTER = 4
+_QUARTER = 8
 #: Play that lets a gate as wide as the way pass it, metres.
 _PLAY = 0.02
 _WET = ("pool", "pond")
