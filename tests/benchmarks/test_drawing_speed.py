@@ -40,15 +40,15 @@ def filled(qapp, request):
 
 
 def middle(function, runs=25):
-    """Median time in milliseconds after a warm-up; best of three medians, as others share the machine."""
+    """Median milliseconds of one core after a warm-up, best of three: others may share the machine."""
     function()
     medians = []
     for _ in range(3):
         times = []
         for _ in range(runs):
-            start = time.perf_counter()
+            start = time.process_time()
             function()
-            times.append((time.perf_counter() - start) * 1e3)
+            times.append((time.process_time() - start) * 1e3)
         medians.append(statistics.median(times))
     return min(medians)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections import OrderedDict
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 import numpy as np
 import shapely
@@ -21,7 +22,9 @@ from yardplan.drawing.patterns import area
 from yardplan.drawing.style import THIN, colour, pen
 from yardplan.drawing.view import PlanView
 from yardplan.sun.classes import limits
-from yardplan.sun.light import GroundField
+
+if TYPE_CHECKING:
+    from yardplan.sun.light import GroundField
 
 #: Hours of direct sun a day at which the tone changes, and the darkness below each.
 LEVELS = limits()

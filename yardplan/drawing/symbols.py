@@ -53,7 +53,7 @@ class Look:
     @property
     def reach(self) -> float:
         """Farthest ink from the stem."""
-        return max(self.radius, self.mature, self.pot * 0.75) + 8.0 * self.unit
+        return max(self.radius, self.mature, self.pot * 0.75) + (8.0 if self.dress else 3.0) * self.unit
 
 
 def edge(look: Look, grow: float = 0.0) -> QPainterPath:

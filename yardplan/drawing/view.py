@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING
 
 from attrs import evolve, field, frozen
 from PySide6.QtCore import QPointF, QRectF
@@ -11,11 +12,13 @@ from PySide6.QtGui import QPolygonF
 from yardplan.checks.finding import Finding
 from yardplan.drawing.style import UNIT_MM
 from yardplan.plants.stand import Stand
-from yardplan.sun.light import GroundField
 from yardplan.units import System
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
+
+if TYPE_CHECKING:
+    from yardplan.sun.light import GroundField
 
 FindingKey = tuple[str, str, tuple[str, ...]]
 
