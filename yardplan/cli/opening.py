@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import sys
 from collections.abc import Sequence
 from importlib import import_module
@@ -23,6 +24,8 @@ def run(words: Sequence[str]) -> int:
         raise CommandError(f"the window needs {names}; run: {machine.install_line(missing)}")
     if not machine.none_is_kept():
         raise CommandError('Qt fails on this Python; run: python -m pip install "PySide6-Essentials<6.12"')
+    # Nothing that is loaded while starting is garbage; the window switches the collector on again.
+    gc.disable()
     try:
         app = import_module("yardplan.window.app")
     except ImportError as error:

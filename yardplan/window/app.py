@@ -41,8 +41,10 @@ def run(path: Path | None) -> int:
     app.window = window
     if path is not None:
         window.documents.load(path)
+    window.canvas.painted_first.connect(
+        lambda: QTimer.singleShot(0, lambda: _settle(window, offer=path is None))
+    )
     window.show()
-    QTimer.singleShot(0, lambda: _settle(window, offer=path is None))
     code = app.exec()
     app.window = None
     return code
@@ -51,8 +53,9 @@ def run(path: Path | None) -> int:
 def _settle(window: MainWindow, *, offer: bool) -> None:
     """Once the window is on the screen: its side, work left from a crash, and a tidy memory."""
     window.build_side()
-    if offer and not window.autosave.offer(window.questions):
-        window.first_steps()
+    if offer:
+        window.autosave.offer(window.questions)
     # What is loaded by now stays; the collector need not walk it in the middle of a drag.
+    gc.enable()
     gc.collect()
     gc.freeze()

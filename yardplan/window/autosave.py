@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import uuid
+import os
 from datetime import datetime
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
 
-from yardplan.files import recovery
 from yardplan.files.errors import YardFileError
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
@@ -36,7 +35,7 @@ class Autosave(QObject):
         super().__init__(parent)
         self._yard = open_yard
         self.folder = folder or recovery_folder()
-        self._document = uuid.uuid4().hex
+        self._document = os.urandom(16).hex()
         self._edits = 0
         self._bench = Bench(self)
         self._bench.broke.connect(self._broke)
@@ -52,11 +51,15 @@ class Autosave(QObject):
             self._timer.start()
 
     def _other_document(self) -> None:
+        from yardplan.files import recovery
+
         self._timer.stop()
         recovery.forget(self.folder, self._document)
-        self._document, self._edits = uuid.uuid4().hex, 0
+        self._document, self._edits = os.urandom(16).hex(), 0
 
     def _saved(self) -> None:
+        from yardplan.files import recovery
+
         self._timer.stop()
         self._bench.stop()
         try:
@@ -66,6 +69,8 @@ class Autosave(QObject):
 
     def keep_now(self) -> None:
         """Write the copy, from a snapshot, on a worker."""
+        from yardplan.files import recovery
+
         folder, document, edits = self.folder, self._document, self._edits
         path, yard = self._yard.path, self._yard.yard
 
@@ -79,6 +84,8 @@ class Autosave(QObject):
 
     def offer(self, questions: Questions) -> bool:
         """Offer work that no file holds; True when it was taken up."""
+        from yardplan.files import recovery
+
         for copy in recovery.find(self.folder).copies:
             if copy.writer_runs or copy.document == self._document:
                 continue
@@ -94,6 +101,8 @@ class Autosave(QObject):
 
     def close(self) -> None:
         """The window closes: saved or given up, so nothing is kept."""
+        from yardplan.files import recovery
+
         self._timer.stop()
         self._bench.stop()
         recovery.forget(self.folder, self._document)

@@ -13,7 +13,6 @@ from yardplan.files.errors import YardFileError
 from yardplan.window import clipboard
 from yardplan.window.actions import Command
 from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
-from yardplan.window.panels.year_control import LAST_YEAR
 from yardplan.window.tools import commands
 from yardplan.window.tools.carry import CarryTool
 from yardplan.window.tools.tool import Tool
@@ -188,6 +187,8 @@ class CommandTable:
         self._yard.commit(f"Show {words}", edits.set_site(self._yard.yard, units=system))
 
     def _year(self, step: int) -> None:
+        from yardplan.window.panels.year_control import LAST_YEAR
+
         year = self._yard.year
         if year is None:
             wanted = LAST_YEAR if step < 0 else None

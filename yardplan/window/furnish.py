@@ -22,7 +22,11 @@ if TYPE_CHECKING:
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
     from yardplan.window.panels.season_strip import SeasonStrip
+    from yardplan.window.panels.year_control import YearControl
 
+    window.year = YearControl(window.open_yard)
+    window.menuBar().setCornerWidget(window.year, Qt.Corner.TopRightCorner)
+    window.year.show()
     side = Side(window.open_yard)
     window.side = side
     window.side_dock.setWidget(side)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt, QTimer
+from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QShowEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QWidget
 
@@ -17,7 +17,6 @@ from yardplan.window.documents import Documents
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
-from yardplan.window.panels.year_control import YearControl
 from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
 from yardplan.window.sides import Side
@@ -67,8 +66,6 @@ class MainWindow(QMainWindow):
         self.side: Side | None = None
         self.start_panel: QWidget | None = None
         self.theme: Theme | None = None
-        self.year = YearControl(self.open_yard)
-        self.menuBar().setCornerWidget(self.year, Qt.Corner.TopRightCorner)
         self.setAcceptDrops(True)
         self._listen()
         self._restore_size()
@@ -105,7 +102,7 @@ class MainWindow(QMainWindow):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         if self.side is None:
-            QTimer.singleShot(0, self.build_side)
+            self.canvas.painted_first.connect(self.build_side, Qt.ConnectionType.QueuedConnection)
 
     def build_side(self) -> None:
         """The right side and the season need the catalogue: they come once the sheet is on the screen."""
@@ -159,9 +156,6 @@ class MainWindow(QMainWindow):
         from yardplan.window.dialogs.command_finder import CommandFinder
 
         CommandFinder(self.actions_.all(), self).exec()
-
-    def first_steps(self) -> None:
-        """An empty sheet offers how to begin."""
 
     def _ask_text(self, question: str, text: str) -> str | None:
         return self.questions.text(question, text)

@@ -61,6 +61,8 @@ class Canvas(QWidget):
     pointed = Signal(object)
     tool_changed = Signal()
     view_changed = Signal()
+    #: The sheet was on the screen for the first time.
+    painted_first = Signal()
     #: The context menu is wanted at a place of the screen.
     menu_wanted = Signal(QPoint)
     #: Fields of the selection are wanted: F2, Enter, double click.
@@ -77,6 +79,7 @@ class Canvas(QWidget):
         self.hovered: str | None = None
         self._panning: QPointF | None = None
         self._space = False
+        self._painted = False
         self._fit_wanted = True
         self._settle = QTimer(self, singleShot=True, interval=SETTLE_MS)
         self._settle.timeout.connect(self._settled)
@@ -245,6 +248,9 @@ class Canvas(QWidget):
             focused=self.hasFocus(),
         )
         painter.end()
+        if not self._painted:
+            self._painted = True
+            self.painted_first.emit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self.view = self.view.sized(self.width(), self.height())

@@ -10,7 +10,6 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding
-from yardplan.checks.wording import names_of, say
 from yardplan.drawing import painter as plan
 from yardplan.drawing.shade import draw_shadows
 from yardplan.drawing.view import FindingKey, Layers, Partner, PlanView
@@ -237,6 +236,8 @@ class Scene:
         return chosen - self._live if calm else chosen & self._live
 
     def _said(self, found: Iterable[Finding]) -> Mapping[FindingKey, str]:
+        from yardplan.checks.wording import names_of, say
+
         yard = self.open_yard
         if not self._names:
             self._names = names_of(yard.shown_yard)

@@ -65,13 +65,15 @@ class Shade:
         self._key, self._yard, self._moved = key, own.shown_yard, set()
 
     def _renew(self) -> None:
+        self._scene, self._rings = None, {}
+        if next(iter(self._own.shown_yard.things()), None) is None:
+            return
         from yardplan.sun.position import LatitudeError
         from yardplan.sun.scene import scene_of
 
         try:
             self._scene = scene_of(self._own.shown_yard, self._own.stand)
         except LatitudeError:
-            self._scene, self._rings = None, {}
             return
         self._rings = _outlines(self._scene, self._own.moment)
 
