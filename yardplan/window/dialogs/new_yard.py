@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from attrs import evolve
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QGridLayout, QVBoxLayout, QWidget
 
-from yardplan.places.facts import PlaceFacts, to_site_fields
 from yardplan.units import FOOT, System
 from yardplan.window.dialogs.place_field import PlaceField
 from yardplan.window.panels.entry import (
@@ -22,6 +23,9 @@ from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.site_plans import FIRST_FROST, LAST_FROST, UNITS, ZONE
 from yardplan.yard.site import Origin, Site
 from yardplan.yard.yard import Yard
+
+if TYPE_CHECKING:
+    from yardplan.places.facts import PlaceFacts
 
 #: Smallest and largest side of a new lot, metres.
 SIDES = (1.0, 1000.0)
@@ -106,6 +110,8 @@ class NewYardForm(QWidget):
 
     def _place_found(self, facts: PlaceFacts | None) -> None:
         """Fill in what is known of the place, and its usual units."""
+        from yardplan.places.facts import to_site_fields
+
         fields = to_site_fields(facts) if facts else {}
         self.zone.show_value(fields.get("zone"))
         self.last_frost.show_value(fields.get("last_frost"))
@@ -136,6 +142,8 @@ class NewYardForm(QWidget):
         return Yard(site=self._site(), lot=lot)
 
     def _site(self) -> Site:
+        from yardplan.places.facts import to_site_fields
+
         site = Site(name=str(self.name.value), units=self.units)
         if self.place.facts is not None:
             site = evolve(site, **to_site_fields(self.place.facts))

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from yardplan.places.facts import PlaceFacts, facts_at
-from yardplan.places.lookup import PlaceError, find_places
-from yardplan.places.tables import Place
 from yardplan.window.panels.days import say_day
 from yardplan.window.panels.parts import Combo, button, label
+
+if TYPE_CHECKING:
+    from yardplan.places.facts import PlaceFacts
+    from yardplan.places.tables import Place
 
 #: Places offered for one name.
 _OFFERED = 8
@@ -93,6 +96,8 @@ class PlaceField(QWidget):
         if not words:
             self._nothing("")
             return
+        from yardplan.places.lookup import PlaceError, find_places
+
         try:
             self._places = find_places(words, _OFFERED)
         except PlaceError as error:
@@ -112,6 +117,8 @@ class PlaceField(QWidget):
         self.found.emit(None)
 
     def _take(self, place: Place) -> None:
+        from yardplan.places.facts import facts_at
+
         self.facts = facts_at(place)
         name = place.label or "This position"
         self._say(f"{name}: {facts_words(self.facts)}", "muted")

@@ -145,7 +145,6 @@ class Fields(QWidget):
         self._lay_out()
         open_yard.shown.connect(self._refresh_seen)
         open_yard.selection_changed.connect(self._refresh_seen)
-        self.refresh()
 
     def _lay_out(self) -> None:
         inside = QWidget()
