@@ -21,7 +21,8 @@ def items(yard: Yard) -> dict[str, Item]:
 
 def test_plants_by_variety_and_stock() -> None:
     found = items(yard_of(
-        plant("A1", "apple:Idared", (3, 4), rootstock="B.9"), plant("A2", "apple:Idared", (9, 4), rootstock="B.9"),
+        plant("A1", "apple:Idared", (3, 4), rootstock="B.9"),
+        plant("A2", "apple:Idared", (9, 4), rootstock="B.9"),
         plant("A3", "apple:Idared", (15, 4)), plant("X1", "no such:Thing", (20, 4)),
     ))
     assert found["plant:apple:Idared:B.9"].quantity == 2

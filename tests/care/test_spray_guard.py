@@ -141,6 +141,7 @@ def test_windows_are_cut_and_whole() -> None:
     closed = [Closed(day + 3 * DAY, day + 5 * DAY, "x"), Closed(day + 5 * DAY, day + 6 * DAY, "y")]
     parts = windows(day, day + 9 * DAY, closed)
     assert [(part.first, part.last, part.open) for part in parts] == [
-        (day, day + 2 * DAY, True), (day + 3 * DAY, day + 6 * DAY, False), (day + 7 * DAY, day + 9 * DAY, True),
+        (day, day + 2 * DAY, True), (day + 3 * DAY, day + 6 * DAY, False),
+        (day + 7 * DAY, day + 9 * DAY, True),
     ]
     assert [one.name for one in parts[1].by] == ["x", "y"]
