@@ -111,8 +111,8 @@ CHECK = Check(
             "in a frost pocket",
         ),
         "slope_foot": Wording(
-            "{count} plants stand on the lowest {reach} of the lot, where cold air gathers if the ground "
-            "levels out below: {things}.",
+            "On the lowest {reach} of the lot, where cold air gathers if the ground levels out below: "
+            "{things}.",
             "Put early bloomers higher up the slope, and keep the lower edge open.",
             "at the foot of the slope",
         ),

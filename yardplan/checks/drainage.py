@@ -76,8 +76,7 @@ CHECK = Check(
             "{drainage} drainage",
         ),
         "drainage_missing": Wording(
-            "How the ground drains is not entered: it decides whether {count} plants need a mound or raised "
-            "bed.",
+            "How the ground drains is not entered: it decides which plants need a mound or raised bed.",
             "Dig holes 18 inches (45 cm) deep and fill them: gone within an hour is good, standing over a "
             "day is poor. Enter it in the site card. Have buried lines marked first.",
             "test the drainage",

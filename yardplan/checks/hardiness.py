@@ -174,13 +174,13 @@ CHECK = Check(
             "{over} too warm",
         ),
         "zone_unknown": Wording(
-            "For {count} plants no hardiness zone is known: {things}.",
+            "No hardiness zone is known: {things}.",
             "Ask a nursery near you, and enter the zone with the variety.",
             "zone not known",
         ),
         "zone_missing": Wording(
-            "The hardiness zone of this yard is not entered[ ('{typed}' is not a zone)], so winter cold is "
-            "not checked for {count} plants.",
+            "The hardiness zone of this yard is not entered[ ('{typed}' is not a zone)], so nothing is said "
+            "of winter cold (plants: {count}).",
             "Enter the zone in the site card, for example 6b: it decides which plants live here.",
             "enter the zone",
         ),

@@ -190,8 +190,8 @@ CHECK = Check(
             "rust from a juniper",
         ),
         "pine_rust": Wording(
-            "Currants and gooseberries can give blister rust to {a}: {count} stand within {wanted}, the "
-            "nearest {distance} off.",
+            "Currants and gooseberries can give blister rust to {a}; the nearest, {nearest}, stands "
+            "{distance} from it ({count} within {wanted}).",
             "Choose rust-resistant kinds and ask your state's forest service: some states bar currants.",
             "blister rust of white pine",
         ),
@@ -215,7 +215,7 @@ CHECK = Check(
             "among a big tree's roots",
         ),
         "windbreak": Wording(
-            "{a} stands {distance} from the tall hedge {b}; one plant's width, {wanted}, keeps it clear of "
+            "{a} stands {distance} from {b}, a tall hedge; one plant's width, {wanted}, keeps it clear of "
             "the hedge's roots and shade.",
             "Move it out to {wanted}, or cut the hedge's roots with a trench every three to four years.",
             "close to a windbreak",

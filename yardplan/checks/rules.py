@@ -11,6 +11,7 @@ from typing import Literal, get_args
 from attrs import field, frozen
 
 from yardplan.checks.finding import Figure, Measure
+from yardplan.plants.limits import LIMIT_FILES
 from yardplan.shipped import resource
 from yardplan.units import FOOT, INCH, POUND, US_GALLON
 
@@ -111,6 +112,15 @@ def read_rules(path: Path) -> dict[str, Rule]:
 def shipped_rules() -> Mapping[str, Rule]:
     """The rules that come with the program."""
     return read_rules(resource("rules.csv"))
+
+
+@cache
+def shipped_figures() -> Mapping[str, Rule]:
+    """Every figure a yard may set: the rules, then what pollen, bloom, chill and frost are judged by."""
+    figures = dict(shipped_rules())
+    for name in LIMIT_FILES:
+        figures |= read_rules(resource("pollen", name))
+    return figures
 
 
 def _none() -> Mapping[str, float]:

@@ -95,6 +95,11 @@ def in_ground(survey: Survey) -> Mask:
     return mask
 
 
+def outside(survey: Survey, column: int) -> Mask:
+    """Plants whose stems stand outside a feature; one inside has a finding of its own (`inside`)."""
+    return np.asarray(survey.layout.gaps[:, column] >= 0, dtype=bool)
+
+
 def trees(survey: Survey) -> Mask:
     """Planted plants in the ground that grow to a tree: taller than a bush, not trained flat."""
     layout = survey.layout

@@ -192,7 +192,7 @@ CHECK = Check(
             "mix of pH {ph}",
         ),
         "ph_missing": Wording(
-            "The pH of the soil is not entered: it would decide what {count} plants need added.",
+            "The pH of the soil is not entered: it would decide what to add for your plants ({count}).",
             "Test the soil (a home kit tells to about half a unit) and enter the pH in the site card or the "
             "bed.",
             "enter the soil pH",
@@ -203,8 +203,7 @@ CHECK = Check(
             "enter the soil pH",
         ),
         "texture_missing": Wording(
-            "The texture of the soil is not entered, so the amounts for {count} plants run from sand to "
-            "clay.",
+            "The texture of the soil is not entered, so the amounts shown run from sand to clay.",
             "Enter the texture in the site card: rub moist soil between the fingers.",
             "enter the soil texture",
         ),

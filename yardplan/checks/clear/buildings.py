@@ -11,7 +11,7 @@ from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.groups import is_member
 from yardplan.checks.lines import Array
-from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer, trees
+from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer, outside, trees
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing
 from yardplan.yard.ground import Building
@@ -68,7 +68,7 @@ def _weight(short: Short, closed: Limit) -> Weight:
 def _by_height(survey: Survey, column: int) -> Iterator[Finding]:
     wanted, rules = wanted_by_height(survey)
     closed = conflicts(survey)
-    for short in nearer(survey, column, wanted, trees(survey)):
+    for short in nearer(survey, column, wanted, trees(survey) & outside(survey, column)):
         weight = _weight(short, closed)
         shown = figures(survey, short)
         shown["height"] = Figure(short.plant.mature.height, "length")
@@ -80,7 +80,7 @@ def _by_height(survey: Survey, column: int) -> Iterator[Finding]:
 def _on_clay(survey: Survey, column: int) -> Iterator[Finding]:
     layout, value = survey.layout, survey.rules.value
     closed = conflicts(survey)
-    for short in nearer(survey, column, closed.wanted, trees(survey)):
+    for short in nearer(survey, column, closed.wanted, trees(survey) & outside(survey, column)):
         weight = _weight(short, closed)
         shown = figures(survey, short)
         shown["height"] = Figure(short.plant.mature.height, "length")

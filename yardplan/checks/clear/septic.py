@@ -129,7 +129,7 @@ WORDING = {
         "{short} too near the well",
     ),
     "well_spray": Wording(
-        "{count} plants stand within {wanted} of {a}.",
+        "Plants stand within {wanted} of {a} ({count} in all).",
         "Do not mix or store sprays or manure within {wanted} of it; the label and the local code decide.",
         "mind the well",
     ),

@@ -15,7 +15,7 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.layout import Feature
 from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import TOUCH, closed_share, weight_of
-from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer
+from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer, outside
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import StandingRow
 from yardplan.yard.ground import Barrier, Building, Outline
@@ -66,7 +66,8 @@ def wall_conflicts(survey: Survey, feature: Feature) -> Limit:
 def _walls(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
     layout, value = survey.layout, survey.rules.value
     bush = layout.height < value("bush-height")
-    for short in nearer(survey, column, _wall_room(survey, feature), in_ground(survey)):
+    free = in_ground(survey) & outside(survey, column)
+    for short in nearer(survey, column, _wall_room(survey, feature), free):
         if layout.flat[short.index] and _along_wall(survey, short):
             near = evolve(short, wanted=value("trained-wall-near"))
             if 0 <= near.gap < near.wanted - TOUCH:
