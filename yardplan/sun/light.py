@@ -13,6 +13,7 @@ import numpy as np
 from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
+from yardplan.sun.classes import Measure
 from yardplan.sun.exposure import (
     Blocker,
     Exposure,
@@ -78,11 +79,15 @@ class PlantLight:
 
 @frozen(kw_only=True, eq=False)
 class GroundField:
-    """Hours of direct sun a day over the ground, (rows, cols) float32; `open_hours` of open ground."""
+    """Hours of direct sun a day over the ground, (rows, cols) float32; `open_hours` of open ground.
+
+    `measure` says where the numbers are something else: percent of open light, or what planting takes.
+    """
 
     grid: Grid
     hours: NDArray[np.float32]
     open_hours: float
+    measure: Measure = "hours"
 
     def at(self, point: Point) -> float | None:
         """Hours in the cell that holds a point, or None outside the field."""
