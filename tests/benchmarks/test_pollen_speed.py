@@ -1,8 +1,6 @@
 """Speed of pollination: a drag in a yard of 500 plants, and the partner finder over the catalogue."""
 
 import random
-import time
-from statistics import median
 
 from pytest_benchmark.fixture import BenchmarkFixture
 from support.builders import plant, yard_of
@@ -16,7 +14,8 @@ from yardplan.yard import edits
 from yardplan.yard.change import difference
 from yardplan.yard.yard import Yard
 
-#: Budgets: verdicts of a drag frame of 500 plants, and partners for 30 plants, seconds at the median.
+#: Bars told beside the measurements, never asserted: verdicts of a drag frame of 500 plants, and partners
+#: for 30 plants over the whole catalogue, seconds at the median.
 FRAME, FINDER = 0.004, 0.200
 
 
@@ -48,25 +47,22 @@ class Drag:
 
 def test_a_drag_frame_of_500_plants(benchmark: BenchmarkFixture) -> None:
     drag = Drag(_yard(500, 120.0))
-    benchmark.pedantic(run, setup=lambda: ((drag.next_survey(),), {}), rounds=60, iterations=1)
-    taken = []
-    for _ in range(60):
-        survey = drag.next_survey()
-        start = time.perf_counter()
-        run(survey)
-        taken.append(time.perf_counter() - start)
-    assert median(taken) <= FRAME
+    benchmark.extra_info["bar_seconds"] = FRAME
+    found = benchmark.pedantic(run, setup=lambda: ((drag.next_survey(),), {}), rounds=60, iterations=1)
+    assert drag.frame == 60
+    assert {finding.check for finding in found} == {"pollination"}
 
 
 def test_partners_for_30_plants_over_the_whole_catalogue(benchmark: BenchmarkFixture) -> None:
     yard = _yard(30, 40.0)
-    taken = []
-    for number in range(5):
+    asked = []
+
+    def fresh() -> tuple[tuple[Survey], dict[str, object]]:
         # A new site each time, so that nothing judged before is taken over.
-        fresh = survey_of(yard_of(*yard.plantings, site=site(longitude=7.0 + number / 10)))
-        start = time.perf_counter()
-        plan_for(fresh)
-        taken.append(time.perf_counter() - start)
-    assert median(taken) <= FINDER
-    survey = survey_of(yard)
-    benchmark.pedantic(plan_for, args=(survey,), rounds=5, iterations=1)
+        asked.append(survey_of(yard_of(*yard.plantings, site=site(longitude=7.0 + len(asked) / 10))))
+        return (asked[-1],), {}
+
+    benchmark.extra_info["bar_seconds"] = FINDER
+    plan = benchmark.pedantic(plan_for, setup=fresh, rounds=5, iterations=1)
+    assert len(asked) == 5
+    assert plan.wanted

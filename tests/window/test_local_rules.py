@@ -7,7 +7,8 @@ from pytestqt.qtbot import QtBot
 from support import builders
 from support.widgets import too_small, unnamed
 
-from yardplan.checks.rules import RuleError, shipped_rules
+from yardplan.checks.rules import RuleError, shipped_figures
+from yardplan.plants.limits import shipped_limits
 from yardplan.window.dialogs.local_rules import HERE, LocalRules, figure_words, read_figure
 from yardplan.window.open_yard import OpenYard
 from yardplan.yard.yard import Yard
@@ -38,9 +39,29 @@ def test_model_keeps_qts_rules(rules: LocalRules, qtmodeltester) -> None:
 
 
 def test_all_rules_are_listed_and_found_by_words(rules: LocalRules) -> None:
-    assert rules.found.rowCount() == len(shipped_rules())
+    assert rules.found.rowCount() == len(shipped_figures())
+    assert shipped_limits().keys() <= shipped_figures().keys()
     rules.search.setText("septic")
-    assert 0 < rules.found.rowCount() < len(shipped_rules())
+    assert 0 < rules.found.rowCount() < len(shipped_figures())
+    rules.search.setText("pollen of apple, semi-dwarf")
+    assert rules.found.rowCount() == 2
+
+
+def test_pollen_range_of_this_yard_decides_which_partner_is_near(
+    qtbot: QtBot, opened: Opened, theme
+) -> None:
+    open_yard = opened(builders.yard_of(
+        builders.plant("A1", "apple:Empire", (4, 5)), builders.plant("A2", "apple:Gala", (10.0, 5)),
+    ))
+    rules = LocalRules(open_yard)
+    qtbot.addWidget(rules)
+    far = {(f.kind, f.things) for f in open_yard.findings if f.check == "pollination"}
+    assert far == set()
+    for rule in (f"pollen-best-apple-{size}" for size in ("dwarf", "semi-dwarf", "standard")):
+        row = row_of(rules, rule)
+        assert rules.rows.setData(rules.rows.index(row, HERE), "2")
+    far = {(f.kind, f.things) for f in open_yard.findings if f.check == "pollination"}
+    assert far == {("far", ("A1",)), ("far", ("A2",))}
 
 
 def test_a_local_figure_wins_in_the_checks_and_can_be_undone(rules: LocalRules) -> None:
@@ -75,7 +96,7 @@ def test_back_to_ours_and_only_local(rules: LocalRules) -> None:
 
 
 def test_every_rule_takes_its_own_figure_and_refuses_one_beyond() -> None:
-    for rule in shipped_rules().values():
+    for rule in shipped_figures().values():
         assert read_figure(rule, figure_words(rule, rule.value)) == pytest.approx(rule.value, rel=1e-5)
         assert read_figure(rule, "") is None
         with pytest.raises(RuleError):

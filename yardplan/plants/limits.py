@@ -11,6 +11,10 @@ from attrs import field, frozen
 from yardplan.shipped import resource
 
 
+#: Tables of figures in resources/pollen, all with the columns of the rules.
+LIMIT_FILES = ("limits.csv", "ranges.csv")
+
+
 @frozen
 class Limit:
     """One figure as shipped: `low` and `high` bound what a yard may set in its place, all in `unit`."""
@@ -26,7 +30,7 @@ class Limit:
 def shipped_limits() -> Mapping[str, Limit]:
     """The shipped figures by rule name."""
     found: dict[str, Limit] = {}
-    for name in ("limits.csv", "ranges.csv"):
+    for name in LIMIT_FILES:
         with resource("pollen", name).open(encoding="utf-8", newline="") as file:
             for row in csv.DictReader(file):
                 found[row["rule"]] = Limit(

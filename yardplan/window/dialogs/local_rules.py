@@ -24,8 +24,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from yardplan.checks.rules import Rule, RuleError, shipped_rules
+from yardplan.checks.rules import Rule, RuleError, shipped_figures
 from yardplan.checks.wording import cited
+from yardplan.plants.pollen_range import SIZES
 from yardplan.window.dialogs.box import BesideBox
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, button, label
@@ -39,14 +40,28 @@ _UNITS = {
     "times height": "× height",
 }
 _FACTORS = {"share": 100.0}
+#: How the names of pollen ranges begin.
+_RANGES = ("pollen-best-", "pollen-outer-")
 #: Two lines of a rule's words; the whole of it shows under the table.
 _ROW_HEIGHT = 38
 _Index = QModelIndex | QPersistentModelIndex
 
 
 def rule_words(rule: Rule) -> str:
-    """What a rule says; its name where it has no note."""
-    return rule.note or rule.name.replace("-", " ").capitalize()
+    """What a rule says; its name where it has no note. A pollen range begins with its kind of plant."""
+    words = rule.note or rule.name.replace("-", " ").capitalize()
+    for start in _RANGES:
+        if rule.name.startswith(start):
+            return f"Pollen of {_kind_words(rule.name.removeprefix(start))}: {words}"
+    return words
+
+
+def _kind_words(tail: str) -> str:
+    """`apple-semi-dwarf` as people say it: `apple, semi-dwarf`."""
+    for size in sorted(SIZES, key=len, reverse=True):
+        if tail.endswith(f"-{size}"):
+            return f"{tail.removesuffix(f'-{size}').replace('-', ' ')}, {size}"
+    return "other kinds" if tail == "other" else tail.replace("-", " ")
 
 
 def unit_words(rule: Rule) -> str:
@@ -84,7 +99,7 @@ class RuleRows(QAbstractTableModel):
     def __init__(self, open_yard: OpenYard, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
-        self.rules = tuple(shipped_rules().values())
+        self.rules = tuple(shipped_figures().values())
         #: What was wrong with the last figure typed.
         self.fault = ""
 
@@ -172,7 +187,7 @@ class LocalRules(BesideBox):
         self.found.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.found.setFilterKeyColumn(RULE)
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Find a rule: spacing, septic, sun…")
+        self.search.setPlaceholderText("Find a rule: spacing, septic, sun, pollen…")
         self.search.setAccessibleName("Find a rule")
         self.search.setClearButtonEnabled(True)
         self.only_local = Check("Only this yard's own")
