@@ -10,7 +10,6 @@ from attrs import field, frozen
 
 from yardplan.shipped import resource
 
-
 #: Tables of figures in resources/pollen, all with the columns of the rules.
 LIMIT_FILES = ("limits.csv", "ranges.csv")
 
