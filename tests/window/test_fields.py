@@ -170,6 +170,20 @@ def test_another_variety_by_name_keeps_the_place(fields: Fields, qtbot: QtBot) -
     assert open_yard.yard.plantings[0].place == (4, 5)
 
 
+def test_a_variety_looked_at_in_the_list_is_tried_before_it_is_taken(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"A1"})
+    entry = fields.grid.entries["plant"]
+    assert isinstance(entry, TextEntry)
+    entry.setFocus()
+    entry.line.completer().highlighted.emit("Jonathan, apple")
+    qtbot.waitUntil(lambda: open_yard.shown_yard.plantings[0].plant == PlantKey("apple", "Jonathan"))
+    assert open_yard.yard.plantings[0].plant == _KEY
+    qtbot.keyClick(entry.line, Qt.Key.Key_Escape)
+    assert open_yard.shown_yard.plantings[0].plant == _KEY
+    assert open_yard.undo_stack.count() == 0
+
+
 def test_a_variety_that_is_not_known_is_refused(fields: Fields, qtbot: QtBot) -> None:
     open_yard_of(fields).select({"A1"})
     entry = type_into(fields, qtbot, "plant", "Quatsch")

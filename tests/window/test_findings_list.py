@@ -9,10 +9,11 @@ from pytestqt.qtbot import QtBot
 from support import builders
 from support.widgets import too_small, unnamed
 
-from yardplan.checks.finding import Weight
+from yardplan.checks.finding import Finding, Weight
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.findings_list import FindingsList, count_text
+from yardplan.window.panels.findings_list import FindingsList, count_text, step_words
 from yardplan.yard import edits
+from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard
 
 Opened = Callable[[Yard], OpenYard]
@@ -151,6 +152,28 @@ def test_rule_shows_for_the_chosen_card_only(listed: FindingsList) -> None:
     assert listed.rows.row(0).said.source_text in listed.rule.text()
     listed.cards.clearSelection()
     assert not listed.rule.isVisible()
+
+
+def test_the_next_step_is_offered_where_the_program_can_take_it(
+    qtbot: QtBot, opened: Opened, theme
+) -> None:
+    made = FindingsList(opened(builders.yard_of(builders.plant("A1", "apple:Liberty", (10, 10)))))
+    qtbot.addWidget(made)
+    made.show()
+    number = next(n for n, row in enumerate(made.rows.rows()) if row.finding.check == "pollination")
+    assert not made.step_button.isVisible()
+    made.cards.setCurrentIndex(made.rows.index(number))
+    assert made.step_button.text() == "Find a partner…"
+    with qtbot.waitSignal(made.partners_wanted) as seen:
+        made.step_button.click()
+    assert seen.args == [PlantKey("apple", "Liberty"), "A1"]
+
+
+def test_missing_facts_of_the_site_lead_to_its_card() -> None:
+    lacking = Finding(check="hardiness", kind="zone_unknown", weight=Weight.CAUTION, things=())
+    assert step_words(lacking, crowded()) == "Open the site card…"
+    gone = Finding(check="spacing", kind="overlap", weight=Weight.CONFLICT, things=("X9",))
+    assert step_words(gone, crowded()) == ""
 
 
 def test_cards_grow_taller_when_the_list_gets_narrow(listed: FindingsList, qtbot: QtBot) -> None:

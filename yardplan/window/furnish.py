@@ -16,7 +16,6 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from yardplan.window.main_window import MainWindow
-    from yardplan.yard.planting import PlantKey
 
 
 def furnish(window: MainWindow) -> None:
@@ -34,7 +33,8 @@ def furnish(window: MainWindow) -> None:
     window.season_dock.setVisible(window.actions_["season"].isChecked())
     window.resizeDocks([window.side_dock], [WIDTH], Qt.Orientation.Horizontal)
     window.resizeDocks([window.season_dock], [SEASON_HEIGHT], Qt.Orientation.Vertical)
-    side.card_wanted.connect(lambda key: show_card(window, key))
+    side.card_wanted.connect(window.panel_commands.show_card_of)
+    side.site_wanted.connect(window.panel_commands.show_site)
     _start_panel(window)
 
 
@@ -51,10 +51,3 @@ def _start_panel(window: MainWindow) -> None:
 def _open_chosen(window: MainWindow, path: Path) -> None:
     """A sample is opened as a copy, a recent file as itself."""
     window.documents.load(path, as_copy=path in samples())
-
-
-def show_card(window: MainWindow, key: PlantKey) -> None:
-    """Every fact of a variety with its source."""
-    from yardplan.window.dialogs.cultivar_card import CultivarCard
-
-    CultivarCard(window.open_yard, key, window).show()

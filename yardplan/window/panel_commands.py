@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from yardplan.window.main_window import MainWindow
     from yardplan.window.panels.facts import Subject
     from yardplan.window.sides import Side
+    from yardplan.yard.planting import PlantKey
 
 _SCHEME_WORDS: dict[Scheme, str] = {"system": "As the &system", "light": "&Light", "dark": "&Dark"}
 
@@ -157,12 +158,15 @@ class PanelCommands:
 
     def show_card(self) -> None:
         """The card of the plant selected or in hand."""
-        from yardplan.window.dialogs.cultivar_card import CultivarCard
-
         subject = self._plant()
         if subject is not None:
-            self._show(f"card {subject.key}",
-                       lambda: CultivarCard(self._window.open_yard, subject.key, self._window))
+            self.show_card_of(subject.key)
+
+    def show_card_of(self, key: PlantKey) -> None:
+        """The card of a variety."""
+        from yardplan.window.dialogs.cultivar_card import CultivarCard
+
+        self._show(f"card {key}", lambda: CultivarCard(self._window.open_yard, key, self._window))
 
     def show_partners(self) -> None:
         """Partners for the plant selected or in hand."""

@@ -45,6 +45,9 @@ class Side(QWidget):
             card.card_wanted.connect(self.card_wanted)
             card.partners_wanted.connect(self.show_partners)
         self.plants.edit_wanted.connect(self.show_fields)
+        self.findings.partners_wanted.connect(self.show_partners)
+        self.findings.site_wanted.connect(self.site_wanted)
+        self.findings.fields_wanted.connect(self.show_fields)
         open_yard.selection_changed.connect(self._selection_changed)
 
     def _lay_out(self) -> None:

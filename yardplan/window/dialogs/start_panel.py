@@ -151,6 +151,7 @@ class StartPanel(QFrame):
         """Keys work here at once, without a click."""
         if self.isVisible() and not self.isAncestorOf(QApplication.focusWidget() or self):
             self.form.name.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.form.name.line.selectAll()
 
     def _loaded(self) -> None:
         self._put_away = False

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Iterable
 from typing import Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QCompleter
 
 from yardplan.plants.catalogue import Catalogue
@@ -73,6 +73,7 @@ class PlantEntry(TextEntry):
         completer.setFilterMode(Qt.MatchFlag.MatchContains)
         completer.setMaxVisibleItems(12)
         completer.activated.connect(self._offered)
+        completer.highlighted.connect(self._looked_at)
         self.line.setCompleter(completer)
 
     def _edited(self, text: str) -> None:
@@ -81,6 +82,15 @@ class PlantEntry(TextEntry):
             self.tried.emit(self._reading.read(text))
         except EntryError:
             self.show_fault("")
+
+    def _looked_at(self, text: str) -> None:
+        """A name looked at in the list is tried on the plan; Esc or another field takes it back."""
+        # The line takes the name up by itself, before or after this: it counts as typed once both are done.
+        QTimer.singleShot(0, self, lambda: self._try(text))
+
+    def _try(self, text: str) -> None:
+        self.line.setModified(True)
+        self._edited(text)
 
     def _offered(self, text: str) -> None:
         self.line.setText(text)

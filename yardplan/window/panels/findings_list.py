@@ -6,11 +6,12 @@ from PySide6.QtCore import QItemSelection, QItemSelectionModel, QSize, Qt, Signa
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
 
-from yardplan.checks.finding import Weight
+from yardplan.checks.finding import Finding, Weight
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.finding_card import FindingCard
-from yardplan.window.panels.finding_rows import FindingRows
-from yardplan.window.panels.parts import SIGN_OF, SignMark, label
+from yardplan.window.panels.finding_rows import FindingRows, Row
+from yardplan.window.panels.parts import SIGN_OF, SignMark, button, label
+from yardplan.yard.yard import Yard
 
 _NONE = "Nothing stands against this plan."
 _EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here."
@@ -20,6 +21,29 @@ def count_text(weight: Weight, number: int) -> str:
     """`3 conflicts`, `1 caution`, `4 advice`."""
     plural = "s" if number != 1 and weight is not Weight.ADVICE else ""
     return f"{number} {weight.value}{plural}"
+
+
+PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
+#: The next step that the program can take for findings of a check.
+_STEPS = {
+    "pollination": PARTNER_STEP, "bloom": SITE_STEP, "known": FIELDS_STEP, "containers": FIELDS_STEP,
+    "hardiness": FIELDS_STEP, "chill": FIELDS_STEP, "spacing": FIELDS_STEP,
+}
+#: Kinds of finding that lack a fact of the site.
+_SITE_KINDS = frozenset({
+    "zone_unknown", "drainage_missing", "no_climate", "from_afar", "too_mild", "observed",
+})
+
+
+def step_words(finding: Finding, yard: Yard) -> str:
+    """The next step for a finding in words, or nothing."""
+    if finding.kind in _SITE_KINDS:
+        return SITE_STEP
+    thing = yard.find(finding.things[0]) if finding.things else None
+    step = _STEPS.get(finding.check, "")
+    if step == PARTNER_STEP and getattr(thing, "plant", None) is None:
+        return ""
+    return step if step == SITE_STEP or thing is not None else ""
 
 
 class _Counts(QWidget):
@@ -87,6 +111,11 @@ class FindingsList(QWidget):
 
     #: Ids of the things concerned and the finding's marks: the place to show.
     go_to = Signal(object, object)
+    #: Partners for a thing (its PlantKey, its id) are the next step.
+    partners_wanted = Signal(object, object)
+    #: The site card, or the fields of what is selected, is the next step.
+    site_wanted = Signal()
+    fields_wanted = Signal()
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -102,11 +131,13 @@ class FindingsList(QWidget):
         #: The rule behind the chosen finding and where it was published: shown when one is chosen.
         self.rule = label("", "small", wrap=True)
         self.rule.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        for part in (self.counts, self.quiet, self.cards, self.rule):
+        self.step_button = button("", "link")
+        self.step_button.clicked.connect(self._take_step)
+        for part in (self.counts, self.quiet, self.cards, self.step_button, self.rule):
             box.addWidget(part)
         box.setStretch(2, 1)
         self.cards.chosen.connect(self.show_place)
-        self.cards.choice_moved.connect(self._show_rule)
+        self.cards.choice_moved.connect(self._show_chosen)
         for signal in (self.rows.dataChanged, self.rows.rowsInserted, self.rows.layoutChanged):
             signal.connect(self._rows_changed)
         open_yard.shown.connect(self._rows_changed)
@@ -129,14 +160,37 @@ class FindingsList(QWidget):
         self.cards.selectionModel().setCurrentIndex(self.rows.index(number), flag)
         self.show_place(number)
 
-    def _show_rule(self) -> None:
+    def _chosen(self) -> Row | None:
         chosen = self.cards.selectedIndexes()
-        text = self.rows.row(chosen[0].row()).said.source_text if chosen else ""
+        return self.rows.row(chosen[0].row()) if chosen else None
+
+    def _show_chosen(self) -> None:
+        """The rule behind the chosen finding and, where the program can help, the next step."""
+        row = self._chosen()
+        text = row.said.source_text if row else ""
         self.rule.setText(f"Rule: {text}" if text else "")
         self.rule.setVisible(bool(text))
+        words = step_words(row.finding, self._open_yard.shown_yard) if row else ""
+        self.step_button.setText(words)
+        self.step_button.setAccessibleName(words)
+        self.step_button.setVisible(bool(words))
+
+    def _take_step(self) -> None:
+        row = self._chosen()
+        if row is None:
+            return
+        words = step_words(row.finding, self._open_yard.shown_yard)
+        if words == PARTNER_STEP:
+            thing = self._open_yard.shown_yard.find(row.finding.things[0])
+            self.partners_wanted.emit(getattr(thing, "plant", None), row.finding.things[0])
+        elif words == SITE_STEP:
+            self.site_wanted.emit()
+        else:
+            self._open_yard.select(row.finding.things)
+            self.fields_wanted.emit()
 
     def _rows_changed(self, *_: object) -> None:
-        self._show_rule()
+        self._show_chosen()
         self.counts.show_counts(self.rows.counts())
         empty = self.rows.rowCount() == 0
         drawn = bool(self._open_yard.shown_yard.lot) or bool(self._open_yard.shown_yard.ids())
