@@ -1,4 +1,4 @@
-"""The legend of the light overlay: each class of hours with its tone, its limits and its name."""
+"""The legend of the light overlay: each class with its tone, its limits and its name."""
 
 from __future__ import annotations
 
@@ -6,10 +6,10 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.drawing.lettering import Type, draw_text, text_size
-from yardplan.drawing.light_picture import TONES
+from yardplan.drawing.light_picture import tones
 from yardplan.drawing.style import THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
-from yardplan.sun.classes import classes
+from yardplan.sun.classes import Measure, classes
 
 _HEAD = Type(11.0, "medium")
 _LINE = Type(11.0)
@@ -17,27 +17,35 @@ _SWATCH, _GAP, _PAD = 22.0, 7.0, 8.0
 TITLE = "Direct sun, hours a day"
 
 
-def _words() -> list[str]:
-    """A line a class, lightest first: `8 h and more: full sun for fruit`."""
-    held = classes()
+def legend_words(measure: Measure = "hours") -> list[str]:
+    """A line a class, most first: `8 h and more: full sun for fruit`."""
+    held = classes(measure)
+    unit = "%" if measure.startswith("share") else "h"
     lines = []
     for number, one in reversed(list(enumerate(held))):
         if number == len(held) - 1:
-            span = f"{one.low:g} h and more"
+            span = f"{one.low:g} {unit} and more"
         else:
-            span = f"{one.low:g} to {held[number + 1].low:g} h" if one.low else f"under {held[1].low:g} h"
+            above = held[number + 1].low
+            span = f"{one.low:g} to {above:g} {unit}" if one.low else f"under {above:g} {unit}"
         lines.append(f"{span}: {one.name}")
     return lines
 
 
-def legend_size(view: PlanView, note: str = "") -> tuple[float, float]:
-    """Width and height that the legend needs, device pixels. `note` is a last line, e.g. the season."""
+def _notes(note: str) -> list[str]:
+    return note.split("\n") if note else []
+
+
+def legend_size(
+    view: PlanView, note: str = "", *, measure: Measure = "hours", title: str = TITLE
+) -> tuple[float, float]:
+    """Width and height that the legend needs, device pixels. `note` last lines, e.g. the season."""
     u = view.unit
-    lines = _words()
+    lines = legend_words(measure)
     wide = max(text_size(line, _LINE, u)[0] for line in lines) + (_SWATCH + _GAP) * u
-    heads = [TITLE, note] if note else [TITLE]
-    wide = max([wide, *(text_size(head, _HEAD, u)[0] for head in heads)])
-    high = (len(lines) + len(heads)) * _step(u)
+    notes = [text_size(line, _LINE, u)[0] for line in _notes(note)]
+    wide = max([wide, text_size(title, _HEAD, u)[0], *notes])
+    high = (len(lines) + 1 + len(_notes(note))) * _step(u)
     return wide + 2 * _PAD * u, high + 2 * _PAD * u
 
 
@@ -45,24 +53,31 @@ def _step(unit: float) -> float:
     return text_size("0", _LINE, unit)[1] * 1.25
 
 
-def draw_light_legend(painter: QPainter, view: PlanView, corner: QPointF, note: str = "") -> QRectF:
+def draw_light_legend(
+    painter: QPainter, view: PlanView, corner: QPointF, note: str = "", *, measure: Measure = "hours",
+    title: str = TITLE,
+) -> QRectF:
     """Draw the legend with its top left at `corner`; returns the box it covers."""
     u = view.unit
-    box = QRectF(corner.x(), corner.y(), *legend_size(view, note))
+    box = QRectF(corner.x(), corner.y(), *legend_size(view, note, measure=measure, title=title))
     painter.save()
     painter.setPen(mitred(pen("ink", THIN, u)))
     painter.setBrush(colour("paper"))
     painter.drawRect(box)
     x, y = box.left() + _PAD * u, box.top() + _PAD * u
-    draw_text(painter, view, QRectF(x, y, 0, 0), TITLE, _HEAD)
-    for words, tone in zip(_words(), reversed(TONES), strict=True):
+    draw_text(painter, view, QRectF(x, y, 0, 0), title, _HEAD)
+    for words, tone in zip(legend_words(measure), reversed(tones(measure)), strict=True):
         y += _step(u)
-        swatch = QRectF(x, y + 1.5 * u, _SWATCH * u, _step(u) - 4 * u)
-        painter.setBrush(colour("ink", tone))
-        painter.setPen(mitred(pen("leaf", THIN, u)))
-        painter.drawRect(swatch)
+        _swatch(painter, QRectF(x, y + 1.5 * u, _SWATCH * u, _step(u) - 4 * u), tone, u)
         draw_text(painter, view, QRectF(x + (_SWATCH + _GAP) * u, y, 0, 0), words, _LINE)
-    if note:
-        draw_text(painter, view, QRectF(x, y + _step(u), 0, 0), note, _LINE)
+    for line in _notes(note):
+        y += _step(u)
+        draw_text(painter, view, QRectF(x, y, 0, 0), line, _LINE)
     painter.restore()
     return box
+
+
+def _swatch(painter: QPainter, box: QRectF, tone: float, unit: float) -> None:
+    painter.setBrush(colour("ink", tone))
+    painter.setPen(mitred(pen("leaf", THIN, unit)))
+    painter.drawRect(box)

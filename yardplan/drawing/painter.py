@@ -7,6 +7,7 @@ from PySide6.QtGui import QPainter
 
 from yardplan.drawing.furniture import draw_grid
 from yardplan.drawing.labels import draw_labels
+from yardplan.drawing.light_labels import draw_light_labels, light_labels
 from yardplan.drawing.light_picture import draw_light
 from yardplan.drawing.marks import draw_marks
 from yardplan.drawing.plants import draw_single_plants
@@ -29,16 +30,34 @@ def draw_yard(painter: QPainter, view: PlanView) -> None:
 
 
 def draw_ground(painter: QPainter, view: PlanView) -> None:
-    """All that is there before a plant is set: grid, paving, beds, services, structures, lot line."""
+    """All that is there before a plant is set: grid, paving, beds, light, services, structures, lot line."""
+    draw_flat(painter, view)
+    if view.only is None:
+        draw_shade(painter, view)
+    draw_built(painter, view)
+
+
+def draw_flat(painter: QPainter, view: PlanView) -> None:
+    """What lies flat, under all light and shade: grid, paving, beds."""
     _ready(painter)
     if view.layers.grid and view.only is None:
         draw_grid(painter, view)
-    _draw_flat(painter, view)
-    if view.only is None:
-        if view.layers.light:
-            draw_light(painter, view)
-        if view.layers.shadows:
-            draw_shadows(painter, view)
+    _draw_surfaces(painter, view)
+
+
+def draw_shade(painter: QPainter, view: PlanView) -> None:
+    """The light of a season or day, and the shadows of a moment."""
+    _ready(painter)
+    if view.layers.light:
+        draw_light(painter, view)
+        draw_light_labels(painter, view, light_labels(view))
+    if view.layers.shadows:
+        draw_shadows(painter, view)
+
+
+def draw_built(painter: QPainter, view: PlanView) -> None:
+    """What stands on the ground besides plants: services, lot line, structures."""
+    _ready(painter)
     if view.layers.services:
         for service in view.yard.services:
             if view.draws(service.id):
@@ -48,7 +67,7 @@ def draw_ground(painter: QPainter, view: PlanView) -> None:
         _draw_structures(painter, view)
 
 
-def _draw_flat(painter: QPainter, view: PlanView) -> None:
+def _draw_surfaces(painter: QPainter, view: PlanView) -> None:
     if view.layers.structures:
         for paving in view.yard.pavings:
             if view.draws(paving.id):

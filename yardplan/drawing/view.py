@@ -67,8 +67,8 @@ class PlanView:
     `only` draws nothing but these ids, `without` leaves ids out: so a canvas can keep still things in one
     picture and draw what is dragged on top. `said` words for each finding by its key.
     `keep_clear` device boxes (north arrow, title block) where no words are put.
-    `shadows` outlines in metres (each a ring) at the chosen moment; `light` the season's light on the
-    ground. `vector` True for paper: no sprites.
+    `shadows` outlines in metres (each a ring) at the chosen moment; `light` the light on the
+    ground, `light_pale` where it is not worked out anew yet. `vector` True for paper: no sprites.
     """
 
     yard: Yard
@@ -84,6 +84,7 @@ class PlanView:
     clear_ground: tuple[tuple[Point, ...], ...] = ()
     shadows: tuple[tuple[Point, ...], ...] = ()
     light: GroundField | None = None
+    light_pale: bool = False
     selection: frozenset[str] = frozenset()
     units: System = "metric"
     layers: Layers = Layers()
