@@ -161,6 +161,7 @@ def style_sheet(c: Colours) -> str:
         padding: 2px 4px; min-height: {TARGET - 4}px; font-size: {SMALL + 1}px; }}
     QSlider {{ min-height: {TARGET}px; border: 2px solid transparent; border-radius: 3px; }}
     QSlider:focus {{ border: 2px solid {c.focus}; }}
+    QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
     QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; border: 0; }}
     QScrollBar:vertical {{ background: transparent; width: 12px; margin: 0; }}
     QScrollBar:horizontal {{ background: transparent; height: 12px; margin: 0; }}

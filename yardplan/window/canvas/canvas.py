@@ -344,6 +344,13 @@ class Canvas(QWidget):
             self.set_view(self.view.panned(turn.pan.x(), turn.pan.y()), settle=True)
         event.accept()
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange:
+            # The room round the sheet turns dark or light; the sheet stays as it is.
+            self.scene.forget()
+            self.update()
+
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QNativeGestureEvent):
             if event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture:

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter, QRegion
+from PySide6.QtGui import QColor, QPainter, QRegion
 
 from yardplan.drawing import furniture
 from yardplan.drawing.style import colour, pen
 from yardplan.drawing.view import PlanView
+from yardplan.window.theme import colours_now
 
 #: The sheet's edge lies so many pixels within the canvas; its frame so many more.
 INSET, FRAME = 8.0, 9.0
@@ -66,7 +67,7 @@ def paint_paper(painter: QPainter, view: PlanView) -> None:
     wide, high = _size(view)
     whole = QRegion(0, 0, wide, high)
     painter.setClipRegion(whole.subtracted(QRegion(field_of(wide, high).toAlignedRect())))
-    painter.fillRect(0, 0, wide, high, colour("room"))
+    painter.fillRect(0, 0, wide, high, QColor(colours_now().room))
     painter.fillRect(sheet_of(wide, high), colour("paper"))
     painter.setClipping(False)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelection, QItemSelectionModel, QSize, Qt, Signal
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
 
@@ -13,6 +13,9 @@ from yardplan.window.panels.finding_rows import FindingRows, Row
 from yardplan.window.panels.parts import SIGN_OF, SignMark, button, label
 from yardplan.yard.yard import Yard
 
+_HINT = "Choose a line to see its place on the plan and the rule behind it."
+#: Room kept for two lines of the rule, so that the list keeps its height.
+_RULE_HEIGHT = 30
 _NONE = "Nothing stands against this plan."
 _EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here."
 
@@ -128,8 +131,10 @@ class FindingsList(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(2)
-        #: The rule behind the chosen finding and where it was published: shown when one is chosen.
+        #: The rule behind the chosen finding and where it was published.
         self.rule = label("", "small", wrap=True)
+        self.rule.setMinimumHeight(_RULE_HEIGHT)
+        self.rule.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.rule.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.step_button = button("", "link")
         self.step_button.clicked.connect(self._take_step)
@@ -167,13 +172,17 @@ class FindingsList(QWidget):
     def _show_chosen(self) -> None:
         """The rule behind the chosen finding and, where the program can help, the next step."""
         row = self._chosen()
-        text = row.said.source_text if row else ""
-        self.rule.setText(f"Rule: {text}" if text else "")
-        self.rule.setVisible(bool(text))
+        self.rule.setText(f"Rule: {row.said.source_text}" if row else _HINT)
         words = step_words(row.finding, self._open_yard.shown_yard) if row else ""
         self.step_button.setText(words)
         self.step_button.setAccessibleName(words)
         self.step_button.setVisible(bool(words))
+        QTimer.singleShot(0, self, self._keep_chosen_in_view)
+
+    def _keep_chosen_in_view(self) -> None:
+        chosen = self.cards.selectedIndexes()
+        if chosen:
+            self.cards.scrollTo(chosen[0])
 
     def _take_step(self) -> None:
         row = self._chosen()
@@ -197,3 +206,4 @@ class FindingsList(QWidget):
         self.quiet.setText(_NONE if drawn else _EMPTY)
         self.quiet.setVisible(empty)
         self.cards.setVisible(not empty)
+        self.rule.setVisible(not empty)
