@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QWidget
 from yardplan.window.actions import Actions
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
+from yardplan.window.care_command import CareCommand
 from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
 from yardplan.window.menus import MENUS
@@ -56,6 +57,7 @@ class MainWindow(QMainWindow):
         self.commands = CommandTable(self)
         self.menus = self.actions_.menus(self, MENUS)
         self.panel_commands = PanelCommands(self)
+        self.care_command = CareCommand(self)
         self._place_file_menus()
         self.tools = ToolColumn([self.actions_[f"tool {kind.icon}"] for kind in TOOLS])
         self.addToolBar(Qt.ToolBarArea.LeftToolBarArea, self.tools)

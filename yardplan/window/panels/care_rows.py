@@ -1,0 +1,267 @@
+"""The year's care as rows of a list: of one month, of the year, or the sprays that were not placed."""
+
+from __future__ import annotations
+
+import calendar
+import datetime as dt
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any, Literal
+
+from attrs import evolve, frozen
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from yardplan.care.tasks import CarePlan, CareTask, Refusal, care_plan
+from yardplan.plants.sources import written_out
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.days import MONTHS
+from yardplan.yard.change import Change
+
+#: Role under which a row hands out its CareLine.
+LINE_ROLE = int(Qt.ItemDataRole.UserRole) + 1
+#: Fields of a yard that change no date of its care.
+_NO_DATES = frozenset({"done", "prices", "currency"})
+
+View = Literal["month", "year", "refused"]
+
+
+@frozen(kw_only=True)
+class CareLine:
+    """One row: the same work on the same days, or one refused spray.
+
+    `heading` stands above it where a new month begins; `done` the day all of it was marked done.
+    """
+
+    tasks: tuple[CareTask, ...] = ()
+    refusal: Refusal | None = None
+    heading: str = ""
+    done: str | None = None
+
+    @property
+    def shown(self) -> CareTask | Refusal:
+        """The first task, or the refusal."""
+        found = self.tasks[0] if self.tasks else self.refusal
+        assert found is not None
+        return found
+
+    @property
+    def things(self) -> tuple[str, ...]:
+        """Keys of all the plants."""
+        if self.refusal is not None:
+            return self.refusal.things
+        return tuple(dict.fromkeys(thing for task in self.tasks for thing in task.things))
+
+    @property
+    def title(self) -> str:
+        """What is to be done, and how often."""
+        repeats = self.tasks[0].repeats if self.tasks else ""
+        return f"{self.shown.title}, {repeats}" if repeats else self.shown.title
+
+    @property
+    def plants(self) -> str:
+        """Varieties or kinds with the keys on the plan."""
+        shown: tuple[CareTask | Refusal, ...] = self.tasks or (self.shown,)
+        return "; ".join(f"{one.what}: {', '.join(one.things)}" for one in shown)
+
+    @property
+    def dates(self) -> str:
+        """`about 24 Apr to 9 May`."""
+        about = "about " if any(task.about or task.by_month for task in self.tasks) else ""
+        first, last = short(self.shown.start), short(self.shown.end)
+        return f"{about}{first}" if first == last else f"{about}{first} to {last}"
+
+    @property
+    def spoken(self) -> str:
+        """Everything in one run of words, for screen readers."""
+        state = "done" if self.done else "to do" if self.tasks else "not placed"
+        return f"{self.title}. {self.plants}. {self.dates}. {state}."
+
+    @property
+    def details(self) -> str:
+        """All that is known of it: when, why, how much, cautions, sources."""
+        if self.refusal is not None:
+            return f"Not placed on these days because of: {', '.join(self.refusal.blockers)}."
+        task = self.tasks[0]
+        alone = len(self.tasks) == 1
+        amounts = (
+            _sentence(one.amount if alone else f"{one.what}: {one.amount}")
+            for one in self.tasks if one.amount
+        )
+        cautions = dict.fromkeys(text for one in self.tasks for text in one.cautions)
+        sources = "; ".join(written_out(dict.fromkeys(name for one in self.tasks for name in one.sources)))
+        lines = (
+            f"Done on {self.done}." if self.done else "", _sentence(task.when), _sentence(task.why), *amounts,
+            *cautions, _sentence(_basis(task)),
+            "From memory, not confirmed by a source." if task.memory else "", f"Source: {sources}",
+        )
+        return "\n".join(line for line in lines if line)
+
+
+def _sentence(text: str) -> str:
+    return f"{text[:1].upper()}{text[1:]}." if text and not text.endswith(".") else text
+
+
+def _basis(task: CareTask) -> str:
+    if task.basis:
+        return f"dates {task.basis}"
+    days = f"about {task.about:.0f} days either way" if task.about else ""
+    return f"dates of an average year, {days}" if days else ""
+
+
+def short(day: dt.date) -> str:
+    """`24 Apr`."""
+    return f"{day.day} {MONTHS[day.month - 1][:3]}"
+
+
+def month_days(year: int, month: int) -> tuple[dt.date, dt.date]:
+    """First and last day of a month."""
+    return dt.date(year, month, 1), dt.date(year, month, calendar.monthrange(year, month)[1])
+
+
+def _together(tasks: Iterable[CareTask]) -> list[tuple[CareTask, ...]]:
+    """The same work on the same days, in the order of the first of each."""
+    found: dict[tuple[object, ...], list[CareTask]] = {}
+    for task in tasks:
+        key = (task.start, task.end, task.row, task.title, task.when, task.season)
+        found.setdefault(key, []).append(task)
+    return [tuple(group) for group in found.values()]
+
+
+def _done(tasks: Sequence[CareTask], marks: Mapping[str, str]) -> str | None:
+    """The latest day of the marks, when every task has one."""
+    days = [marks.get(task.id) for task in tasks]
+    known = [day for day in days if day is not None]
+    return max(known) if known and len(known) == len(days) else None
+
+
+_Index = QModelIndex | QPersistentModelIndex
+
+
+class CareRows(QAbstractListModel):
+    """Follows the open yard while it is watched; dates are reckoned anew only when they can change."""
+
+    def __init__(self, open_yard: OpenYard, year: int, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self._plan: CarePlan | None = None
+        self._lines: list[CareLine] = []
+        self.year, self.month = year, 1
+        self.view: View = "month"
+        self.kind = ""
+        self.only_open = False
+        open_yard.shown.connect(self._shown)
+        open_yard.loaded.connect(self.reckon)
+
+    @property
+    def plan(self) -> CarePlan:
+        """The care of the year shown."""
+        if self._plan is None:
+            self._plan = care_plan(self._open_yard.survey, self.year, self._open_yard.units)
+        return self._plan
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own signature
+        return 0 if parent.isValid() else len(self._lines)
+
+    def data(self, index: _Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        if not index.isValid() or not 0 <= index.row() < len(self._lines):
+            return None
+        line = self._lines[index.row()]
+        if role == LINE_ROLE:
+            return line
+        if role in (int(Qt.ItemDataRole.DisplayRole), int(Qt.ItemDataRole.AccessibleTextRole)):
+            return line.spoken
+        if role == int(Qt.ItemDataRole.CheckStateRole) and line.tasks:
+            return Qt.CheckState.Checked if line.done else Qt.CheckState.Unchecked
+        return None
+
+    def flags(self, index: _Index) -> Qt.ItemFlag:
+        flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+        return flags | Qt.ItemFlag.ItemIsUserCheckable if self.view != "refused" else flags
+
+    def line(self, number: int) -> CareLine:
+        """The row of that number."""
+        return self._lines[number]
+
+    def show(
+        self, *, year: int | None = None, month: int | None = None, view: View | None = None,
+        kind: str | None = None, only_open: bool | None = None,
+    ) -> None:
+        """Show another year, month, view, kind of work, or only what is still to do."""
+        if year is not None and year != self.year:
+            self.year, self._plan = year, None
+        self.month = self.month if month is None else month
+        self.view = self.view if view is None else view
+        self.kind = self.kind if kind is None else kind
+        self.only_open = self.only_open if only_open is None else only_open
+        self._put()
+
+    def reckon(self) -> None:
+        """Reckon all dates anew."""
+        self._plan = None
+        self._put()
+
+    def mark(self, number: int, done: bool, today: dt.date | None = None) -> None:
+        """Mark a task done, or to do again: one undo step of the yard."""
+        tasks = self._lines[number].tasks
+        if not tasks:
+            return
+        yard = self._open_yard.yard
+        names = {task.id for task in tasks}
+        marks = {name: day for name, day in yard.done.items() if name not in names}
+        if done:
+            marks |= dict.fromkeys(names, (today or dt.date.today()).isoformat())
+        text = f"Mark {'done' if done else 'to do'}: {tasks[0].title}"
+        self._open_yard.commit(text, evolve(yard, done=marks))
+
+    def _shown(self, change: Change) -> None:
+        if self._open_yard.on_trial or self._plan is None:
+            return
+        things = change.added or change.removed or change.altered or change.moved
+        if not things and change.whole <= _NO_DATES:
+            self._remark()
+        else:
+            self.reckon()
+
+    def _remark(self) -> None:
+        """Take up the done marks; rows keep their place unless done ones are hidden."""
+        if self.only_open:
+            self._put()
+            return
+        marks = self._open_yard.shown_yard.done
+        self._lines = [evolve(line, done=_done(line.tasks, marks)) for line in self._lines]
+        if self._lines:
+            self.dataChanged.emit(self.index(0), self.index(len(self._lines) - 1))
+
+    def _put(self) -> None:
+        self.beginResetModel()
+        self._lines = self._refused() if self.view == "refused" else self._tasks()
+        self.endResetModel()
+
+    def _refused(self) -> list[CareLine]:
+        return [CareLine(refusal=one) for one in sorted(self.plan.refusals, key=lambda one: one.start)]
+
+    def _tasks(self) -> list[CareLine]:
+        """Tasks of the month or the year, with a heading where a month begins."""
+        marks = self._open_yard.shown_yard.done
+        lines: list[CareLine] = []
+        before = ""
+        for tasks in _together(self._wanted()):
+            done = _done(tasks, marks)
+            if self.only_open and done:
+                continue
+            heading = "" if self.view == "month" else self._heading(tasks[0])
+            lines.append(CareLine(tasks=tasks, heading=heading if heading != before else "", done=done))
+            before = heading
+        return lines
+
+    def _wanted(self) -> Iterable[CareTask]:
+        first, last = month_days(self.year, self.month)
+        for task in self.plan.tasks:
+            if self.kind and task.kind != self.kind:
+                continue
+            if self.view == "year" or (task.start <= last and task.end >= first):
+                yield task
+
+    def _heading(self, task: CareTask) -> str:
+        if task.start.year < self.year:
+            return f"Begun in {self.year - 1}"
+        return MONTHS[task.start.month - 1]
