@@ -149,7 +149,7 @@ def _package(name: str) -> Line:
 def report(environment: Mapping[str, str] = os.environ) -> list[Line]:
     """What the machine has and lacks, line by line."""
     lines = [Line("Python", sys.version_info >= (3, 11), platform.python_version())]
-    lines += [_package(name) for name in ("PySide6-Essentials", "shapely", "numpy", "attrs", "cattrs")]
+    lines += [_package(name) for name in ("PySide6-Essentials", "shapely", "numpy", "attrs")]
     if not none_is_kept():
         lines.append(Line("Qt on this Python", False, 'python -m pip install "PySide6-Essentials<6.12"'))
     screen = chosen_platform(environment)

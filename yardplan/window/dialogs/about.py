@@ -27,7 +27,7 @@ package PySide6-Essentials, whose folder holds the licence texts; its source cod
 Type: Yardplan Sans, a modified Inter, under the SIL Open Font License 1.1 (text in the program's resources, \
 fonts/OFL.txt).
 
-NumPy (BSD), Shapely (BSD, with GEOS under LGPL 2.1), attrs and cattrs (MIT)."""
+NumPy (BSD), Shapely (BSD, with GEOS under LGPL 2.1) and attrs (MIT)."""
 
 
 def _sources_text() -> str:
