@@ -27,7 +27,7 @@ from yardplan.window.tool_column import ToolColumn
 from yardplan.window.tools.toolbox import TOOLS
 
 #: Size of the first window, pixels.
-FIRST_SIZE = (1280, 800)
+FIRST_SIZE = (1680, 1020)
 #: Left for the title bar that the desktop draws, pixels.
 _TITLE_BAR = 36
 _SIZE_KEY, _STATE_KEY = "window/geometry", "window/state"
