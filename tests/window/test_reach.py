@@ -66,3 +66,10 @@ def test_tab_visits_every_part_once_and_comes_back(window: MainWindow, page: int
         window.focusNextChild()
     missed = wanted - set(seen)
     assert [f"{type(part).__name__} {part.accessibleName()}" for part in missed] == []
+
+
+def test_f2_goes_to_the_first_field_of_what_is_selected(window: MainWindow) -> None:
+    window.open_yard.select({"A1"})
+    window.side.tabs.setCurrentWidget(window.side.plants)
+    window.show_fields()
+    assert window.side.fields.grid.entries["plant"].line.hasFocus()

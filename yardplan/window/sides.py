@@ -71,11 +71,7 @@ class Side(QWidget):
     def show_fields(self) -> None:
         """Bring the fields to the front and begin in the first one."""
         self.tabs.setCurrentWidget(self.fields)
-        self.fields.setFocus(Qt.FocusReason.OtherFocusReason)
-        for part in self.fields.findChildren(QWidget):
-            if part.isVisible() and part.focusPolicy() & Qt.FocusPolicy.TabFocus:
-                part.setFocus(Qt.FocusReason.TabFocusReason)
-                return
+        self.fields.focus_first()
 
     def show_choice(self) -> None:
         """Bring the catalogue to the front with the cursor in its search."""
