@@ -13,16 +13,18 @@ from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
-    from yardplan.sun.light import LightReport
+    from yardplan.sun.ground_kinds import Wanted
+    from yardplan.sun.light import GroundField, LightReport
 
 
 @frozen
 class DragAnswer:
-    """Light and light findings of one frame; `yard` says of which."""
+    """Light and light findings of one frame; `yard` says of which. `ground` by what the overlay shows."""
 
     yard: Yard
     light: LightReport
     findings: tuple[Finding, ...]
+    ground: GroundField | None = None
 
 
 class DragLight(QObject):
@@ -37,12 +39,14 @@ class DragLight(QObject):
         self._bench.done.connect(self.answered)
         self._bench.broke.connect(self.broke)
         self._gesture: _Gesture | None = None
+        #: What the overlay shows of the ground; None: no overlay.
+        self.wanted: Wanted | None = None
 
     def follow(self, start: Survey, survey: Survey, ids: frozenset[str]) -> None:
         """Work out this frame, unless a newer one comes first; `start` is the survey at the press."""
         gesture = self._gesture
-        if gesture is None or gesture.start is not start or gesture.ids != ids:
-            gesture = self._gesture = _Gesture(start, ids)
+        if gesture is None or not gesture.serves(start, ids, self.wanted):
+            gesture = self._gesture = _Gesture(start, ids, self.wanted)
         self._bench.ask_next(lambda ticket: gesture.frame(ticket, survey))
 
     def end(self) -> None:
@@ -59,22 +63,42 @@ class DragLight(QObject):
 class _Gesture:
     """What stays the same during one gesture; used on the worker only."""
 
-    def __init__(self, start: Survey, ids: frozenset[str]) -> None:
-        self.start, self.ids = start, ids
+    def __init__(self, start: Survey, ids: frozenset[str], wanted: Wanted | None) -> None:
+        self.start, self.ids, self.wanted = start, ids, wanted
         self._scene: Any = None
         self._drag: Any = None
+        self._ground: Any = None
+
+    def serves(self, start: Survey, ids: frozenset[str], wanted: Wanted | None) -> bool:
+        """True when these frames are of the same gesture."""
+        return self.start is start and self.ids == ids and self.wanted == wanted
 
     def frame(self, ticket: Ticket, survey: Survey) -> DragAnswer:
         """Light with the things where they are in `survey`."""
         from yardplan.checks.run import CHECKS
-        from yardplan.sun.moving import Drag
-        from yardplan.sun.scene import moved_scene, scene_of
+        from yardplan.sun.scene import moved_scene
 
         if self._drag is None:
-            self._scene = scene_of(self.start.yard, self.start.stand)
-            self._drag = Drag(self._scene, self.ids)
-            ticket.progress(0.5)
-        light = self._drag.frame(moved_scene(self._scene, survey.yard, survey.stand, self.ids))
+            self._take_up(ticket)
+        scene = moved_scene(self._scene, survey.yard, survey.stand, self.ids)
+        light = self._drag.frame(scene)
+        ground = self._ground.field(scene) if self._ground is not None else light.field
+        if self.wanted is not None:
+            from yardplan.drawing.light_picture import prepare
+
+            prepare(ground)
         lit = evolve(survey, light=light)
         found = [finding for check in CHECKS if check.light for finding in check.run(lit)]
-        return DragAnswer(survey.yard, light, tuple(found))
+        return DragAnswer(survey.yard, light, tuple(found), ground)
+
+    def _take_up(self, ticket: Ticket) -> None:
+        """Take the moving things out of the light as it stands."""
+        from yardplan.sun.ground_kinds import MovingGround, Wanted
+        from yardplan.sun.moving import Drag
+        from yardplan.sun.scene import scene_of
+
+        self._scene = scene_of(self.start.yard, self.start.stand)
+        self._drag = Drag(self._scene, self.ids)
+        ticket.progress(0.5)
+        if self.wanted not in (None, Wanted()):
+            self._ground = MovingGround(self._scene, self.ids, self.wanted)

@@ -14,27 +14,47 @@ from PySide6.QtCore import QObject, Signal
 from yardplan.checks.finding import Finding
 from yardplan.plants.stand import Stand
 from yardplan.window.drag_light import DragAnswer, DragLight
-from yardplan.window.workers import Bench, Ticket
+from yardplan.window.light.refiner import Refiner
+from yardplan.window.workers import Ticket
 from yardplan.yard.change import Change, difference
+from yardplan.yard.ground import Gate, Note, Paving, Service
+from yardplan.yard.planting import Container
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
     from yardplan.plants.catalogue import Catalogue
-    from yardplan.sun.light import LightReport
+    from yardplan.sun.ground_kinds import Wanted
+    from yardplan.sun.light import GroundField, LightReport
+    from yardplan.sun.season import Detail
     from yardplan.window.open_yard import OpenYard
 
 
 @frozen
 class FullAnswer:
-    """What the worker hands back: the light and every finding at full detail."""
+    """What the worker hands back: the light and every finding, at live or full detail."""
 
     light: LightReport | None
     survey: Survey
     findings: tuple[Finding, ...]
 
 
-def full_check(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None) -> FullAnswer:
+#: What only bounds the ground over which light is counted.
+_BOUNDS = frozenset({"lot"})
+#: Things that cast no shade and have no light of their own.
+_NO_LIGHT = (Note, Gate, Paving, Service, Container)
+
+
+def concerns_light(change: Change, yard: Yard) -> bool:
+    """False when a change to `yard` leaves all light as it was: a note, a gate, a pipe."""
+    if change.removed or change.whole:
+        return True
+    return any(not isinstance(yard.find(key), _NO_LIGHT) for key in change.touched)
+
+
+def full_check(
+    ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None, detail: Detail = "full"
+) -> FullAnswer:
     """Light and all checks from scratch; runs on a worker with an immutable yard."""
     from yardplan.checks.run import findings
     from yardplan.checks.survey import survey_of
@@ -43,7 +63,7 @@ def full_check(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | Non
     from yardplan.sun.scene import scene_of
 
     stand = stand_of(yard, catalogue, year)
-    light = light_report(scene_of(yard, stand), progress=lambda share: ticket.progress(0.9 * share))
+    light = light_report(scene_of(yard, stand), detail, lambda share: ticket.progress(0.9 * share))
     survey = survey_of(yard, catalogue, year, stand=stand, light=light)
     found = tuple(findings(survey))
     ticket.progress(1.0)
@@ -92,10 +112,14 @@ class LiveChecks(QObject):
         self._own: Any = None
         self.findings: tuple[Finding, ...] = ()
         self.light: LightReport | None = None
-        self._bench = Bench(self)
-        self._bench.done.connect(self._take_full)
-        self._bench.broke.connect(self._broke)
-        self._bench.progress.connect(self.progress)
+        #: False while the light is that of another state of the yard: it is shown pale then.
+        self.light_fresh = False
+        #: The ground of the last frame of a drag by what the overlay shows; None at rest.
+        self.dragged_ground: GroundField | None = None
+        self._refiner = Refiner(self)
+        self._refiner.done.connect(self._take_full)
+        self._refiner.broke.connect(self._broke)
+        self._refiner.progress.connect(self.progress)
         self._drag_light = DragLight(self)
         self._drag_light.answered.connect(self._take_light)
         self._drag_light.broke.connect(self._broke)
@@ -134,13 +158,20 @@ class LiveChecks(QObject):
         yard = self._owner.shown_yard
         return bool(yard.lot) or next(iter(yard.things()), None) is not None
 
+    def show_ground(self, wanted: Wanted | None) -> None:
+        """Keep the ground by this measure in step while things are dragged; None: no overlay."""
+        self._drag_light.wanted = wanted
+
     def restart(self) -> None:
-        """Another document or another year: everything from scratch."""
-        self._bench.cancel()
+        """Another document: everything from scratch."""
+        self._refiner.cancel()
+        self.light, self.findings = None, ()
+        self.regrow()
+
+    def regrow(self) -> None:
+        """Another year: what was found before stays, pale, until its coarse successor comes."""
         self._drag_light.end()
-        self._before = None
-        self._survey, self.light = None, None
-        self.findings = ()
+        self._before, self._survey, self.dragged_ground, self.light_fresh = None, None, None, False
         if self._anything_there():
             self._check_near()
             self._ask_full()
@@ -149,10 +180,12 @@ class LiveChecks(QObject):
 
     def follow(self, change: Change) -> None:
         """Take up a change of the shown yard; `announce` tells of it once the change itself is known."""
-        self._bench.cancel()
+        self._refiner.cancel()
         if not self._anything_there():
             self._survey, self.findings, self.light = None, (), None
             return
+        if concerns_light(change, self._owner.shown_yard):
+            self.light_fresh = False
         if not self._owner.on_trial:
             self._before = None
             self._drag_light.end()
@@ -173,10 +206,10 @@ class LiveChecks(QObject):
     def _follow_light(self, change: Change) -> None:
         """Light of a frame, for things that move or change; work goes on beside the drag."""
         start = self._before
-        if start is None or self._survey is None or change.whole:
+        if start is None or self._survey is None or change.whole - _BOUNDS:
             return
         moved = difference(start.yard, self._owner.shown_yard)
-        if moved.touched and not moved.whole:
+        if (moved.touched or moved.removed) and not moved.whole - _BOUNDS:
             self._drag_light.follow(start, self._survey, moved.touched | moved.removed)
 
     def _take_light(self, answer: DragAnswer) -> None:
@@ -194,7 +227,7 @@ class LiveChecks(QObject):
             elif finding.key in lit:
                 kept.append(lit.pop(finding.key))
         self.findings = (*kept, *lit.values())
-        self.light = answer.light
+        self.light, self.light_fresh, self.dragged_ground = answer.light, now, answer.ground
         self.findings_changed.emit()
         self.light_changed.emit()
 
@@ -209,14 +242,22 @@ class LiveChecks(QObject):
         self.findings = matched(self.findings, found, self._owner.shown_yard.ids() | {"lot"})
 
     def _ask_full(self) -> None:
+        """Coarse first, unless the light shown is true already."""
         owner = self._owner
         yard, known, year = owner.shown_yard, self.catalogue, owner.year
-        self._bench.ask(lambda ticket: full_check(ticket, yard, known, year))
+        self._refiner.ask(
+            lambda ticket, detail: full_check(ticket, yard, known, year, detail), coarse=not self.light_fresh
+        )
         self.progress.emit(0.0)
 
     def _take_full(self, answer: FullAnswer) -> None:
-        self.light, self._survey, self.findings = answer.light, answer.survey, answer.findings
-        self.progress.emit(1.0)
+        """Coarse answers of a year left behind meanwhile are shown too, pale: the slider is followed."""
+        owner = self._owner
+        now = answer.survey.yard is owner.shown_yard and answer.survey.stand.year == owner.year
+        self.light, self.light_fresh, self.dragged_ground = answer.light, now, None
+        if now:
+            self._survey, self.findings = answer.survey, answer.findings
+        self.progress.emit(1.0 if not self.busy else 0.2)
         self.findings_changed.emit()
         self.light_changed.emit()
 
@@ -227,9 +268,9 @@ class LiveChecks(QObject):
     @property
     def busy(self) -> bool:
         """True while the light and the full check are being computed."""
-        return self._bench.busy
+        return self._refiner.busy
 
     def stop(self) -> None:
         """Cancel and wait for the workers."""
         self._drag_light.stop()
-        self._bench.stop()
+        self._refiner.stop()

@@ -32,11 +32,12 @@ UNDO_STEPS = 500
 
 @frozen(kw_only=True)
 class InHand:
-    """The plant picked from the list: what the next click plants."""
+    """The plant picked from the list: what the next click plants; `near` the ids it is to be a partner of."""
 
     plant: PlantKey
     form: str | None = None
     rootstock: str | None = None
+    near: tuple[str, ...] = ()
 
 
 @frozen
@@ -220,7 +221,7 @@ class OpenYard(QObject):
         """Show the yard that many years after planting; None: mature."""
         if year != self._year:
             self._year = year
-            self.checks.restart()
+            self.checks.regrow()
             self.year_changed.emit()
             self.shown.emit(Change(whole=frozenset({"year"})))
 

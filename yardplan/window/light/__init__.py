@@ -1,0 +1,1 @@
+"""Light in the window: overlay, spot, the day played, who takes whose light."""
