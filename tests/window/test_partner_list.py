@@ -59,7 +59,7 @@ def test_choosing_takes_in_hand_and_tells_where(partners: PartnerList, qtbot: Qt
     box = partners.view.visualRect(partners.rows.index(1))
     with qtbot.waitSignal(partners.chosen) as seen:
         qtbot.mouseClick(partners.view.viewport(), Qt.MouseButton.LeftButton, pos=box.center())
-    assert partners._open_yard.in_hand == InHand(plant=keys(partners)[1])
+    assert partners._open_yard.in_hand == InHand(plant=keys(partners)[1], near=("A1",))
     key, anchor, near = seen.args
     assert (key, anchor) == (keys(partners)[1], "A1")
     assert near > 1.0
@@ -70,7 +70,7 @@ def test_enter_takes_too(partners: PartnerList, qtbot: QtBot) -> None:
     partners.show_for(_LIBERTY, "A1")
     partners.view.setCurrentIndex(partners.rows.index(0))
     qtbot.keyClick(partners.view, Qt.Key.Key_Return)
-    assert partners._open_yard.in_hand == InHand(plant=keys(partners)[0])
+    assert partners._open_yard.in_hand == InHand(plant=keys(partners)[0], near=("A1",))
 
 
 def test_the_whole_yard_gets_the_fewest_additions(partners: PartnerList) -> None:

@@ -21,6 +21,7 @@ from yardplan.drawing.outlines import Outlines
 from yardplan.drawing.partners import draw_clear_ground, draw_partners
 from yardplan.drawing.patterns import hatch, steady
 from yardplan.drawing.plants import look_of, stamp
+from yardplan.drawing.reach import draw_reaches
 from yardplan.drawing.selection import draw_selection
 from yardplan.drawing.shapes import polyline
 from yardplan.drawing.style import BOLD, CAUTION_DASH, FINE, HEAVY, MEDIUM, THIN, colour, pen
@@ -44,6 +45,7 @@ def draw_marks(painter: QPainter, view: PlanView) -> None:
     if view.layers.marks:
         for finding in _once_each(view.findings):
             _draw_mark(painter, view, outlines, finding)
+    draw_reaches(painter, view)
     draw_selection(painter, view, outlines)
     speaks = view.layers.marks and view.said and view.findings
     if not speaks and not view.partners:

@@ -1,53 +1,67 @@
-"""Partner lines for the plan from the pollen net: one line a pair, the better way round first."""
+"""Partner lines for the plan from the pollen net: who sets fruit on whom, one line a pair."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping
 
 from yardplan.drawing.view import Partner
 from yardplan.plants.pollen_net import Link, PollenNet
+from yardplan.plants.pollen_outlook import outlooks
 from yardplan.plants.pollen_tables import Answer
 from yardplan.yard.ground import Point
 
-#: How strong a line is drawn for each verdict; a pair beyond the usual range is drawn at most as weak.
-STRENGTH: Mapping[Answer, float] = {"yes": 1.0, "partly": 0.6, "not proved": 0.3, "no": 0.0}
-_FAR = 0.3
+#: How strong a line is drawn for each verdict: whole, dashed, dotted.
+STRENGTH: Mapping[Answer, float] = {"yes": 1.0, "not proved": 0.6, "partly": 0.3, "no": 0.0}
+#: Lines shown each way of one plant, best first; more would hide the plan.
+_MOST = 3
+_REMARK: Mapping[Answer, str] = {"yes": "", "not proved": "not proved", "partly": "weak", "no": ""}
 
 
-def partner_lines(net: PollenNet, ids: Collection[str], most: int = 6) -> tuple[Partner, ...]:
-    """Lines to and from the things named: at most `most` for each, the strongest and nearest first."""
-    pairs: dict[frozenset[str], list[Link]] = {}
-    for link in net.links(ids):
-        pairs.setdefault(frozenset((link.donor, link.receiver)), []).append(link)
-    lines = [_line(net, links) for pair, links in pairs.items() if len(pair) == 2]
-    lines.sort(key=lambda line: (-line.strength, line.distance, line.donor, line.receiver))
-    kept: list[Partner] = []
-    count: dict[str, int] = {}
-    for line in lines:
-        ends = [end for end in (line.donor, line.receiver) if end in ids]
-        if all(count.get(end, 0) < most for end in ends):
-            kept.append(line)
-            for end in ends:
-                count[end] = count.get(end, 0) + 1
-    return tuple(kept)
+def partners_of(net: PollenNet, thing: str) -> tuple[Partner, ...]:
+    """The best givers of one plant, row or bed where they stand now, and those that it serves best."""
+    here = net.number.get(thing)
+    if here is None:
+        return ()
+    givers = net.donors_of(here)[:_MOST]
+    takers = [taker for taker in _served_best_by(net, here) if taker not in givers][:_MOST]
+    pairs = [*((giver, here) for giver in givers), *((here, taker) for taker in takers)]
+    return tuple(_line(net, net.link(donor, receiver)) for donor, receiver in pairs)
 
 
-def _line(net: PollenNet, links: list[Link]) -> Partner:
-    best = max(links, key=lambda link: (_strength(link), link.donor))
-    overlap = best.overlap
+def _served_best_by(net: PollenNet, giver: int) -> list[int]:
+    """The takers for which no other giver is better, best served first."""
+    best, _ = net.best_donors()
+    served = [taker for taker in range(len(net)) if best[taker] == giver and net.scores[giver, taker] > 0]
+    return sorted(served, key=lambda taker: -net.scores[giver, taker])
+
+
+def best_pairs(net: PollenNet, without: Collection[str] = ()) -> tuple[Partner, ...]:
+    """A thin line from every plant that pollen matters to, to its best giver; none to things left out."""
+    found = {
+        frozenset((outlook.donor, outlook.receiver)): net.link(outlook.donor, outlook.receiver)
+        for outlook in outlooks(net).of if outlook is not None and outlook.donor is not None
+    }
+    links = (link for link in found.values() if not {link.donor, link.receiver} & set(without))
+    return tuple(_line(net, link, quiet=True) for link in _strongest_first(links))
+
+
+def _strongest_first(links: Iterable[Link]) -> list[Link]:
+    return sorted(links, key=lambda link: (-STRENGTH[link.verdict], link.distance, link.receiver))
+
+
+def _line(net: PollenNet, link: Link, *, quiet: bool = False) -> Partner:
+    start, end = _nearest(
+        net.nodes[net.number[link.donor]].points, net.nodes[net.number[link.receiver]].points
+    )
     return Partner(
-        donor=best.donor, receiver=best.receiver,
-        start=_place(net, best.donor), end=_place(net, best.receiver),
-        strength=_strength(best), both=len(links) > 1, distance=best.distance,
-        days=None if overlap is None or overlap.by != "dates" else round(overlap.shared),
+        donor=link.donor, receiver=link.receiver, start=start, end=end, strength=STRENGTH[link.verdict],
+        both=not link.one_way, distance=link.distance,
+        days=None if link.overlap is None else round(link.overlap.shared), remark=_REMARK[link.verdict],
+        quiet=quiet,
     )
 
 
-def _strength(link: Link) -> float:
-    strength = STRENGTH[link.verdict]
-    return min(strength, _FAR) if link.far else strength
-
-
-def _place(net: PollenNet, thing: str) -> Point:
-    points = net.nodes[net.number[thing]].points
-    return points[len(points) // 2]
+def _nearest(ones: tuple[Point, ...], others: tuple[Point, ...]) -> tuple[Point, Point]:
+    """The two stems nearest to each other: rows and beds have many."""
+    pairs = ((one, other) for one in ones for other in others)
+    return min(pairs, key=lambda pair: (pair[0][0] - pair[1][0]) ** 2 + (pair[0][1] - pair[1][1]) ** 2)

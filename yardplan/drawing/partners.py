@@ -16,24 +16,28 @@ from yardplan.units import format_coarse
 
 _FACE = Type(11.0, "medium", ink="caution")
 _CLEAR = Type(12.0, "medium", italic=True, ink="leaf", halo="clear")
+#: At most so many lines carry words: the strongest and nearest come first.
+_MOST_WORDS = 40
 #: Strength from which a partner line is drawn whole, and from which it is dashed; below: dotted.
 _WHOLE, _DASHED = 0.75, 0.4
 
 
 def partner_words(partner: Partner, view: PlanView) -> str:
     """Distance, and days both are in bloom where known."""
-    words = format_coarse(partner.distance, view.units)
-    if partner.days is None:
-        return words
-    return f"{words} · {partner.days} {'day' if partner.days == 1 else 'days'} together"
+    words = [format_coarse(partner.distance, view.units)]
+    if partner.days is not None:
+        words.append(f"{partner.days} {'day' if partner.days == 1 else 'days'} together")
+    if partner.remark:
+        words.append(partner.remark)
+    return " · ".join(words)
 
 
 def draw_partners(painter: QPainter, view: PlanView, taken: Room) -> None:
     """A line for each pair; an arrow where pollen helps one way only."""
-    for partner in view.partners:
-        start, end = view.at(partner.start), view.at(partner.end)
-        _draw_line(painter, view, partner, start, end)
-    for partner in view.partners:
+    seen = [partner for partner in view.partners if view.sees_points((partner.start, partner.end))]
+    for partner in seen:
+        _draw_line(painter, view, partner, view.at(partner.start), view.at(partner.end))
+    for partner in seen[:_MOST_WORDS]:
         _draw_words(painter, view, partner, taken)
 
 
@@ -42,13 +46,15 @@ def _draw_line(painter: QPainter, view: PlanView, partner: Partner, start: QPoin
     dash: tuple[float, ...] = ()
     if partner.strength < _WHOLE:
         dash = (8.0, 4.0) if partner.strength >= _DASHED else (1.5, 4.0)
-    painter.setPen(pen("caution", HEAVY if not dash else MEDIUM, u, dash))
+    weight = HEAVY if not dash else MEDIUM
+    painter.setPen(pen("caution", FINE if partner.quiet else weight, u, dash))
     painter.drawLine(start, end)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(colour("caution"))
-    painter.drawEllipse(start, 3 * u, 3 * u)
+    dot = (2 if partner.quiet else 3) * u
+    painter.drawEllipse(start, dot, dot)
     if partner.both:
-        painter.drawEllipse(end, 3 * u, 3 * u)
+        painter.drawEllipse(end, dot, dot)
     else:
         _arrow(painter, start, end, u)
     painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -65,17 +71,22 @@ def _arrow(painter: QPainter, start: QPointF, end: QPointF, u: float) -> None:
 
 
 def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Room) -> None:
-    """Words on the line, moved along it, then beside it; fewer words where all would cover others."""
-    texts = (partner_words(partner, view), partner_words(partner, view).removesuffix(" together"))
-    for text in texts:
+    """Words on the line, moved along it, then beside it; fewer words, or none, where all would cover others.
+
+    What has no room stands on the plant's card and in the list of partners.
+    """
+    words = partner_words(partner, view)
+    for text in (words, words.replace(" together", "")):
         size = boxed_size(text, _FACE, view.unit)
-        box = next((b for b in _word_boxes(view, partner, size) if taken.free(b)), None)
+        box = next((b for b in _word_boxes(view, partner, size) if _fits(view, b) and taken.free(b)), None)
         if box is not None:
-            break
-    else:
-        box = _word_boxes(view, partner, size)[0]
-    taken.take(box)
-    draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
+            taken.take(box)
+            draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
+            return
+
+
+def _fits(view: PlanView, box: QRectF) -> bool:
+    return view.window is None or view.window.contains(box)
 
 
 def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> list[QRectF]:

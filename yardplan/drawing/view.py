@@ -37,6 +37,7 @@ class Layers:
     light: bool = False
     marks: bool = True
     partners: bool = True
+    all_partners: bool = False
     mature: bool = True
 
 
@@ -45,7 +46,8 @@ class Partner:
     """A partner line: pollen goes from `donor` to `receiver` (ids).
 
     `strength` 0..1 sets the line's form; `both` True when each sets fruit on the other;
-    `days` both are in bloom, None when not known; `distance` in metres.
+    `days` both are in bloom, None when not known; `distance` in metres; `remark` what is wrong with it, in
+    a word or two; `quiet` lines are thin and give way to all else.
     """
 
     donor: str
@@ -56,6 +58,18 @@ class Partner:
     both: bool
     distance: float
     days: int | None = None
+    remark: str = ""
+    quiet: bool = False
+
+
+@frozen(kw_only=True, eq=False)
+class Reach:
+    """How far pollen reaches round one thing (`points` its stems): full within `best`, none past `outer`."""
+
+    name: str
+    points: tuple[Point, ...]
+    best: float
+    outer: float
 
 
 @frozen(kw_only=True, eq=False)
@@ -81,6 +95,7 @@ class PlanView:
     findings: tuple[Finding, ...] = ()
     said: Mapping[FindingKey, str] = field(factory=dict)
     partners: tuple[Partner, ...] = ()
+    reaches: tuple[Reach, ...] = ()
     clear_ground: tuple[tuple[Point, ...], ...] = ()
     shadows: tuple[tuple[Point, ...], ...] = ()
     light: GroundField | None = None

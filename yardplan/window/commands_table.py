@@ -116,6 +116,10 @@ class CommandTable:
         self._layer("grid", "&Grid", "Ctrl+G", tip="The dots of the grid")
         self._layer("marks", "Mar&ks of findings", "Ctrl+Shift+M", tip="Off: a quiet plan without marks")
         self._layer("mature", "Full-size &outline", tip="A thin line at the size of the grown plant")
+        self._layer("partners", "Partner &lines", "Ctrl+Shift+N",
+                    tip="Who sets fruit on the plant selected or dragged, and on whom it does")
+        self._layer("all_partners", "Partner lines of &all plants", "Ctrl+Alt+N",
+                    tip="A thin line from every plant to its best partner")
         self._layer("shadows", "&Shadows", "Ctrl+Shift+H", tip="Shadows at the day and hour set below")
 
     def _layer(self, name: str, words: str, *keys: str, tip: str) -> None:

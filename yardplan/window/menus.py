@@ -11,7 +11,8 @@ MENUS: dict[str, tuple[str, ...]] = {
         "next thing", "", "carry", "lock", "unlock", "", "fields",
     ),
     "&View": (
-        "zoom in", "zoom out", "fit", "true size", "", "snap", "grid", "marks", "mature", "",
+        "zoom in", "zoom out", "fit", "true size", "", "snap", "grid", "marks", "mature", "partners",
+        "all_partners", "",
         "side", "season", "full screen", "", "feet", "metres", "", "wheel zooms",
     ),
     "&Draw": tuple(f"tool {kind.icon}" for kind in TOOLS),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Mapping
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
@@ -12,13 +12,13 @@ from PySide6.QtGui import QPainter
 from yardplan.checks.finding import Finding
 from yardplan.drawing import painter as plan
 from yardplan.drawing.shade import draw_shadows
-from yardplan.drawing.view import FindingKey, Layers, Partner, PlanView
+from yardplan.drawing.view import FindingKey, Layers, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
 from yardplan.window.canvas.ground import GroundPicture
 from yardplan.window.canvas.overlay_paint import paint_overlay
-from yardplan.window.canvas.partner_lines import partners_of
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
+from yardplan.window.canvas.pollen_shown import PollenShown
 from yardplan.window.canvas.shade import Shade
 from yardplan.window.canvas.view import Bounds, View, bounds_of
 from yardplan.window.open_yard import OpenYard
@@ -48,6 +48,7 @@ class Scene:
         self.shade = Shade(open_yard)
         self.ground = GroundPicture(self.shade)
         self.calm = CalmMarks()
+        self.pollen = PollenShown(open_yard)
         self.words = StillPicture()
         self.furniture = FixedPicture()
         self._live: frozenset[str] = _Nobody
@@ -61,6 +62,7 @@ class Scene:
         """Everything changed."""
         self.ground.forget()
         self.calm.forget()
+        self.pollen.forget()
         self.words.forget()
         self.furniture.forget()
         self._names = {}
@@ -138,6 +140,8 @@ class Scene:
         if self._live:
             self._paint_live(painter, shown)
         self.calm.picture.show(painter, view)
+        if self.layers.all_partners:
+            self.pollen.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint_about_chosen(painter, shown, field)
         self.words.show(painter, view)
@@ -155,6 +159,8 @@ class Scene:
             return
         found, chosen = self._findings(calm=True), self._selection(calm=True)
         self.calm.bring_up(view, ratio, found, chosen, lambda v: self.plan_view(v, ratio))
+        if self.layers.all_partners:
+            self.pollen.bring_up(view, ratio, self._live, lambda v: self._wide_view(view, v, ratio))
         self._refresh_words(view, ratio, found, chosen)
 
     def _refresh_words(
@@ -162,6 +168,9 @@ class Scene:
     ) -> None:
         """Words of marks follow at once at rest, and some times a second while something is dragged."""
         speaking = speakers(found, chosen)
+        if not speaking:
+            self.words.forget()
+            return
         key = (speaking, chosen, view.scale, view.centre, view.width, view.height)
         if key == self._words_key and not self.words.empty:
             return
@@ -174,12 +183,15 @@ class Scene:
 
     def _paint_words(self, painter: QPainter, window: View, wide: View, ratio: float) -> None:
         """Words are laid out within the window, so that none hides beneath its edge."""
-        shown = self.plan_view(wide, ratio)
-        left, top = (wide.width - window.width) / 2, (wide.height - window.height) / 2
-        field = furnishing.field_of(window.width, window.height).translated(left, top)
-        inside = evolve(self._with_room(shown, field, field), window=field)
+        inside = self._wide_view(window, wide, ratio)
         found, chosen = self._findings(calm=True), self._selection(calm=True)
         self.words.inked = paint_words(painter, inside, found, chosen, self._said)
+
+    def _wide_view(self, window: View, wide: View, ratio: float) -> PlanView:
+        """The drawing's view for a picture wider than the window, with words kept within the window."""
+        left, top = (wide.width - window.width) / 2, (wide.height - window.height) / 2
+        field = furnishing.field_of(window.width, window.height).translated(left, top)
+        return evolve(self._with_room(self.plan_view(wide, ratio), field, field), window=field)
 
     def _paint_live(self, painter: QPainter, shown: PlanView) -> None:
         dragged = evolve(shown, only=self._live)
@@ -188,13 +200,6 @@ class Scene:
         plan.draw_ground(painter, dragged)
         plan.draw_plants(painter, dragged)
         plan.draw_words(painter, dragged)
-
-    def _partners(self) -> tuple[Partner, ...]:
-        """Lines of the one plant that is dragged or selected."""
-        chosen = self._live or self.open_yard.selection
-        if len(chosen) != 1 or not self.layers.partners:
-            return ()
-        return partners_of(self.open_yard.survey, next(iter(chosen)))
 
     def _with_room(self, shown: PlanView, field: QRectF, area: QRectF) -> PlanView:
         """The view told where words stand already: the furniture and the labels within an area."""
@@ -206,8 +211,10 @@ class Scene:
 
     def _paint_about_chosen(self, painter: QPainter, shown: PlanView, field: QRectF) -> None:
         """Partner lines of the plant that is dragged or selected, and the marks of what is dragged."""
-        partners = self._partners()
-        if not (self._live or partners):
+        chosen = self._live or self.open_yard.selection
+        partners = self.pollen.lines_of(chosen) if self.layers.partners else ()
+        reaches = self.pollen.reaches()
+        if not (self._live or partners or reaches):
             return
         places = [shown.at(point) for line in partners for point in (line.start, line.end)]
         yard = shown.yard
@@ -215,7 +222,8 @@ class Scene:
         xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
         area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
         area.adjust(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
-        self._paint_live_marks(painter, evolve(self._with_room(shown, field, area), partners=partners))
+        inside = evolve(self._with_room(shown, field, area), window=field)
+        self._paint_live_marks(painter, evolve(inside, partners=partners, reaches=reaches))
 
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
         found, chosen = self._findings(calm=False), self._selection(calm=False)
@@ -235,7 +243,9 @@ class Scene:
         chosen = self.open_yard.selection
         return chosen - self._live if calm else chosen & self._live
 
-    def _said(self, found: Iterable[Finding]) -> Mapping[FindingKey, str]:
+    def _said(self, found: Collection[Finding]) -> Mapping[FindingKey, str]:
+        if not found:
+            return {}
         from yardplan.checks.wording import names_of, say
 
         yard = self.open_yard

@@ -118,5 +118,5 @@ class PartnerList(QWidget):
 
     def _take(self, index: QModelIndex) -> None:
         row = self.rows.row(index.row())
-        self._open_yard.take_in_hand(InHand(plant=row.suggestion.key))
+        self._open_yard.take_in_hand(InHand(plant=row.suggestion.key, near=row.near))
         self.chosen.emit(row.suggestion.key, row.anchor, row.suggestion.near)

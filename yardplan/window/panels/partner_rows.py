@@ -55,6 +55,7 @@ class PartnerRow:
     suggestion: Suggestion
     anchor: str
     serves: str = ""
+    near: tuple[str, ...] = ()
 
     @property
     def sign(self) -> Sign:
@@ -86,17 +87,22 @@ def with_plant(yard: Yard, key: PlantKey) -> tuple[Yard, str]:
 
 def rows_for(survey: Survey, key: PlantKey, thing_id: str | None) -> list[PartnerRow]:
     """Ranked partners for a plant on the plan, or for one that is only in hand."""
+    near = () if thing_id is None else (thing_id,)
     if thing_id is None:
         yard, thing_id = with_plant(survey.yard, key)
         survey = survey_of(yard, survey.catalogue, survey.stand.year)
-    return [PartnerRow(each, thing_id) for each in partners_for(survey, thing_id, limit=LISTED)]
+    return [PartnerRow(each, thing_id, near=near) for each in partners_for(survey, thing_id, limit=LISTED)]
 
 
 def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
     """The fewest plants to add so that every plant crops, and the ids that nothing known here serves."""
     plan = plan_for(survey)
     rows = [
-        PartnerRow(each.suggestion, each.anchor, f"for {', '.join(each.serves)}" if each.serves else "")
+        PartnerRow(
+            each.suggestion, each.anchor, f"for {', '.join(each.serves)}" if each.serves else "",
+            # What is added for the sake of another addition stands beside the same plant.
+            tuple(one for one in each.serves if survey.yard.find(one) is not None) or (each.anchor,),
+        )
         for each in plan.additions
     ]
     return rows, plan.left

@@ -1,0 +1,113 @@
+"""Partner lines: form by strength, direction, words that do not cover each other, rings of reach."""
+
+from itertools import combinations
+
+import pytest
+from attrs import evolve
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QImage, QPainter
+from support import builders
+from support.orchards import site
+
+from yardplan.checks.pollination import net_for
+from yardplan.checks.survey import Survey, survey_of
+from yardplan.drawing import partners as drawn
+from yardplan.drawing.painter import draw_findings
+from yardplan.drawing.partner_lines import best_pairs, partners_of
+from yardplan.drawing.reach import reach_words
+from yardplan.drawing.view import PlanView, Reach
+from yardplan.plants.pollen_net import PollenNet
+
+
+def survey(*keys: str, apart: float = 4.0) -> Survey:
+    plants = [builders.plant(f"T{n}", key, (3 + n * apart, 8.0)) for n, key in enumerate(keys)]
+    return survey_of(builders.yard_of(*plants, width=60, site=site()))
+
+
+def net(*keys: str, apart: float = 4.0) -> PollenNet:
+    return net_for(survey(*keys, apart=apart))
+
+
+def view(of: Survey, **more: object) -> PlanView:
+    made = PlanView(yard=of.yard, stand=of.stand, scale=20.0, origin=(20.0, 380.0),
+                    window=QRectF(0, 0, 1200, 400))
+    return evolve(made, **more)
+
+
+@pytest.fixture
+def painted(qapp, monkeypatch):
+    """Draws a view and gives back the boxes of words that were drawn on partner lines."""
+    boxes: list[QRectF] = []
+
+    def note(painter, view, box, *rest):
+        boxes.append(box)
+
+    monkeypatch.setattr(drawn, "draw_boxed", note)
+
+    def draw(shown: PlanView) -> tuple[QImage, list[QRectF]]:
+        boxes.clear()
+        image = QImage(1200, 400, QImage.Format.Format_RGB32)
+        image.fill(0xFFFFFF)
+        painter = QPainter(image)
+        draw_findings(painter, shown)
+        painter.end()
+        return image, list(boxes)
+
+    return draw
+
+
+def test_two_that_set_each_other_have_one_line_without_arrow() -> None:
+    lines = partners_of(net("apple:Empire", "apple:Gala"), "T0")
+    assert [(line.donor, line.receiver, line.both, line.remark) for line in lines] == [("T1", "T0", True, "")]
+    assert lines[0].distance == pytest.approx(4.0)
+    assert lines[0].days is not None and lines[0].days > 3
+
+
+def test_a_triploid_takes_but_gives_nothing_so_the_line_has_a_direction() -> None:
+    one = net("apple:Bramley's Seedling", "apple:Empire", "apple:Gala")
+    to_triploid = [line for line in partners_of(one, "T0")]
+    assert {line.donor for line in to_triploid} == {"T1", "T2"}
+    assert all(line.receiver == "T0" and not line.both for line in to_triploid)
+
+
+def test_unproved_and_far_partners_have_weaker_lines_and_say_so() -> None:
+    near = partners_of(net("apple:Empire", "apple:Gala"), "T0")[0]
+    unproved = partners_of(net("apple:Liberty", "apple:Enterprise"), "T0")[0]
+    far = partners_of(net("apple:Empire", "apple:Gala", apart=20.0), "T0")[0]
+    assert near.strength > unproved.strength > far.strength > 0
+    assert (near.remark, unproved.remark, far.remark) == ("", "not proved", "weak")
+
+
+def test_a_plant_without_any_partner_has_no_line() -> None:
+    assert partners_of(net("apple:Gala", "peach:Redhaven"), "T0") == ()
+    assert partners_of(net("apple:Gala"), "no such thing") == ()
+
+
+def test_all_lines_join_every_plant_to_its_best_giver_once() -> None:
+    one = net("apple:Empire", "apple:Gala", "apple:Akane", "peach:Redhaven")
+    lines = best_pairs(one)
+    pairs = [frozenset((line.donor, line.receiver)) for line in lines]
+    assert len(pairs) == len(set(pairs))
+    assert set().union(*pairs) == {"T0", "T1", "T2"}
+    assert all(line.quiet for line in lines)
+    assert not any("T1" in (line.donor, line.receiver) for line in best_pairs(one, {"T1"}))
+
+
+def test_words_of_many_lines_never_cover_each_other(painted) -> None:
+    of = survey(*["apple:Empire", "apple:Gala", "apple:Akane", "apple:Topaz"] * 4, apart=2.5)
+    _, boxes = painted(view(of, partners=best_pairs(net_for(of))))
+    assert len(boxes) >= 4
+    assert not [1 for one, other in combinations(boxes, 2) if one.intersects(other)]
+
+
+def test_rings_tint_the_ground_that_is_near_enough(painted) -> None:
+    of = survey("apple:Gala")
+    reach = Reach(name="Gala (T0)", points=((20.0, 8.0),), best=6.0, outer=12.0)
+    bare, _ = painted(view(of))
+    ringed, _ = painted(view(of, reaches=(reach,)))
+    inside, beyond = view(of).at((21.0, 9.0)).toPoint(), view(of).at((45.0, 9.0)).toPoint()
+    assert ringed.pixel(inside) != bare.pixel(inside)
+    assert ringed.pixel(beyond) == bare.pixel(beyond)
+    assert reach_words(view(of, reaches=(reach,))) == (
+        "within 6.0 m of Gala (T0): near enough", "beyond 12.0 m: too far",
+    )

@@ -1,0 +1,90 @@
+"""Where a plant in hand is within reach of its partners: rings at the best and the outer distance."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter
+from shapely import Polygon, union_all
+from shapely.geometry import MultiPoint
+from shapely.geometry.base import BaseGeometry
+
+from yardplan.drawing.lettering import Type, boxed_size, draw_boxed
+from yardplan.drawing.style import FINE, MEDIUM, colour, pen
+from yardplan.drawing.view import PlanView
+from yardplan.units import format_coarse
+
+_FACE = Type(11.0, "medium", ink="caution")
+#: How strongly the ground within the best distance is tinted.
+_TINT = 0.05
+#: Corners of a quarter of a ring.
+_QUARTER = 24
+#: Things named in words; more are counted.
+_NAMED = 2
+
+
+def draw_reaches(painter: QPainter, view: PlanView) -> None:
+    """One ring round all partners at the best distance, tinted within, and a dotted one at the outer."""
+    if not view.reaches:
+        return
+    best = union_all([MultiPoint(one.points).buffer(one.best, _QUARTER) for one in view.reaches])
+    outer = union_all([MultiPoint(one.points).buffer(one.outer, _QUARTER) for one in view.reaches])
+    painter.setPen(pen("caution", MEDIUM, view.unit, (7.0, 4.0)))
+    painter.setBrush(colour("caution", _TINT))
+    _draw_rings(painter, view, best)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(pen("caution", FINE, view.unit, (1.5, 4.0)))
+    _draw_rings(painter, view, outer)
+    _say(painter, view, best, outer)
+
+
+def _draw_rings(painter: QPainter, view: PlanView, shape: BaseGeometry) -> None:
+    for piece in getattr(shape, "geoms", (shape,)):
+        if isinstance(piece, Polygon) and not piece.is_empty:
+            painter.drawPolygon(view.polygon(piece.exterior.coords))
+
+
+def _say(painter: QPainter, view: PlanView, best: BaseGeometry, outer: BaseGeometry) -> None:
+    """Words on each ring where it can be seen; where the window lies within the ring, at its foot."""
+    words = reach_words(view)
+    for shape, text in ((best, words[0]), (outer, words[1])):
+        place = _highest_seen(view, shape)
+        if place is not None:
+            _tag(painter, view, place, text)
+    if _highest_seen(view, best) is None and view.window is not None:
+        foot = QPointF(view.window.center().x(), view.window.bottom() - 24 * view.unit)
+        if best.contains(MultiPoint([view.metres(foot)])):
+            _tag(painter, view, foot, words[0])
+
+
+def reach_words(view: PlanView) -> tuple[str, str]:
+    """What the ring at the best and the one at the outer distance mean."""
+    names = " or ".join(reach.name for reach in view.reaches[:_NAMED])
+    if len(view.reaches) > _NAMED:
+        names = f"one of {len(view.reaches)} partners"
+    return (
+        f"within {_span(view, [reach.best for reach in view.reaches])} of {names}: near enough",
+        f"beyond {_span(view, [reach.outer for reach in view.reaches])}: too far",
+    )
+
+
+def _span(view: PlanView, lengths: list[float]) -> str:
+    least, most = (format_coarse(length, view.units) for length in (min(lengths), max(lengths)))
+    return least if least == most else f"{least} to {most}"
+
+
+def _highest_seen(view: PlanView, shape: BaseGeometry) -> QPointF | None:
+    """The highest place of a ring that the window shows with room for words; None where none does."""
+    room = None if view.window is None else view.window.adjusted(130, 18, -130, -18)
+    seen: list[QPointF] = []
+    for piece in getattr(shape, "geoms", (shape,)):
+        if isinstance(piece, Polygon):
+            seen += [at for at in view.corners(piece.exterior.coords) if room is None or room.contains(at)]
+    return min(seen, key=lambda at: at.y()) if seen else None
+
+
+def _tag(painter: QPainter, view: PlanView, middle: QPointF, text: str) -> None:
+    wide, high = boxed_size(text, _FACE, view.unit)
+    box = QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
+    draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
+
+
