@@ -7,14 +7,17 @@ all of them (drawing.style.contrast).
 
 from __future__ import annotations
 
+from functools import cache
+from string import Template
 from typing import Literal, cast
 
-from attrs import frozen
+from attrs import asdict, frozen
 from PySide6.QtCore import QObject, QSettings, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
 from yardplan.drawing.fonts import load_fonts
+from yardplan.shipped import resource
 
 Scheme = Literal["system", "light", "dark"]
 SCHEMES: tuple[Scheme, ...] = ("system", "light", "dark")
@@ -94,101 +97,21 @@ def palette_of(colours: Colours) -> QPalette:
     return palette
 
 
-def style_sheet(c: Colours) -> str:
-    """The few rules that the palette cannot say: edges, focus rings, targets and type sizes."""
-    return f"""
-    QToolTip {{ background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; padding: 3px; }}
-    QMainWindow, QWidget#room {{ background: {c.room}; }}
-    QMainWindow::separator {{ background: {c.rule}; width: 4px; height: 4px; }}
-    QFrame#start {{ background: {c.panel}; border: 1px solid {c.edge}; border-radius: 6px; }}
-    QLabel[look="title"] {{ font-size: {TITLE}px; font-weight: 600; }}
-    QLabel[look="heading"] {{ font-weight: 600; }}
-    QLabel[look="muted"] {{ color: {c.muted}; font-size: {SMALL + 1}px; }}
-    QLabel[look="small"] {{ color: {c.muted}; font-size: {SMALL}px; }}
-    QLabel[look="fault"] {{ color: {c.conflict}; font-size: {SMALL + 1}px; }}
-    QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QPlainTextEdit, QDateEdit, QTimeEdit {{
-        background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; border-radius: 3px;
-        min-height: {TARGET - 2}px; padding: 0 5px; selection-background-color: {c.focus};
-        selection-color: {c.card}; }}
-    QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDoubleSpinBox:focus, QPlainTextEdit:focus,
-    QDateEdit:focus, QTimeEdit:focus {{
-        border: 2px solid {c.focus}; padding: 0 4px; min-height: {TARGET - 4}px; }}
-    QLineEdit[fault="true"] {{ border: 2px solid {c.conflict}; }}
-    QComboBox::drop-down {{ border: 0; width: {TARGET}px; }}
-    QComboBox QAbstractItemView {{ background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; }}
-    QPushButton {{
-        background: {c.button}; color: {c.ink}; border: 1px solid {c.edge}; border-radius: 3px;
-        min-height: {TARGET}px; min-width: {TARGET}px; padding: 1px 10px; }}
-    QPushButton:hover {{ border-color: {c.ink}; }}
-    QPushButton:pressed, QPushButton:checked {{ background: {c.chosen}; border-color: {c.leaf}; }}
-    QPushButton:focus {{ border: 2px solid {c.focus}; padding: 0 9px; }}
-    QPushButton:disabled {{ color: {c.edge}; border-color: {c.rule}; }}
-    QPushButton[look="link"] {{
-        background: transparent; border: 0; color: {c.link}; text-align: left; padding: 0 2px;
-        font-weight: 600; }}
-    QPushButton[look="link"]:hover {{ text-decoration: underline; }}
-    QPushButton[look="link"]:focus {{ border: 2px solid {c.focus}; padding: 0; }}
-    QPushButton[look="main"] {{
-        background: {c.leaf}; color: {c.card}; border-color: {c.leaf}; font-weight: 600; }}
-    QPushButton[look="main"]:focus {{ border: 2px solid {c.ink}; }}
-    QPushButton[look="step"] {{ padding: 0; }}
-    QPushButton[look="fold"] {{
-        background: transparent; border: 0; border-bottom: 1px solid {c.rule}; border-radius: 0;
-        text-align: left; padding: 2px 2px 2px 20px; font-weight: 600; }}
-    QPushButton[look="fold"]:checked {{ background: transparent; border-color: {c.rule}; }}
-    QPushButton[look="fold"]:focus {{ border: 2px solid {c.focus}; padding: 1px 0 1px 18px; }}
-    QToolButton {{
-        color: {c.ink}; border: 1px solid transparent; border-radius: 4px; padding: 3px;
-        min-height: {TARGET - 6}px; min-width: {TARGET - 6}px; }}
-    QToolButton:hover {{ background: {c.card}; border-color: {c.rule}; }}
-    QToolButton:checked {{ background: {c.chosen}; border-color: {c.leaf}; }}
-    QToolButton:focus {{ border: 2px solid {c.focus}; padding: 2px; }}
-    QCheckBox, QRadioButton {{
-        min-height: {TARGET}px; spacing: 6px; border: 2px solid transparent; border-radius: 3px; }}
-    QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {c.focus}; }}
-    QCheckBox::indicator {{ width: 14px; height: 14px; border: 1px solid {c.edge}; border-radius: 3px;
-        background: {c.card}; }}
-    QCheckBox::indicator:checked, QCheckBox::indicator:indeterminate {{
-        background: {c.leaf}; border-color: {c.leaf}; }}
-    QCheckBox::indicator:disabled {{ border-color: {c.rule}; background: {c.panel}; }}
-    QCheckBox:disabled {{ color: {c.edge}; }}
-    QListView, QTableView, QTreeView {{ background: {c.card}; border: 1px solid {c.rule}; outline: 0; }}
-    QListView:focus, QTableView:focus, QTreeView:focus {{ border: 1px solid {c.focus}; }}
-    QListView#cards {{ background: transparent; border: 1px solid transparent; }}
-    QListView#cards:focus {{ border: 1px solid {c.focus}; }}
-    QHeaderView::section {{
-        background: {c.panel}; color: {c.muted}; border: 0; border-bottom: 1px solid {c.edge};
-        padding: 2px 4px; min-height: {TARGET - 4}px; font-size: {SMALL + 1}px; }}
-    QSlider {{ min-height: {TARGET}px; border: 2px solid transparent; border-radius: 3px; }}
-    QSlider:focus {{ border: 2px solid {c.focus}; }}
-    QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
-    QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; border: 0; }}
-    QScrollBar:vertical {{ background: transparent; width: 12px; margin: 0; }}
-    QScrollBar:horizontal {{ background: transparent; height: 12px; margin: 0; }}
-    QScrollBar::handle {{ background: {c.edge}; border-radius: 3px; margin: 3px; min-height: {TARGET}px;
-        min-width: {TARGET}px; }}
-    QScrollBar::handle:hover {{ background: {c.ink}; }}
-    QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
-    QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
-    QTabBar::tab {{
-        color: {c.muted}; padding: 4px 9px; min-height: {TARGET - 8}px; border: 0;
-        border-bottom: 2px solid transparent; }}
-    QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.leaf}; font-weight: 600; }}
-    QTabBar::tab:focus {{ border: 2px solid {c.focus}; padding: 2px 7px 4px 7px; }}
-    QTabWidget::pane {{ border: 0; border-top: 1px solid {c.rule}; }}
-    QMenu {{ background: {c.card}; color: {c.ink}; border: 1px solid {c.edge}; }}
-    QMenu::item {{ padding: 4px 24px; }}
-    QMenu::item:selected {{ background: {c.chosen}; }}
-    QMenu::item:disabled {{ color: {c.edge}; }}
-    QMenu::separator {{ height: 1px; background: {c.rule}; margin: 3px 8px; }}
-    QMenuBar {{ background: {c.panel}; border-bottom: 1px solid {c.rule}; }}
-    QMenuBar::item {{ padding: 5px 9px; background: transparent; }}
-    QMenuBar::item:selected {{ background: {c.chosen}; }}
-    QStatusBar {{ background: {c.panel}; color: {c.muted}; border-top: 1px solid {c.rule}; }}
-    QDockWidget > QWidget {{ background: {c.panel}; }}
-    QDockWidget {{ titlebar-close-icon: none; font-weight: 600; }}
-    QDockWidget::title {{ background: {c.panel}; padding: 5px 8px; text-align: left; }}
-    """
+#: Sizes that the style sheet is filled with, pixels; a ring of 2 instead of 1 takes 1 from each side.
+_SIZES = {
+    "small": SMALL, "text": SMALL + 1, "title": TITLE, "target": TARGET, "inner": TARGET - 2,
+    "inner_focused": TARGET - 4, "tool": TARGET - 6, "tab": TARGET - 8,
+}
+
+
+@cache
+def _template() -> Template:
+    return Template(resource("window.qss").read_text(encoding="utf-8"))
+
+
+def style_sheet(colours: Colours) -> str:
+    """The style sheet in the colours of a scheme."""
+    return _template().substitute(asdict(colours), **_SIZES)
 
 
 class Theme(QObject):
