@@ -8,7 +8,8 @@ from collections.abc import Iterable
 from yardplan.arrange.setting_out import FixedPoint, Peg, baseline, fixed_points, pegs, square_corner
 from yardplan.care.harvest import HarvestCrop, harvest_plan
 from yardplan.care.shopping import shopping
-from yardplan.care.tasks import CareTask, Refusal, care_plan
+from yardplan.care.tasks import Refusal, care_plan
+from yardplan.care.together import Work, together
 from yardplan.checks.survey import Survey
 from yardplan.drawing.rows import bed_places
 from yardplan.sheets.tables import Column, Table
@@ -133,51 +134,49 @@ def day(when: dt.date, year: int) -> str:
 def care_table(survey: Survey, year: int, units: System) -> Table:
     """The year's work by date; kinds with the same work share a line, cautions stand once, under numbers."""
     plan = care_plan(survey, year, units)
-    groups = _together(plan.tasks)
-    cautions = list(dict.fromkeys(words for group in groups for words in group[0].cautions))
+    works = together(plan.tasks)
+    cautions = list(dict.fromkeys(words for work in works for words in work.cautions))
     notes = ["Label, law and local extension service come before this list. Take care:"]
     notes += [f"{number}. {words}" for number, words in enumerate(cautions, 1)]
     if plan.by_month:
         notes.append("Dates marked 'by month' rest on usual months: the site's temperatures are not known.")
     if plan.undated:
         notes.append(f"Not dated, for want of bloom or harvest dates here: {', '.join(plan.undated)}.")
-    notes += [_refused(one, year) for one in plan.refusals]
+    notes += _refused(plan.refusals, year)
     return Table(
         title=f"Care in {year}",
         columns=(
             Column("", 3), Column("From", 15, strong=True), Column("To", 10), Column("Work", 32),
             Column("Plants", 32), Column("How much, why", 40), Column("Take care", 9),
         ),
-        rows=tuple(_care_row(group, cautions, year) for group in groups), notes=tuple(notes),
+        rows=tuple(_care_row(work, cautions, year) for work in works), notes=tuple(notes),
     )
 
 
-def _together(tasks: Iterable[CareTask]) -> list[list[CareTask]]:
-    """Tasks that say and warn of the same on the same days."""
-    groups: dict[tuple[object, ...], list[CareTask]] = {}
-    for task in tasks:
-        days, work = (task.start, task.end, task.every), (task.title, task.why, task.amount, task.basis)
-        alike = (*days, *work, task.cautions)
-        groups.setdefault(alike, []).append(task)
-    return list(groups.values())
-
-
-def _care_row(group: list[CareTask], cautions: list[str], year: int) -> tuple[str, ...]:
-    task = group[0]
-    about = "about " if task.about or task.by_month else ""
-    work = f"{task.title} ({task.repeats})" if task.repeats else task.title
+def _care_row(work: Work, cautions: list[str], year: int) -> tuple[str, ...]:
+    task = work.first
+    title = f"{task.title} ({task.repeats})" if task.repeats else task.title
     basis = "by month" if task.by_month else ""
-    why = ". ".join(words.rstrip(".") for words in (task.amount, task.why, basis) if words)
-    plants = ", ".join(dict.fromkeys(one.what for one in group))
-    numbers = ", ".join(str(cautions.index(words) + 1) for words in task.cautions)
-    return ("□", about + day(task.start, year), day(task.end, year), work, plants, why, numbers)
+    parts = (task.when, *work.amounts, task.why, basis)
+    why = ". ".join(f"{words[:1].upper()}{words[1:]}".rstrip(".") for words in parts if words)
+    plants = ", ".join(dict.fromkeys(one.what for one in work.tasks))
+    numbers = ", ".join(str(cautions.index(words) + 1) for words in work.cautions)
+    about = "about " if work.about else ""
+    return ("□", about + day(work.start, year), day(work.end, year), title, plants, why, numbers)
 
 
-def _refused(one: Refusal, year: int) -> str:
-    return (
-        f"Not placed from {day(one.start, year)} to {day(one.end, year)}: {one.title}, {one.what}, "
-        f"because of {', '.join(one.blockers)}."
-    )
+def _refused(refusals: Iterable[Refusal], year: int) -> Iterable[str]:
+    """Sprays that were not placed, those of one kind and reason together."""
+    groups: dict[tuple[object, ...], list[Refusal]] = {}
+    for one in refusals:
+        groups.setdefault((one.title, one.blockers, one.start.year), []).append(one)
+    for group in groups.values():
+        first, last = min(one.start for one in group), max(one.end for one in group)
+        plants = ", ".join(dict.fromkeys(one.what for one in group))
+        yield (
+            f"Not placed from {day(first, year)} to {day(last, year)}: {group[0].title}, {plants}, "
+            f"because of {', '.join(group[0].blockers)}."
+        )
 
 
 def harvest_table(survey: Survey, year: int, units: System) -> Table:

@@ -76,7 +76,7 @@ class CareCard(QStyledItemDelegate):
 
     def _text(self, painter: QPainter, box: QRect, line: CareLine, c: Colours) -> None:
         width, left, top = self._width(), box.left() + _LEFT, box.top() + _PAD
-        if line.tasks:
+        if line.work is not None:
             _tick(painter, tick_box(box), done=line.done is not None, c=c)
         title_ink = c.muted if line.done else c.ink
         runs = ((line.title, BASE, True, title_ink), (_under(line), SMALL + 1, False, c.muted))
@@ -119,7 +119,7 @@ class CareCard(QStyledItemDelegate):
     ) -> bool:
         """A click on the box marks the task; the card around it only chooses it."""
         line: CareLine = index.data(LINE_ROLE)
-        if event.type() != QEvent.Type.MouseButtonRelease or not line.tasks:
+        if event.type() != QEvent.Type.MouseButtonRelease or line.work is None:
             return False
         assert isinstance(event, QMouseEvent)
         area: QRect = option.rect.adjusted(0, _HEADING if line.heading else 0, 0, 0)

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import calendar
 import datetime as dt
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from typing import Any, Literal
 
 from attrs import evolve, frozen
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from yardplan.care.tasks import CarePlan, CareTask, Refusal, care_plan
+from yardplan.care.together import Work, together
 from yardplan.plants.sources import written_out
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import MONTHS
@@ -26,72 +27,69 @@ View = Literal["month", "year", "refused"]
 
 @frozen(kw_only=True)
 class CareLine:
-    """One row: the same work on the same days, or one refused spray.
+    """One row: work that is done together, or one refused spray.
 
     `heading` stands above it where a new month begins; `done` the day all of it was marked done.
     """
 
-    tasks: tuple[CareTask, ...] = ()
+    work: Work | None = None
     refusal: Refusal | None = None
     heading: str = ""
     done: str | None = None
 
     @property
-    def shown(self) -> CareTask | Refusal:
-        """The first task, or the refusal."""
-        found = self.tasks[0] if self.tasks else self.refusal
+    def shown(self) -> Work | Refusal:
+        """The work, or the refusal."""
+        found = self.work or self.refusal
         assert found is not None
         return found
 
     @property
     def things(self) -> tuple[str, ...]:
         """Keys of all the plants."""
-        if self.refusal is not None:
-            return self.refusal.things
-        return tuple(dict.fromkeys(thing for task in self.tasks for thing in task.things))
+        return self.shown.things
 
     @property
     def title(self) -> str:
         """What is to be done, and how often."""
-        repeats = self.tasks[0].repeats if self.tasks else ""
-        return f"{self.shown.title}, {repeats}" if repeats else self.shown.title
+        if self.work is None:
+            return self.refusal.title if self.refusal is not None else ""
+        task = self.work.first
+        return f"{task.title}, {task.repeats}" if task.repeats else task.title
 
     @property
     def plants(self) -> str:
         """Varieties or kinds with the keys on the plan."""
-        shown: tuple[CareTask | Refusal, ...] = self.tasks or (self.shown,)
-        return "; ".join(f"{one.what}: {', '.join(one.things)}" for one in shown)
+        if self.refusal is not None:
+            return f"{self.refusal.what}: {', '.join(self.refusal.things)}"
+        tasks = self.work.tasks if self.work is not None else ()
+        return "; ".join(f"{one.what}: {', '.join(one.things)}" for one in tasks)
 
     @property
     def dates(self) -> str:
         """`about 24 Apr to 9 May`."""
-        about = "about " if any(task.about or task.by_month for task in self.tasks) else ""
+        about = "about " if self.work is not None and self.work.about else ""
         first, last = short(self.shown.start), short(self.shown.end)
         return f"{about}{first}" if first == last else f"{about}{first} to {last}"
 
     @property
     def spoken(self) -> str:
         """Everything in one run of words, for screen readers."""
-        state = "done" if self.done else "to do" if self.tasks else "not placed"
+        state = "done" if self.done else "to do" if self.work is not None else "not placed"
         return f"{self.title}. {self.plants}. {self.dates}. {state}."
 
     @property
     def details(self) -> str:
         """All that is known of it: when, why, how much, cautions, sources."""
-        if self.refusal is not None:
-            return f"Not placed on these days because of: {', '.join(self.refusal.blockers)}."
-        task = self.tasks[0]
-        alone = len(self.tasks) == 1
-        amounts = (
-            _sentence(one.amount if alone else f"{one.what}: {one.amount}")
-            for one in self.tasks if one.amount
-        )
-        cautions = dict.fromkeys(text for one in self.tasks for text in one.cautions)
-        sources = "; ".join(written_out(dict.fromkeys(name for one in self.tasks for name in one.sources)))
+        if self.work is None:
+            blockers = self.refusal.blockers if self.refusal is not None else ()
+            return f"Not placed on these days because of: {', '.join(blockers)}."
+        work, task = self.work, self.work.first
         lines = (
-            f"Done on {self.done}." if self.done else "", _sentence(task.when), _sentence(task.why), *amounts,
-            *cautions, _sentence(_basis(task)),
-            "From memory, not confirmed by a source." if task.memory else "", f"Source: {sources}",
+            f"Done on {self.done}." if self.done else "", _sentence(task.when), _sentence(task.why),
+            *(_sentence(amount) for amount in work.amounts), *work.cautions, _sentence(_basis(task)),
+            "From memory, not confirmed by a source." if task.memory else "",
+            f"Source: {'; '.join(written_out(work.sources))}",
         )
         return "\n".join(line for line in lines if line)
 
@@ -117,18 +115,9 @@ def month_days(year: int, month: int) -> tuple[dt.date, dt.date]:
     return dt.date(year, month, 1), dt.date(year, month, calendar.monthrange(year, month)[1])
 
 
-def _together(tasks: Iterable[CareTask]) -> list[tuple[CareTask, ...]]:
-    """The same work on the same days, in the order of the first of each."""
-    found: dict[tuple[object, ...], list[CareTask]] = {}
-    for task in tasks:
-        key = (task.start, task.end, task.row, task.title, task.when, task.season)
-        found.setdefault(key, []).append(task)
-    return [tuple(group) for group in found.values()]
-
-
-def _done(tasks: Sequence[CareTask], marks: Mapping[str, str]) -> str | None:
+def _done(work: Work | None, marks: Mapping[str, str]) -> str | None:
     """The latest day of the marks, when every task has one."""
-    days = [marks.get(task.id) for task in tasks]
+    days = [marks.get(task.id) for task in work.tasks] if work is not None else []
     known = [day for day in days if day is not None]
     return max(known) if known and len(known) == len(days) else None
 
@@ -143,6 +132,7 @@ class CareRows(QAbstractListModel):
         super().__init__(parent)
         self._open_yard = open_yard
         self._plan: CarePlan | None = None
+        self._read: tuple[CarePlan, list[Work]] | None = None
         self._lines: list[CareLine] = []
         self.year, self.month = year, 1
         self.view: View = "month"
@@ -158,6 +148,13 @@ class CareRows(QAbstractListModel):
             self._plan = care_plan(self._open_yard.survey, self.year, self._open_yard.units)
         return self._plan
 
+    @property
+    def _works(self) -> list[Work]:
+        """The plan's tasks as they are read together."""
+        if self._read is None or self._read[0] is not self.plan:
+            self._read = (self.plan, together(self.plan.tasks))
+        return self._read[1]
+
     def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own signature
         return 0 if parent.isValid() else len(self._lines)
 
@@ -169,7 +166,7 @@ class CareRows(QAbstractListModel):
             return line
         if role in (int(Qt.ItemDataRole.DisplayRole), int(Qt.ItemDataRole.AccessibleTextRole)):
             return line.spoken
-        if role == int(Qt.ItemDataRole.CheckStateRole) and line.tasks:
+        if role == int(Qt.ItemDataRole.CheckStateRole) and line.work:
             return Qt.CheckState.Checked if line.done else Qt.CheckState.Unchecked
         return None
 
@@ -201,15 +198,15 @@ class CareRows(QAbstractListModel):
 
     def mark(self, number: int, done: bool, today: dt.date | None = None) -> None:
         """Mark a task done, or to do again: one undo step of the yard."""
-        tasks = self._lines[number].tasks
-        if not tasks:
+        work = self._lines[number].work
+        if work is None:
             return
         yard = self._open_yard.yard
-        names = {task.id for task in tasks}
+        names = {task.id for task in work.tasks}
         marks = {name: day for name, day in yard.done.items() if name not in names}
         if done:
             marks |= dict.fromkeys(names, (today or dt.date.today()).isoformat())
-        text = f"Mark {'done' if done else 'to do'}: {tasks[0].title}"
+        text = f"Mark {'done' if done else 'to do'}: {work.first.title}"
         self._open_yard.commit(text, evolve(yard, done=marks))
 
     def _shown(self, change: Change) -> None:
@@ -227,7 +224,7 @@ class CareRows(QAbstractListModel):
             self._put()
             return
         marks = self._open_yard.shown_yard.done
-        self._lines = [evolve(line, done=_done(line.tasks, marks)) for line in self._lines]
+        self._lines = [evolve(line, done=_done(line.work, marks)) for line in self._lines]
         if self._lines:
             self.dataChanged.emit(self.index(0), self.index(len(self._lines) - 1))
 
@@ -244,24 +241,24 @@ class CareRows(QAbstractListModel):
         marks = self._open_yard.shown_yard.done
         lines: list[CareLine] = []
         before = ""
-        for tasks in _together(self._wanted()):
-            done = _done(tasks, marks)
+        for work in self._wanted():
+            done = _done(work, marks)
             if self.only_open and done:
                 continue
-            heading = "" if self.view == "month" else self._heading(tasks[0])
-            lines.append(CareLine(tasks=tasks, heading=heading if heading != before else "", done=done))
+            heading = "" if self.view == "month" else self._heading(work)
+            lines.append(CareLine(work=work, heading=heading if heading != before else "", done=done))
             before = heading
         return lines
 
-    def _wanted(self) -> Iterable[CareTask]:
+    def _wanted(self) -> Iterable[Work]:
         first, last = month_days(self.year, self.month)
-        for task in self.plan.tasks:
-            if self.kind and task.kind != self.kind:
+        for work in self._works:
+            if self.kind and work.first.kind != self.kind:
                 continue
-            if self.view == "year" or (task.start <= last and task.end >= first):
-                yield task
+            if self.view == "year" or (work.start <= last and work.end >= first):
+                yield work
 
-    def _heading(self, task: CareTask) -> str:
-        if task.start.year < self.year:
+    def _heading(self, work: Work) -> str:
+        if work.start.year < self.year:
             return f"Begun in {self.year - 1}"
-        return MONTHS[task.start.month - 1]
+        return MONTHS[work.start.month - 1]
