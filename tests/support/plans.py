@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
+from yardplan.drawing.painting import painting
 from yardplan.drawing.style import PALETTE
 from yardplan.drawing.view import PlanView
 from yardplan.plants.crop import Habit, Size
@@ -60,10 +61,8 @@ def picture(draw: Callable[[QPainter], None], width: float, height: float) -> ND
     """What `draw` paints on paper, as (height, width, 3) red, green, blue."""
     image = QImage(int(width), int(height), QImage.Format.Format_RGB888)
     image.fill(QColor(PALETTE.paper))
-    painter = QPainter(image)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    draw(painter)
-    painter.end()
+    with painting(image) as painter:
+        draw(painter)
     flat = np.frombuffer(image.constBits(), dtype=np.uint8).reshape(image.height(), image.bytesPerLine())
     return flat[:, : image.width() * 3].reshape(image.height(), image.width(), 3).copy()
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
+from yardplan.drawing.painting import painting
 from yardplan.shipped import resource
 
 #: Side of the grid the icons are drawn on.
@@ -46,10 +47,8 @@ def _picture(name: str, ink: QColor, side: int, ratio: float) -> QPixmap:
     picture = QPixmap(QSize(round(side * ratio), round(side * ratio)))
     picture.setDevicePixelRatio(ratio)
     picture.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(picture)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    paint_icon(painter, name, QRectF(0, 0, side, side), ink)
-    painter.end()
+    with painting(picture) as painter:
+        paint_icon(painter, name, QRectF(0, 0, side, side), ink)
     return picture
 
 
@@ -81,9 +80,7 @@ def program_icon() -> QIcon:
     for side in (16, 24, 32, 48, 64, 128, 256):
         picture = QPixmap(side, side)
         picture.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(picture)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        QSvgRenderer(QByteArray(drawn)).render(painter, QRectF(0, 0, side, side))
-        painter.end()
+        with painting(picture) as painter:
+            QSvgRenderer(QByteArray(drawn)).render(painter, QRectF(0, 0, side, side))
         made.addPixmap(picture)
     return made

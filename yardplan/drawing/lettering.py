@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QPen, QPixmap
 
 from yardplan.drawing.fonts import FLOOR, font, metrics, width
+from yardplan.drawing.painting import painting
 from yardplan.drawing.style import FINE, colour, pen
 from yardplan.drawing.view import PlanView
 
@@ -103,10 +104,8 @@ class _Pictures:
         made = QPixmap(round((wide + 2 * margin + 2) * ratio), round((high + 2 * margin + 2) * ratio))
         made.setDevicePixelRatio(ratio)
         made.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(made)
-        painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
-        _paint_text(painter, unit, QPointF(margin, margin), text, face)
-        painter.end()
+        with painting(made) as painter:
+            _paint_text(painter, unit, QPointF(margin, margin), text, face)
         return made
 
 

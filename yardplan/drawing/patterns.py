@@ -9,7 +9,7 @@ import math
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import pairwise
-from typing import cast
+from typing import Any, cast
 
 import numpy as np
 import shapely
@@ -22,6 +22,8 @@ from yardplan.yard.ground import Outline, Point
 Segment = tuple[Point, Point]
 #: More lines or dots than this in one outline would be a grey smear: the filling is left out.
 MOST = 6000
+#: Square metres below which an outline is taken as empty.
+LEAST_AREA = 1e-6
 
 
 def steady(gap: float) -> float:
@@ -31,11 +33,15 @@ def steady(gap: float) -> float:
 
 @lru_cache(maxsize=2048)
 def area(outline: Outline) -> BaseGeometry:
-    """The outline as a valid polygon; empty when it has fewer than three corners."""
+    """The outline as a valid polygon; empty when it has fewer than three corners or covers nothing."""
     if len(outline) < 3:
         return Polygon()
-    made = Polygon(outline)
-    return made if made.is_valid else shapely.make_valid(made)
+    made: BaseGeometry = Polygon(outline)
+    if not made.is_valid:
+        mended = shapely.make_valid(made)
+        made = shapely.union_all([part for part in parts(mended) if isinstance(part, Polygon)])
+    # Slivers thinner than a hair make buffers and hatching divide by nothing.
+    return made if made.area > LEAST_AREA else Polygon()
 
 
 def ring(shape: Polygon) -> Outline:
@@ -43,8 +49,22 @@ def ring(shape: Polygon) -> Outline:
     return tuple((corner[0], corner[1]) for corner in shape.exterior.coords[:-1])
 
 
+def parts(shape: BaseGeometry) -> list[BaseGeometry]:
+    """The single shapes of which one consists."""
+    return [single for part in getattr(shape, "geoms", ()) for single in parts(part)] or (
+        [] if hasattr(shape, "geoms") else [shape]
+    )
+
+
+def widened(shape: BaseGeometry, distance: float, **how: Any) -> BaseGeometry:
+    """The shape grown by a distance (shrunk when negative). `how` as for shapely's buffer."""
+    # Corners that lie on each other make the mitre divide by nothing; the result is right all the same.
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return cast("BaseGeometry", shapely.buffer(shape, distance, **how))
+
+
 def _segments(cut: BaseGeometry) -> tuple[Segment, ...]:
-    lines = (part for part in getattr(cut, "geoms", [cut]) if part.geom_type == "LineString")
+    lines = (part for part in parts(cut) if part.geom_type == "LineString")
     return tuple((line.coords[0], line.coords[-1]) for line in lines if not line.is_empty)
 
 
@@ -99,7 +119,7 @@ def _scatter(shape: BaseGeometry, gap: float, stray: float) -> NDArray[np.float6
 def stipple(outline: Outline, gap: float, margin: float = 0.0, stray: float = 0.42) -> tuple[Point, ...]:
     """Dots about `gap` metres apart within an outline, `margin` metres from its edge."""
     shape = area(outline)
-    inner = shape.buffer(-margin) if margin else shape
+    inner = widened(shape, -margin) if margin else shape
     if inner.is_empty:
         return ()
     dots = _scatter(inner, gap, stray)
@@ -110,9 +130,8 @@ def stipple(outline: Outline, gap: float, margin: float = 0.0, stray: float = 0.
 @lru_cache(maxsize=512)
 def inset(outline: Outline, distance: float) -> tuple[Outline, ...]:
     """Outlines `distance` metres inside (or outside, when negative)."""
-    shape = area(outline).buffer(-distance, join_style="mitre", mitre_limit=2.0)
-    parts = getattr(shape, "geoms", [shape])
-    return tuple(ring(part) for part in parts if not part.is_empty)
+    shape = widened(area(outline), -distance, join_style="mitre", mitre_limit=2.0)
+    return tuple(ring(part) for part in parts(shape) if isinstance(part, Polygon) and not part.is_empty)
 
 
 @lru_cache(maxsize=512)
@@ -125,10 +144,10 @@ def longest_direction(outline: Sequence[Point]) -> float:
 
 def cut_lines(lines: Iterable[Segment], outline: Outline) -> tuple[Segment, ...]:
     """The parts of some lines that lie within an outline."""
-    parts = [segment for segment in lines if segment[0] != segment[1]]
-    if not parts:
+    given = [segment for segment in lines if segment[0] != segment[1]]
+    if not given:
         return ()
-    cut = shapely.intersection(shapely.linestrings(parts), area(outline))
+    cut = shapely.intersection(shapely.linestrings(given), area(outline))
     return tuple(segment for part in cut for segment in _segments(part))
 
 

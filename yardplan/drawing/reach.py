@@ -9,6 +9,7 @@ from shapely.geometry import MultiPoint
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed
+from yardplan.drawing.patterns import ring
 from yardplan.drawing.style import FINE, MEDIUM, colour, pen
 from yardplan.drawing.view import PlanView
 from yardplan.units import format_coarse
@@ -40,7 +41,7 @@ def draw_reaches(painter: QPainter, view: PlanView) -> None:
 def _draw_rings(painter: QPainter, view: PlanView, shape: BaseGeometry) -> None:
     for piece in getattr(shape, "geoms", (shape,)):
         if isinstance(piece, Polygon) and not piece.is_empty:
-            painter.drawPolygon(view.polygon(piece.exterior.coords))
+            painter.drawPolygon(view.polygon(ring(piece)))
 
 
 def _say(painter: QPainter, view: PlanView, best: BaseGeometry, outer: BaseGeometry) -> None:

@@ -10,8 +10,9 @@ from itertools import pairwise
 import shapely
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath
+from shapely.geometry import Polygon
 
-from yardplan.drawing.patterns import along, area, ring
+from yardplan.drawing.patterns import along, area, ring, widened
 from yardplan.drawing.plants import plain_look, stamp
 from yardplan.drawing.shapes import leaf, polyline
 from yardplan.drawing.style import FINE, HAIR, MATURE_DASH, THIN, colour, pen
@@ -56,8 +57,8 @@ def band_outline(line: Outline, width: float) -> Outline:
     """The strip a row covers: its run widened by half its width on all sides."""
     if len(line) < 2 or width <= 0:
         return ()
-    band = shapely.LineString(line).buffer(width / 2, cap_style="square", join_style="mitre")
-    return ring(band)
+    band = widened(shapely.LineString(line), width / 2, cap_style="square", join_style="mitre")
+    return ring(band) if isinstance(band, Polygon) and not band.is_empty else ()
 
 
 def draw_row(painter: QPainter, view: PlanView, standing: StandingRow) -> None:
@@ -216,7 +217,7 @@ def bed_places(bed: Bed) -> tuple[Point, ...]:
 
 @lru_cache(maxsize=256)
 def _bed_places(outline: Outline, spacing: float, pattern: str) -> tuple[Point, ...]:
-    inner = area(outline).buffer(-spacing / 2 + 1e-6)
+    inner = widened(area(outline), -spacing / 2 + 1e-6)
     if inner.is_empty:
         return ()
     left, bottom, right, top = inner.bounds

@@ -10,8 +10,9 @@ from collections import OrderedDict
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtGui import QPixmap
 
+from yardplan.drawing.painting import painting
 from yardplan.drawing.symbols import Look, draw_symbol
 
 #: Symbols wider than this many device pixels are painted directly: few of them fit on a screen.
@@ -58,11 +59,9 @@ class SpriteBook:
         made = QPixmap(round(2 * half * ratio), round(2 * half * ratio))
         made.setDevicePixelRatio(ratio)
         made.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(made)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.translate(QPointF(half, half))
-        draw_symbol(painter, look)
-        painter.end()
+        with painting(made) as painter:
+            painter.translate(QPointF(half, half))
+            draw_symbol(painter, look)
         self._keep(key, made)
         return made
 

@@ -6,9 +6,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QPageLayout, QPageSize, QPdfWriter
 
 from yardplan import __version__
+from yardplan.drawing.painting import painting
 from yardplan.drawing.style import on_white_paper
 from yardplan.sheets.bookmarks import with_bookmarks
 from yardplan.sheets.document import Document
@@ -49,8 +50,7 @@ def pdf_bytes(document: Document, progress: Progress | None = None) -> bytes:
     writer.setCreator(f"yardplan {__version__}")
     writer.setResolution(RESOLUTION)
     writer.setPageLayout(page_layout(document.pages[0].paper))
-    painter = QPainter(writer)
-    with on_white_paper():
+    with painting(writer) as painter, on_white_paper():
         for number, page in enumerate(document.pages):
             if number:
                 writer.setPageLayout(page_layout(page.paper))
@@ -58,7 +58,6 @@ def pdf_bytes(document: Document, progress: Progress | None = None) -> bytes:
             page.draw(Surface(painter, RESOLUTION / 25.4))
             if progress is not None:
                 progress((number + 1) / len(document.pages))
-    painter.end()
     buffer.close()
     titles = [page.title for page in document.pages]
     return with_bookmarks(bytes(data.data()), titles, document.language)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Qt
-from PySide6.QtGui import QImage, QImageWriter, QPainter
+from PySide6.QtGui import QImage, QImageWriter
 
+from yardplan.drawing.painting import painting
 from yardplan.drawing.style import on_white_paper
 from yardplan.sheets.document import Page
 from yardplan.sheets.paper import SheetError
@@ -26,11 +27,8 @@ def page_image(page: Page, resolution: int = RESOLUTION) -> QImage:
     image.setDotsPerMeterX(round(dots * 1000))
     image.setDotsPerMeterY(round(dots * 1000))
     image.fill(Qt.GlobalColor.white)
-    painter = QPainter(image)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    with on_white_paper():
+    with painting(image) as painter, on_white_paper():
         page.draw(Surface(painter, dots))
-    painter.end()
     return image
 
 

@@ -21,12 +21,18 @@ def print_document(document: Document, printer: QPrinter, progress: Progress | N
     if not painter.begin(printer):
         raise SheetError("the printer did not start: save a PDF instead")
     # With a full page the device begins at the paper's edge: margins are in the drawing.
-    with on_white_paper():
-        for number, page in enumerate(document.pages):
-            if number:
-                printer.setPageLayout(page_layout(page.paper))
-                printer.newPage()
-            page.draw(Surface(painter, printer.resolution() / 25.4))
-            if progress is not None:
-                progress((number + 1) / len(document.pages))
-    painter.end()
+    try:
+        with on_white_paper():
+            _draw(document, printer, painter, progress)
+    finally:
+        painter.end()
+
+
+def _draw(document: Document, printer: QPrinter, painter: QPainter, progress: Progress | None) -> None:
+    for number, page in enumerate(document.pages):
+        if number:
+            printer.setPageLayout(page_layout(page.paper))
+            printer.newPage()
+        page.draw(Surface(painter, printer.resolution() / 25.4))
+        if progress is not None:
+            progress((number + 1) / len(document.pages))

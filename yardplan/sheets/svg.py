@@ -15,6 +15,7 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter
 from PySide6.QtSvg import QSvgGenerator
 
 from yardplan.drawing.fonts import FAMILY
+from yardplan.drawing.painting import painting
 from yardplan.drawing.style import on_white_paper
 from yardplan.sheets.document import Page
 from yardplan.sheets.pdf import write_bytes
@@ -44,9 +45,8 @@ def _generated(box: QRectF, draw: Draw, title: str = "") -> str:
     generator.setResolution(round(_DOTS * 25.4))
     generator.setSize(QSize(round(box.width()), round(box.height())))
     generator.setViewBox(box)
-    painter = QPainter(generator)
-    draw(painter)
-    painter.end()
+    with painting(generator) as painter:
+        draw(painter)
     buffer.close()
     return bytes(data.data()).decode("utf-8")
 
