@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import argparse
 import gc
 import sys
 from collections.abc import Sequence
@@ -51,6 +50,8 @@ def _without_display(path: Path | None) -> int:
     if path is None:
         raise CommandError("no display was found, so no window can open; try: yardplan check FILE")
     print("No display was found, so no window can open; here is this yard's check.", file=sys.stderr)
+    import argparse
+
     check = import_module("yardplan.cli.check")
     parser = argparse.ArgumentParser(prog="yardplan")
     check.add_parser(parser.add_subparsers(dest="command"))

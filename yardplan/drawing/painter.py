@@ -7,8 +7,6 @@ from PySide6.QtGui import QPainter
 
 from yardplan.drawing.furniture import draw_grid
 from yardplan.drawing.labels import draw_labels
-from yardplan.drawing.light_labels import draw_light_labels, light_labels
-from yardplan.drawing.light_picture import draw_light
 from yardplan.drawing.marks import draw_marks
 from yardplan.drawing.plants import draw_single_plants
 from yardplan.drawing.rows import draw_bed_plants, draw_row
@@ -49,6 +47,10 @@ def draw_shade(painter: QPainter, view: PlanView) -> None:
     """The light of a season or day, and the shadows of a moment."""
     _ready(painter)
     if view.layers.light:
+        # Here, not above: light brings the sun's modules, which a window does not need to open.
+        from yardplan.drawing.light_labels import draw_light_labels, light_labels
+        from yardplan.drawing.light_picture import draw_light
+
         draw_light(painter, view)
         draw_light_labels(painter, view, light_labels(view))
     if view.layers.shadows:

@@ -38,6 +38,7 @@ def run(path: Path | None) -> int:
     theme.apply()
     window = MainWindow()
     window.theme = theme
+    theme.changed.connect(window.tools.dress)
     app.window = window
     if path is not None:
         window.documents.load(path)

@@ -5,14 +5,13 @@ from __future__ import annotations
 from functools import lru_cache
 
 from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
-from PySide6.QtGui import QIcon, QPainter, QPixmap
+from PySide6.QtGui import QGuiApplication, QIcon, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 from yardplan.shipped import resource
 
-#: Side of an icon in pixels; drawn at up to twice that for dense screens.
+#: Side of an icon in pixels; drawn at twice that too where the screen is dense.
 SIDE = 22
-_DENSITIES = (1, 2)
 
 
 @lru_cache(maxsize=256)
@@ -21,7 +20,8 @@ def icon(name: str, ink: str) -> QIcon:
     drawing = resource("icons", f"{name}.svg").read_text(encoding="utf-8").replace("currentColor", ink)
     renderer = QSvgRenderer(QByteArray(drawing.encode("utf-8")))
     made = QIcon()
-    for density in _DENSITIES:
+    dense = QGuiApplication.primaryScreen().devicePixelRatio() > 1
+    for density in (1, 2) if dense else (1,):
         picture = QPixmap(QSize(SIDE, SIDE) * density)
         picture.fill(Qt.GlobalColor.transparent)
         painter = QPainter(picture)

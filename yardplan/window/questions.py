@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Literal
 
-from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
+# By module, so that a class of boxes is loaded when the first is asked for.
+from PySide6 import QtWidgets
 
 SaveAnswer = Literal["save", "discard", "cancel"]
 _FILES = "Yards (*.yard);;All files (*)"
@@ -14,16 +15,16 @@ _FILES = "Yards (*.yard);;All files (*)"
 class Questions:
     """Asks with dialogs of the platform; replace an instance's methods to answer otherwise."""
 
-    def __init__(self, window: QWidget) -> None:
+    def __init__(self, window: QtWidgets.QWidget) -> None:
         self._window = window
 
     def save_changes(self, name: str) -> SaveAnswer:
         """Unsaved work: save it, discard it, or go on working (Esc and the closing cross)."""
-        box = QMessageBox(self._window)
-        box.setIcon(QMessageBox.Icon.Question)
+        box = QtWidgets.QMessageBox(self._window)
+        box.setIcon(QtWidgets.QMessageBox.Icon.Question)
         box.setText(f"Save the changes to {name}?")
         box.setInformativeText("What you do not save is lost.")
-        buttons = QMessageBox.StandardButton
+        buttons = QtWidgets.QMessageBox.StandardButton
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
         box.setEscapeButton(buttons.Cancel)
@@ -32,37 +33,38 @@ class Questions:
 
     def restore(self, name: str, when: str) -> bool:
         """Whether to take up unsaved work that was kept when the program ended."""
-        box = QMessageBox(self._window)
-        box.setIcon(QMessageBox.Icon.Question)
+        box = QtWidgets.QMessageBox(self._window)
+        box.setIcon(QtWidgets.QMessageBox.Icon.Question)
         box.setText(f"Take up the unsaved work on {name} of {when}?")
         box.setInformativeText("The program ended before it was saved. The file itself is unchanged.")
-        take = box.addButton("Take it up", QMessageBox.ButtonRole.AcceptRole)
-        box.addButton("Leave it for now", QMessageBox.ButtonRole.RejectRole)
+        take = box.addButton("Take it up", QtWidgets.QMessageBox.ButtonRole.AcceptRole)
+        box.addButton("Leave it for now", QtWidgets.QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(take)
         box.exec()
         return box.clickedButton() is take
 
     def open_path(self, folder: Path) -> Path | None:
         """Which file to open."""
-        name, _ = QFileDialog.getOpenFileName(self._window, "Open a yard", str(folder), _FILES)
+        name, _ = QtWidgets.QFileDialog.getOpenFileName(self._window, "Open a yard", str(folder), _FILES)
         return Path(name) if name else None
 
     def save_path(self, suggested: Path) -> Path | None:
         """Where to save; `.yard` is added where no ending is typed."""
-        name, _ = QFileDialog.getSaveFileName(self._window, "Save the yard as", str(suggested), _FILES)
+        ask = QtWidgets.QFileDialog.getSaveFileName
+        name, _ = ask(self._window, "Save the yard as", str(suggested), _FILES)
         if not name:
             return None
         return Path(name) if Path(name).suffix else Path(name).with_suffix(".yard")
 
     def text(self, question: str, text: str) -> str | None:
         """A few words, or None for cancel."""
-        answer, fine = QInputDialog.getMultiLineText(self._window, "Note", question, text)
+        answer, fine = QtWidgets.QInputDialog.getMultiLineText(self._window, "Note", question, text)
         return answer if fine else None
 
     def tell_fault(self, title: str, text: str, details: str = "") -> None:
         """One clear message; every fault in the details."""
-        box = QMessageBox(self._window)
-        box.setIcon(QMessageBox.Icon.Warning)
+        box = QtWidgets.QMessageBox(self._window)
+        box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
         box.setText(title)
         box.setInformativeText(text)
         if details:

@@ -4,51 +4,35 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtGui import QAction, QIcon, QPaintEvent
-from PySide6.QtWidgets import (
-    QStyle,
-    QStyleOptionToolButton,
-    QStylePainter,
-    QToolBar,
-    QToolButton,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QPushButton, QToolBar, QVBoxLayout, QWidget
 
 from yardplan.window.icons import SIDE, icon
 from yardplan.window.theme import colours_now
 
-#: Width and height within a button, pixels; the picture begins and the word begins so far in.
-_WIDTH, _HEIGHT = 112, 22
-_PICTURE_AT, _WORD_AT = 8, 38
+#: Width and height within a button, pixels.
+_WIDTH, _HEIGHT = 112, 26
 
 
-class _ToolButton(QToolButton):
+class _ToolButton(QPushButton):
     """Picture and word from the left, so that the words of all tools begin below each other."""
 
     def __init__(self, action: QAction) -> None:
-        super().__init__()
-        self.setDefaultAction(action)
-        self.setAutoRaise(True)
+        super().__init__(action.text())
+        self._action = action
+        self.setCheckable(True)
+        self.setToolTip(action.toolTip())
         self.setAccessibleName(action.text())
         self.setAccessibleDescription(action.statusTip())
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        # By style sheet, since the program's own style sheet sets a smaller size for other buttons.
-        self.setStyleSheet(f"min-width: {_WIDTH}px; max-width: {_WIDTH}px; min-height: {_HEIGHT}px;")
+        self.setIconSize(QSize(SIDE, SIDE))
+        self.clicked.connect(self._use)
+        action.toggled.connect(self.setChecked)
 
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QStylePainter(self)
-        option = QStyleOptionToolButton()
-        self.initStyleOption(option)
-        option.text = ""
-        option.icon = QIcon()
-        painter.drawComplexControl(QStyle.ComplexControl.CC_ToolButton, option)
-        picture = self.icon().pixmap(QSize(SIDE, SIDE), self.devicePixelRatioF())
-        painter.drawPixmap(QPoint(_PICTURE_AT, (self.height() - SIDE) // 2), picture)
-        words = QRect(_WORD_AT, 0, self.width() - _WORD_AT, self.height())
-        flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
-        painter.drawText(words, flags, self.text())
+    def _use(self) -> None:
+        self._action.trigger()
+        # A click on the tool in use leaves it in use.
+        self.setChecked(self._action.isChecked())
 
 
 class ToolColumn(QToolBar):
@@ -60,7 +44,6 @@ class ToolColumn(QToolBar):
         self.setOrientation(Qt.Orientation.Vertical)
         self.setMovable(False)
         self._tools = tuple(actions)
-        self.dress()
         column = QWidget()
         box = QVBoxLayout(column)
         box.setContentsMargins(4, 6, 4, 6)
@@ -70,8 +53,21 @@ class ToolColumn(QToolBar):
             box.addWidget(button)
         box.addStretch()
         self.addWidget(column)
+        self.dress()
 
     def dress(self) -> None:
-        """Draw the pictures in the ink of the present scheme."""
-        for action in self._tools:
-            action.setIcon(icon(action.objectName().removeprefix("tool "), colours_now().ink))
+        """Draw pictures and buttons in the colours of the present scheme."""
+        c = colours_now()
+        style = (
+            f"QPushButton {{ text-align: left; padding: 2px 6px; border: 1px solid transparent;"
+            f" background: transparent; border-radius: 4px; min-width: {_WIDTH}px; min-height: {_HEIGHT}px;"
+            f" font-weight: normal; }}"
+            f"QPushButton:hover {{ background: {c.card}; border-color: {c.rule}; }}"
+            f"QPushButton:checked {{ background: {c.chosen}; border-color: {c.leaf}; }}"
+            f"QPushButton:focus {{ border: 2px solid {c.focus}; padding: 1px 5px; }}"
+        )
+        for action, button in zip(self._tools, self.buttons, strict=True):
+            picture = icon(action.objectName().removeprefix("tool "), c.ink)
+            action.setIcon(picture)
+            button.setIcon(picture)
+            button.setStyleSheet(style)

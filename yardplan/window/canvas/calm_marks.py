@@ -29,7 +29,7 @@ _SPOKEN = 60
 _AWAY = 1.0
 
 MakeView = Callable[[View], PlanView]
-Words = Callable[[Iterable[Finding]], Mapping[FindingKey, str]]
+Words = Callable[[Collection[Finding]], Mapping[FindingKey, str]]
 
 
 class CalmMarks:
@@ -62,6 +62,8 @@ class CalmMarks:
     ) -> None:
         """Paint what changed since the last frame."""
         now = {finding.key: finding for finding in findings}
+        if not (now or self._held or selection or self._selection):
+            return
         if self.picture.fits(view):
             shown = make(self.picture.view)
             self._boxes.follow(shown)

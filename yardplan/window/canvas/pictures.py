@@ -88,6 +88,14 @@ class StillPicture:
         target = QRectF(corner.x(), corner.y(), self._view.width * factor, self._view.height * factor)
         painter.drawPixmap(target, self._picture, QRectF(self._picture.rect()))
 
+    def inked_in(self, view: View) -> list[QRectF]:
+        """Where there is ink, pixels of the window of a view; nothing where that is not told or not kept."""
+        if self._picture is None or self.inked is None or view.scale != self._view.scale:
+            return []
+        left, _, _, top = self._view.bounds
+        corner = view.to_pixels((left, top))
+        return [box.translated(corner) for box in self.inked]
+
     def _copy(self, painter: QPainter, corner: QPointF) -> None:
         if self._picture is None:
             return

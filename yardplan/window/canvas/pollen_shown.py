@@ -1,4 +1,4 @@
-"""What the canvas shows of pollen: lines of one plant, of all plants, and how near the one in hand must be."""
+"""What the canvas shows of pollen: lines of one plant or of all, and how near the one in hand must be."""
 
 from __future__ import annotations
 

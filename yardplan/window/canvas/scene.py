@@ -143,7 +143,7 @@ class Scene:
         if self.layers.all_partners:
             self.pollen.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._paint_about_chosen(painter, shown, field)
+        self._paint_about_chosen(painter, view, shown, field)
         self.words.show(painter, view)
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
         painter.setClipping(False)
@@ -209,7 +209,7 @@ class Scene:
             boxed, keep_clear=(*boxed.keep_clear, *labels), layers=evolve(shown.layers, labels=False)
         )
 
-    def _paint_about_chosen(self, painter: QPainter, shown: PlanView, field: QRectF) -> None:
+    def _paint_about_chosen(self, painter: QPainter, view: View, shown: PlanView, field: QRectF) -> None:
         """Partner lines of the plant that is dragged or selected, and the marks of what is dragged."""
         chosen = self._live or self.open_yard.selection
         partners = self.pollen.lines_of(chosen) if self.layers.partners else ()
@@ -222,7 +222,9 @@ class Scene:
         xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
         area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
         area.adjust(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
-        inside = evolve(self._with_room(shown, field, area), window=field)
+        roomy = self._with_room(shown, field, area)
+        taken = (*roomy.keep_clear, *self.words.inked_in(view))
+        inside = evolve(roomy, window=field, keep_clear=taken)
         self._paint_live_marks(painter, evolve(inside, partners=partners, reaches=reaches))
 
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
