@@ -12,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
+from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.shortfall import Mask
 from yardplan.checks.survey import Survey
 from yardplan.checks.ways import Shapes, Ways, crown_shapes, ways_of
@@ -57,7 +58,7 @@ def _inside_lot(survey: Survey) -> Mask:
 
 def _bed(survey: Survey, ways: Ways, bed: Bed) -> Iterator[Finding]:
     """A bed that no way leads to, or whose middle is out of reach from the sides one can stand at."""
-    outline = shapely.Polygon(bed.outline)
+    outline = area_of(bed.outline)
     mark = (Mark(bed.outline, "area"),)
     within = ways.width / 2 + survey.rules.value("access-arm")
     if _too_far(outline, ways, within):
@@ -66,7 +67,7 @@ def _bed(survey: Survey, ways: Ways, bed: Bed) -> Iterator[Finding]:
         return
     arm = survey.rules.value("bed-reach-one")
     slack = survey.rules.value("clearance-tolerance")
-    sides = outline.exterior.intersection(ways.reached.buffer(ways.width / 2 + slack))
+    sides = outline.boundary.intersection(ways.reached.buffer(ways.width / 2 + slack))
     missed = outline.difference(sides.buffer(arm + slack / 2))
     if missed.area > slack * outline.area:
         shown = {
@@ -100,8 +101,8 @@ def _rings(survey: Survey, plants: NDArray[np.intp], room: float) -> Shapes:
 
 def _free_quarters(survey: Survey, plants: NDArray[np.intp], room: float) -> NDArray[np.intp]:
     """How many quarters round each plant have room for a ladder."""
-    walls: list[BaseGeometry] = [shapely.Polygon(b.footprint) for b in survey.yard.buildings]
-    walls += [shapely.LineString(b.line) for b in survey.yard.barriers]
+    walls: list[BaseGeometry] = [area_of(b.footprint) for b in survey.yard.buildings]
+    walls += [line_of(b.line) for b in survey.yard.barriers]
     tree = shapely.STRtree([*crown_shapes(survey), *walls])
     point, thing = tree.query(_rings(survey, plants, room), predicate="dwithin", distance=room / 2)
     blocked = np.zeros(len(plants) * _SIDES, dtype=bool)
@@ -134,7 +135,7 @@ def run(survey: Survey) -> list[Finding]:
         return []
     found = [*_shut_off(survey, ways), *_narrow_gates(survey, ways), *grouped(_ladders(survey))]
     for bed in survey.yard.beds:
-        if len(bed.outline) >= 3:
+        if has_area(bed.outline):
             found.extend(_bed(survey, ways, bed))
     if ways.entered_by != "gate":
         shown = {"start": Figure(ways.entered_by, "text")}

@@ -10,6 +10,7 @@ import shapely
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.lines import Array
+from yardplan.checks.shapes import has_area
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Barrier, Building
 
@@ -59,7 +60,7 @@ def _dams(survey: Survey) -> Iterator[Finding]:
 def _foot(survey: Survey) -> Iterator[Finding]:
     """One advice for the plants on the lowest strip of a sloping lot."""
     layout = survey.layout
-    if len(survey.yard.lot) < 3 or not len(layout.plants):
+    if not has_area(survey.yard.lot) or not len(layout.plants):
         return
     fall = downhill(survey)
     lowest = float((np.array(survey.yard.lot) @ fall).max())

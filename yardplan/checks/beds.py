@@ -13,12 +13,16 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
 from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import form_of
+from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import StandingBed
 from yardplan.yard.ground import Outline, Point
 from yardplan.yard.planting import Bed, Pattern, Row
 
 NAME = "beds"
+
+#: Play of a tenth of a millimetre for places just on a limit.
+_PLAY = 1e-4
 
 #: Height of a triangle of equal sides as a share of its side: rows of a staggered planting.
 STAGGER = math.sqrt(3) / 2
@@ -39,15 +43,16 @@ def places_in(
     """
     if spacing <= 0:
         raise ValueError("the spacing must be greater than 0")
-    shape = shapely.Polygon(outline)
-    corners = np.array(shape.exterior.coords)
-    sides = np.diff(corners, axis=0)
+    shape = area_of(outline)
+    if shape.is_empty:
+        return ()
+    sides = np.diff(np.array([*outline, outline[0]]), axis=0)
     longest = sides[int(np.hypot(*sides.T).argmax())]
     turn = math.degrees(math.atan2(longest[1], longest[0]))
     level = shapely.affinity.rotate(shape, -turn, origin=(0, 0))
     rows = between if between is not None else spacing * (STAGGER if pattern == "triangular" else 1.0)
     grid = _grid(level.bounds, spacing, rows, staggered=pattern == "triangular")
-    inner = level.buffer(1e-6)
+    inner = level.buffer(_PLAY)
     kept = grid[shapely.contains_xy(inner, grid[:, 0], grid[:, 1])] if len(grid) else grid
     back = shapely.affinity.rotate(shapely.MultiPoint(kept), turn, origin=(0, 0)) if len(kept) else None
     return tuple((point.x, point.y) for point in back.geoms) if back is not None else ()
@@ -57,11 +62,11 @@ def _grid(bounds: tuple[float, float, float, float], step: float, rows: float, *
     """Grid points, half a step inside the bounds; every other row shifted by half a step if staggered."""
     left, low, right, high = bounds
     inset = min(step / 2, (high - low) / 2)
-    ys = np.arange(low + inset, high - inset + 1e-9, rows)
+    ys = np.arange(low + inset, high - inset + _PLAY, rows)
     points = []
     for number, y in enumerate(ys):
         shift = step / 2 if staggered and number % 2 else 0.0
-        xs = np.arange(left + step / 2 + shift, right - step / 2 + 1e-9, step)
+        xs = np.arange(left + step / 2 + shift, right - step / 2 + _PLAY, step)
         points.append(np.column_stack([xs, np.full(len(xs), y)]))
     return np.vstack(points) if points else np.empty((0, 2))
 
@@ -81,7 +86,7 @@ def plants_in(bed: Bed, spacing: float) -> int:
 
 def most_in_row(row: Row) -> int:
     """How many plants fit on a row's line at its spacing, both ends planted."""
-    return int(shapely.LineString(row.line).length / row.spacing + 1e-6) + 1 if row.spacing > 0 else row.count
+    return int(line_of(row.line).length / row.spacing + 1e-6) + 1 if row.spacing > 0 else row.count
 
 
 def posts(length: float, apart: float) -> int:
@@ -93,7 +98,7 @@ def _rows(survey: Survey) -> Iterator[Finding]:
     for row in survey.stand.rows:
         fit = most_in_row(row.row)
         if row.row.count > fit:
-            long = float(shapely.LineString(row.row.line).length)
+            long = float(line_of(row.row.line).length)
             shown = {
                 "count": Figure(row.row.count, "count"), "fit": Figure(fit, "count"),
                 "length": Figure(long, "length"), "spacing": Figure(row.row.spacing, "length"),
@@ -123,7 +128,7 @@ def _beds(survey: Survey) -> Iterator[Finding]:
     """A caution for each planted bed that takes no plant."""
     for bed in survey.stand.beds:
         spacing = bed_spacing(bed)
-        if bed.bed.plant is None or spacing is None or len(bed.bed.outline) < 3:
+        if bed.bed.plant is None or spacing is None or not has_area(bed.bed.outline):
             continue
         fit = plants_in(bed.bed, spacing)
         if fit == 0:

@@ -6,12 +6,12 @@ from collections.abc import Callable, Iterator
 from typing import Any, TypeVar
 
 import numpy as np
-import shapely
 from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
 from yardplan.checks.groups import is_member
 from yardplan.checks.lines import Array, edges_of, nearest_on, signed_distances
+from yardplan.checks.shapes import has_area, line_of
 from yardplan.plants.stand import Stand, Standing, StandingRow
 from yardplan.yard.ground import Barrier, Building, Outline, Paving, Point, Service
 from yardplan.yard.planting import Bed
@@ -34,7 +34,7 @@ class Feature:
 
 
 def _features(yard: Yard) -> Iterator[Feature]:
-    if len(yard.lot) >= 3:
+    if has_area(yard.lot):
         yield Feature("lot", "lot", yard.lot, True)
     for building in yard.buildings:
         yield Feature(building.id, "building", building.footprint, True, building)
@@ -155,7 +155,7 @@ def _row_gaps(xy: Array, rows: tuple[StandingRow, ...]) -> Array:
 
 
 def _row_lines(rows: tuple[StandingRow, ...]) -> NDArray[np.object_]:
-    lines = [shapely.LineString(r.row.line if len(r.row.line) > 1 else r.row.line * 2) for r in rows]
+    lines = [line_of(r.row.line) for r in rows]
     return np.array(lines, dtype=object)
 
 
@@ -176,7 +176,7 @@ def _same_things(before: Layout, yard: Yard, stand: Stand) -> bool:
     """True when plants and features are the same ones, moved or not."""
     if len(before.plants) != len(stand.plants):
         return False
-    lot = 1 if len(yard.lot) >= 3 else 0
+    lot = 1 if has_area(yard.lot) else 0
     ground = sum(map(len, (yard.buildings, yard.barriers, yard.pavings, yard.services, yard.beds)))
     if len(before.features) != lot + ground:
         return False

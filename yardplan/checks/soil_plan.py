@@ -7,11 +7,11 @@ from collections.abc import Iterator
 from typing import Literal
 
 import numpy as np
-import shapely
 from attrs import evolve, frozen
 
 from yardplan.checks.groups import member
 from yardplan.checks.rules import Rules
+from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.soil_tables import LIME_GOAL, SULFUR_FLOOR, TABLE_DEPTH, Spread, lime, sulfur
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop import Crop
@@ -115,17 +115,17 @@ def rootings(survey: Survey) -> Iterator[Rooting]:
             yield plant_rooting(survey, plant, plant.crop, beds.get(plant.id))
     for row in survey.stand.rows:
         if row.crop is not None:
-            line = shapely.LineString(row.row.line)
+            line = line_of(row.row.line)
             width = max(row.mature.spread, survey.rules.value("bush-wall-gap"))
             yield Rooting(
                 id=row.id, crop=row.crop, soil=survey.yard.site.soil, area=line.length * width,
                 depth=TABLE_DEPTH, home="ground", outline=row.row.line,
             )
     for bed in survey.stand.beds:
-        if bed.crop is not None and len(bed.bed.outline) >= 3:
+        if bed.crop is not None and has_area(bed.bed.outline):
             yield Rooting(
                 id=bed.id, crop=bed.crop, soil=_within(bed.bed.soil, survey.yard.site.soil),
-                area=shapely.Polygon(bed.bed.outline).area, depth=bed.bed.depth, home="bed",
+                area=area_of(bed.bed.outline).area, depth=bed.bed.depth, home="bed",
                 outline=bed.bed.outline,
             )
 

@@ -12,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from yardplan.checks.finding import Mark
 from yardplan.checks.groups import is_member, kind_of
 from yardplan.checks.lines import Array
+from yardplan.checks.shapes import area_of, has_area
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
 
@@ -52,8 +53,8 @@ def _rows(survey: Survey) -> Iterator[Spot]:
 
 def _beds(survey: Survey) -> Iterator[Spot]:
     for bed in survey.stand.beds:
-        if bed.bed.plant is not None and len(bed.bed.outline) >= 3:
-            area = shapely.Polygon(bed.bed.outline)
+        if bed.bed.plant is not None and has_area(bed.bed.outline):
+            area = area_of(bed.bed.outline)
             yield Spot(bed.id, kind_of(bed), bed, area, Mark(bed.bed.outline, "area"), True)
 
 

@@ -14,6 +14,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
+from yardplan.checks.shapes import area_of, has_area, line_of, ring_of
 from yardplan.checks.survey import Survey
 
 Shapes = NDArray[np.object_]
@@ -73,12 +74,12 @@ def _openings(survey: Survey, width: float) -> BaseGeometry:
 def _ground(survey: Survey, width: float) -> Iterator[BaseGeometry]:
     """Outlines of what stands on the ground."""
     yard = survey.yard
-    yield from (shapely.Polygon(building.footprint) for building in yard.buildings)
-    yield from (shapely.Polygon(p.outline) for p in yard.pavings if p.kind in _WET)
-    yield from (shapely.Polygon(bed.outline) for bed in yard.beds if len(bed.outline) >= 3)
+    yield from (area_of(building.footprint) for building in yard.buildings)
+    yield from (area_of(p.outline) for p in yard.pavings if p.kind in _WET)
+    yield from (area_of(bed.outline) for bed in yard.beds if has_area(bed.outline))
     opening = _openings(survey, width)
     for barrier in yard.barriers:
-        line = shapely.LineString(barrier.line).difference(opening)
+        line = line_of(barrier.line).difference(opening)
         if not line.is_empty:
             yield line.buffer(max(barrier.thickness / 2, _PLAY), cap_style="flat")
     for row, line in zip(survey.layout.rows, survey.layout.row_lines, strict=True):
@@ -88,14 +89,14 @@ def _ground(survey: Survey, width: float) -> Iterator[BaseGeometry]:
 def _entries(survey: Survey, width: float) -> tuple[BaseGeometry | None, str]:
     """Where the ways start: gates at the lot line (or any gate), else paving."""
     yard = survey.yard
-    ring = shapely.LinearRing(yard.lot)
+    ring = ring_of(yard.lot)
     near = survey.rules.value("access-gate-near")
     outer = [g for g in yard.gates if shapely.distance(ring, shapely.Point(g.place)) <= near]
     gates = outer or list(yard.gates)
     if gates:
         discs = [shapely.Point(g.place).buffer(width / 2 + g.width / 2 + near) for g in gates]
         return shapely.union_all(discs), "gate"
-    paved = [shapely.Polygon(p.outline) for p in yard.pavings if p.kind not in _WET]
+    paved = [area_of(p.outline) for p in yard.pavings if p.kind not in _WET]
     if paved:
         return shapely.union_all(paved).buffer(width / 2 + _PLAY), "paving"
     return None, "largest part"
@@ -103,11 +104,11 @@ def _entries(survey: Survey, width: float) -> tuple[BaseGeometry | None, str]:
 
 def ways_of(survey: Survey, width: float | None = None) -> Ways | None:
     """The ways of a yard for a width in metres (None: the yard's rule); None without a lot."""
-    if len(survey.yard.lot) < 3:
+    if not has_area(survey.yard.lot):
         return None
     width = survey.rules.value("access-way") if width is None else width
     blocked = [*_low_crowns(survey), *_ground(survey, width)]
-    lot = shapely.Polygon(survey.yard.lot).buffer(-width / 2)
+    lot = area_of(survey.yard.lot).buffer(-width / 2)
     inflated = shapely.buffer(np.array(blocked, dtype=object), width / 2, quad_segs=_QUARTER)
     free = lot.difference(shapely.union_all(inflated)) if blocked else lot
     parts = shapely.get_parts(free)

@@ -14,6 +14,7 @@ from yardplan.checks.clear.country import LineLaw, country_of, line_laws
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import TOUCH
+from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.shortfall import Limit, in_ground, limit
 from yardplan.checks.survey import Survey
 
@@ -36,9 +37,9 @@ def _outside(survey: Survey, column: int) -> Iterator[Finding]:
 
 
 def _rows_outside(survey: Survey) -> Iterator[Finding]:
-    lot = shapely.Polygon(survey.yard.lot)
-    lines = [(row.id, shapely.LineString(row.row.line)) for row in survey.layout.rows]
-    areas = [(bed.id, shapely.Polygon(bed.outline)) for bed in survey.yard.beds if len(bed.outline) >= 3]
+    lot = area_of(survey.yard.lot)
+    lines = [(row.id, line_of(row.row.line)) for row in survey.layout.rows]
+    areas = [(bed.id, area_of(bed.outline)) for bed in survey.yard.beds if has_area(bed.outline)]
     for thing, shape in (*lines, *areas):
         out = float(shape.hausdorff_distance(shape.intersection(lot))) if not lot.covers(shape) else 0.0
         if out > survey.rules.value("clearance-tolerance") or (out > 0 and not lot.intersects(shape)):

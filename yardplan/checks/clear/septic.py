@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.shortfall import Limit, Mask, figures, in_ground, limit, marks, nearer, trees
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Service
@@ -52,13 +53,13 @@ def _field(survey: Survey, column: int) -> Iterator[Finding]:
 
 def _on_the_field(survey: Survey, service: Service) -> Iterator[Finding]:
     """Beds and rows on a field: no tilling, no watering, no food crops of the ground."""
-    if not service.area or len(service.points) < 3:
+    if not service.area or not has_area(service.points):
         return
-    field = shapely.Polygon(service.points)
+    field = area_of(service.points)
     shapes: list[tuple[str, BaseGeometry]] = [
-        (bed.id, shapely.Polygon(bed.outline)) for bed in survey.yard.beds if len(bed.outline) >= 3
+        (bed.id, area_of(bed.outline)) for bed in survey.yard.beds if has_area(bed.outline)
     ]
-    shapes += [(row.id, shapely.LineString(row.row.line)) for row in survey.stand.rows]
+    shapes += [(row.id, line_of(row.row.line)) for row in survey.stand.rows]
     for thing, shape in shapes:
         if shape.intersects(field):
             mark = Mark(tuple((x, y) for x, y in shapely.get_coordinates(shape)), "line")

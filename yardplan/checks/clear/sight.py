@@ -8,9 +8,11 @@ from functools import lru_cache
 import numpy as np
 import shapely
 from attrs import frozen
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.shapes import area_of, has_area
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing
 from yardplan.yard.ground import Outline, Paving, Point
@@ -36,7 +38,7 @@ def _leg(start: Point, towards: Point, length: float) -> Point:
     return float(start[0] + way[0] / far * length), float(start[1] + way[1] / far * length)
 
 
-def _mouth(drive: Paving, street: shapely.Polygon) -> list[tuple[Point, Point]]:
+def _mouth(drive: Paving, street: BaseGeometry) -> list[tuple[Point, Point]]:
     """The two corners where a drive meets the street, each with the next corner up the drive."""
     outline = drive.outline
     near = [bool(shapely.distance(street, shapely.Point(p)) < _MEETS) for p in outline]
@@ -49,7 +51,7 @@ def _mouth(drive: Paving, street: shapely.Polygon) -> list[tuple[Point, Point]]:
     return corners
 
 
-def _drive_triangles(drive: Paving, street: shapely.Polygon, leg: float) -> Iterator[Triangle]:
+def _drive_triangles(drive: Paving, street: BaseGeometry, leg: float) -> Iterator[Triangle]:
     corners = _mouth(drive, street)
     if len(corners) != 2:
         return
@@ -62,7 +64,7 @@ def _drive_triangles(drive: Paving, street: shapely.Polygon, leg: float) -> Iter
 
 def _corner_triangles(lot: Outline, first: Paving, second: Paving, leg: float) -> Iterator[Triangle]:
     """The lot corner where two streets meet."""
-    streets = shapely.Polygon(first.outline), shapely.Polygon(second.outline)
+    streets = area_of(first.outline), area_of(second.outline)
     if shapely.distance(*streets) > _MEETS:
         return
     crossing = streets[0].intersection(streets[1].buffer(_MEETS)).centroid
@@ -78,13 +80,13 @@ def triangles(
     pavings: tuple[Paving, ...], lot: Outline, drive_leg: float, corner_leg: float
 ) -> tuple[Triangle, ...]:
     """All view triangles of a yard."""
-    streets = [paving for paving in pavings if paving.kind == "street" and len(paving.outline) >= 3]
-    drives = [paving for paving in pavings if paving.kind == "drive" and len(paving.outline) >= 3]
+    streets = [paving for paving in pavings if paving.kind == "street" and has_area(paving.outline)]
+    drives = [paving for paving in pavings if paving.kind == "drive" and has_area(paving.outline)]
     found: list[Triangle] = []
     for street in streets:
         for drive in drives:
-            found.extend(_drive_triangles(drive, shapely.Polygon(street.outline), drive_leg))
-    if len(lot) >= 3:
+            found.extend(_drive_triangles(drive, area_of(street.outline), drive_leg))
+    if has_area(lot):
         for i, first in enumerate(streets):
             for second in streets[i + 1 :]:
                 found.extend(_corner_triangles(lot, first, second, corner_leg))
@@ -113,7 +115,7 @@ def run(survey: Survey) -> list[Finding]:
         return found
     stems = shapely.points(layout.xy)
     for view in views:
-        gaps = np.asarray(shapely.distance(shapely.Polygon(view.corners), stems), dtype=float)
+        gaps = np.asarray(shapely.distance(area_of(view.corners), stems), dtype=float)
         for i in np.nonzero(layout.planted & (gaps < layout.reach))[0]:
             plant = layout.plants[i]
             around = closed_around(survey, plant)

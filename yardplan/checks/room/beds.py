@@ -11,6 +11,7 @@ from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.groups import is_member
 from yardplan.checks.overlaps import NO_ROOM, TOUCH
+from yardplan.checks.shapes import area_of
 from yardplan.checks.survey import Survey
 
 NAME = "spacing"
@@ -23,7 +24,7 @@ def _over_beds(survey: Survey) -> Iterator[Finding]:
         bed = survey.beds.get(layout.features[column].id)
         if bed is None or bed.bed.plant is None or is_member("grows under trees", bed):
             continue
-        outline = shapely.Polygon(bed.bed.outline)
+        outline = area_of(bed.bed.outline)
         for plant in np.nonzero(layout.planted & (layout.gaps[:, column] < layout.reach - TOUCH))[0]:
             crown = shapely.Point(layout.xy[plant]).buffer(layout.reach[plant])
             share = outline.intersection(crown).area / max(outline.area, NO_ROOM)

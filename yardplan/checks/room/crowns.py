@@ -9,12 +9,14 @@ import numpy as np
 import shapely
 from attrs import evolve
 from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.layout import Feature
 from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import TOUCH, closed_share, weight_of
+from yardplan.checks.shapes import area_of, has_area, line_of, ring_of
 from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer, outside
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import StandingRow
@@ -95,9 +97,9 @@ def _fences(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
 @lru_cache(maxsize=256)
 def _runs_on(lot: Outline, line: Outline) -> bool:
     """True when a line keeps to the lot line all along."""
-    if len(lot) < 3 or len(line) < 2:
+    if not has_area(lot) or len(line) < 2:
         return False
-    return bool(shapely.LinearRing(lot).buffer(_ON_THE_LINE).covers(shapely.LineString(line)))
+    return bool(ring_of(lot).buffer(_ON_THE_LINE).covers(line_of(line)))
 
 
 def _lot(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
@@ -146,10 +148,10 @@ def _paving(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
 
 def _row_walls(survey: Survey, row: StandingRow) -> Iterator[Finding]:
     """A row's crowns against buildings and out of the lot."""
-    line = shapely.LineString(row.row.line)
+    line = line_of(row.row.line)
     half = row.mature.spread / 2
     for building in survey.yard.buildings:
-        gap = shapely.distance(line, shapely.Polygon(building.footprint))
+        gap = shapely.distance(line, area_of(building.footprint))
         if gap < half - TOUCH:
             shown = {
                 "distance": Figure(float(gap), "length"), "wanted": Figure(half, "length"),
@@ -162,11 +164,11 @@ def _row_walls(survey: Survey, row: StandingRow) -> Iterator[Finding]:
     yield from _row_lot(survey, row, line, half)
 
 
-def _row_lot(survey: Survey, row: StandingRow, line: shapely.LineString, half: float) -> Iterator[Finding]:
-    if len(survey.yard.lot) < 3:
+def _row_lot(survey: Survey, row: StandingRow, line: BaseGeometry, half: float) -> Iterator[Finding]:
+    if not has_area(survey.yard.lot):
         return
-    lot = shapely.Polygon(survey.yard.lot)
-    inside = float(shapely.distance(line, lot.exterior)) if lot.contains(line) else 0.0
+    lot = area_of(survey.yard.lot)
+    inside = float(shapely.distance(line, lot.boundary)) if lot.contains(line) else 0.0
     wanted = max(half, survey.rules.value("reach-own-side"))
     if inside < wanted - TOUCH:
         shown = {

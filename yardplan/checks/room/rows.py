@@ -11,6 +11,7 @@ from yardplan.checks.check import Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.ordering import pair_of
 from yardplan.checks.overlaps import NO_ROOM, TOUCH, form_of, weight_of
+from yardplan.checks.shapes import line_of
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing, StandingRow
 from yardplan.yard.ground import Point
@@ -25,7 +26,7 @@ def _row_pair(survey: Survey, row: StandingRow, plant: Standing, gap: float) -> 
     if overlap <= max(survey.rules.value("spacing-advice"), TOUCH):
         return None
     weight, rule = weight_of(survey, overlap)
-    line, foot = shapely.LineString(row.row.line), shapely.Point(plant.place)
+    line, foot = line_of(row.row.line), shapely.Point(plant.place)
     near = line.interpolate(line.project(foot))
     figures = {
         "distance": Figure(gap, "length"), "wanted": Figure(wanted, "length"),
@@ -52,7 +53,7 @@ def _rows_and_plants(survey: Survey) -> Iterator[Finding]:
 def _side_by_side(a: StandingRow, b: StandingRow) -> bool:
     """True for rows beside each other, False where the nearest way leads out of a row's end."""
     near_a, near_b = shapely.shortest_line(
-        shapely.LineString(a.row.line), shapely.LineString(b.row.line)
+        line_of(a.row.line), line_of(b.row.line)
     ).coords[:]
     way = np.subtract(near_b, near_a)
     if np.hypot(*way) < NO_ROOM:
@@ -96,7 +97,7 @@ def _row_finding(survey: Survey, a: StandingRow, b: StandingRow, gap: float, wan
 
 
 def _middle(row: StandingRow) -> Point:
-    place = shapely.LineString(row.row.line).interpolate(0.5, normalized=True)
+    place = line_of(row.row.line).interpolate(0.5, normalized=True)
     return place.x, place.y
 
 
