@@ -60,7 +60,8 @@ def test_two_that_set_each_other_have_one_line_without_arrow() -> None:
     lines = partners_of(net("apple:Empire", "apple:Gala"), "T0")
     assert [(line.donor, line.receiver, line.both, line.remark) for line in lines] == [("T1", "T0", True, "")]
     assert lines[0].distance == pytest.approx(4.0)
-    assert lines[0].days is not None and lines[0].days > 3
+    assert lines[0].days is not None
+    assert lines[0].days > 3
 
 
 def test_a_triploid_takes_but_gives_nothing_so_the_line_has_a_direction() -> None:

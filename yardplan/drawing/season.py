@@ -311,10 +311,14 @@ def _hatch_box(painter: QPainter, box: QRectF, gap: float) -> None:
 
 
 def _draw_together(painter: QPainter, layout: SeasonLayout, together: Together) -> None:
-    """A frame over the days two rows share, with the number of days beside it."""
+    """A frame over the days two rows share, with the number of days beside it.
+
+    Where one of the rows is scrolled away, the frame stands on the other alone and names it.
+    """
     index = {row.thing: i for i, row in enumerate(layout.chart.rows)}
-    rows = sorted(index[t] for t in (together.one, together.other) if t in index and index[t] in layout.seen)
-    if len(rows) < 2:
+    pair = [t for t in (together.one, together.other) if t in index]
+    rows = sorted(index[t] for t in pair if index[t] in layout.seen)
+    if not rows or len(pair) < 2:
         return
     u, reach = layout.unit, layout.row_height / 2 - 1
     left, right = layout.x(together.start), layout.x(together.end)
@@ -322,7 +326,9 @@ def _draw_together(painter: QPainter, layout: SeasonLayout, together: Together) 
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(pen("caution", MEDIUM, u))
     painter.drawRoundedRect(box, 3 * u, 3 * u)
-    words = f"{together.days} {'day' if together.days == 1 else 'days'} together"
+    words = f"{together.days} {'day' if together.days == 1 else 'days'} "
+    hidden = next((layout.chart.rows[index[t]] for t in pair if index[t] not in layout.seen), None)
+    words += "together" if hidden is None else f"together with {hidden.thing} {hidden.name}"
     _text(painter, layout, box.right() + 22 * u, (box.top() + box.bottom()) / 2, words, _DAYS)
 
 

@@ -1,4 +1,4 @@
-"""How near a plant that is not planted yet should stand to each plant it would give pollen to or take from."""
+"""How near a plant not yet planted should stand to each plant it would give pollen to or take it from."""
 
 from __future__ import annotations
 

@@ -119,11 +119,11 @@ class CommandTable:
         self._layer("partners", "Partner &lines", "Ctrl+Shift+N",
                     tip="Who sets fruit on the plant selected or dragged, and on whom it does")
         self._layer("all_partners", "Partner lines of &all plants", "Ctrl+Alt+N",
-                    tip="A thin line from every plant to its best partner")
+                    tip="A thin line from every plant to its best partner", on=False)
         self._layer("shadows", "&Shadows", "Ctrl+Shift+H", tip="Shadows at the day and hour set below")
 
-    def _layer(self, name: str, words: str, *keys: str, tip: str) -> None:
-        self._add(name, words, lambda: self._toggle_layer(name), *keys, check=True, tip=tip)
+    def _layer(self, name: str, words: str, *keys: str, tip: str, on: bool = True) -> None:
+        self._add(name, words, lambda: self._toggle_layer(name), *keys, check=on, tip=tip)
 
     def _parts(self) -> None:
         window = self._window

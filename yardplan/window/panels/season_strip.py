@@ -196,9 +196,16 @@ class SeasonStrip(QWidget):
             self.chart.setAccessibleDescription(spoken(chart))
 
     def _follow_selection(self) -> None:
-        rows = [n for n, row in enumerate(self.chart.chart.rows) if row.thing in self.chart.chart.chosen]
-        if rows:
-            self.chart.scroll_to(rows[0])
+        """Bring the chosen row into view, with its partner's if both have room."""
+        chart = self.chart.chart
+        partners = {thing for pair in chart.together for thing in (pair.one, pair.other)}
+        chosen = [n for n, row in enumerate(chart.rows) if row.thing in chart.chosen]
+        both = [n for n, row in enumerate(chart.rows) if row.thing in partners] or chosen
+        if chosen and max(both) - min(both) < len(self.chart.layout_now().seen):
+            self.chart.scroll_to(max(both))
+            self.chart.scroll_to(min(both))
+        elif chosen:
+            self.chart.scroll_to(chosen[0])
 
     def _pick_day(self, day: str) -> None:
         self._open_yard.set_moment(evolve(self._open_yard.moment, day=day))
