@@ -64,8 +64,11 @@ def widened(shape: BaseGeometry, distance: float, **how: Any) -> BaseGeometry:
 
 
 def _segments(cut: BaseGeometry) -> tuple[Segment, ...]:
-    lines = (part for part in parts(cut) if part.geom_type == "LineString")
-    return tuple((line.coords[0], line.coords[-1]) for line in lines if not line.is_empty)
+    ends = [
+        (*line.coords[0], *line.coords[-1])
+        for line in parts(cut) if line.geom_type == "LineString" and not line.is_empty
+    ]
+    return tuple(((x0, y0), (x1, y1)) for x0, y0, x1, y1 in ends)
 
 
 def _parallels(shape: BaseGeometry, angle: float, gap: float) -> NDArray[np.float64]:

@@ -78,8 +78,8 @@ def _highest_seen(view: PlanView, shape: BaseGeometry) -> QPointF | None:
     room = None if view.window is None else view.window.adjusted(130, 18, -130, -18)
     seen: list[QPointF] = []
     for piece in getattr(shape, "geoms", (shape,)):
-        if isinstance(piece, Polygon):
-            seen += [at for at in view.corners(piece.exterior.coords) if room is None or room.contains(at)]
+        if isinstance(piece, Polygon) and not piece.is_empty:
+            seen += [at for at in view.corners(ring(piece)) if room is None or room.contains(at)]
     return min(seen, key=lambda at: at.y()) if seen else None
 
 
