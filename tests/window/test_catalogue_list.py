@@ -12,10 +12,11 @@ from support.widgets import too_small, unnamed
 from yardplan.plants.catalogue import catalogue
 from yardplan.plants.cultivar import SelfFruit
 from yardplan.plants.finder import hardy_in
+from yardplan.window.canvas.plant_drop import PLANT_MIME
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.catalogue_filter import Asked, listed, memory_columns, zone_words
 from yardplan.window.panels.catalogue_list import CatalogueList
-from yardplan.window.panels.catalogue_rows import PLANT_MIME, spoken
+from yardplan.window.panels.catalogue_rows import spoken
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard

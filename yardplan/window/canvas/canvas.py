@@ -8,6 +8,10 @@ from collections.abc import Callable
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
@@ -22,6 +26,7 @@ from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QSizePolicy, QWidget
 from yardplan.units import UnitError
 from yardplan.window.canvas import voice
 from yardplan.window.canvas.entry import LengthEntry
+from yardplan.window.canvas.plant_drop import plant_in
 from yardplan.window.canvas.scene import Scene
 from yardplan.window.canvas.view import MAX_NOTCHES, NOTCH, View, bounds_of
 from yardplan.window.canvas.wheel import Wheel
@@ -103,7 +108,7 @@ class Canvas(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(320, 240)
-        self.setAcceptDrops(False)
+        self.setAcceptDrops(True)
         self.grabGesture(Qt.GestureType.PinchGesture)
 
     def _listen(self) -> None:
@@ -273,6 +278,45 @@ class Canvas(QWidget):
             ctrl=bool(keys & Qt.KeyboardModifier.ControlModifier),
             alt=bool(keys & Qt.KeyboardModifier.AltModifier),
         )
+
+    # A plant dragged out of the catalogue; files dragged here are left to the window
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        in_hand = plant_in(event.mimeData())
+        if in_hand is None:
+            event.ignore()
+            return
+        self.open_yard.take_in_hand(in_hand)
+        self.use(PlantTool)
+        event.acceptProposedAction()
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        if plant_in(event.mimeData()) is None:
+            event.ignore()
+            return
+        self.tool.move(self._dropping(event, "move"))
+        self._after_gesture()
+        event.acceptProposedAction()
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        self.tool.cancel()
+        self._after_gesture()
+        event.accept()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        if plant_in(event.mimeData()) is None:
+            event.ignore()
+            return
+        self.tool.press(self._dropping(event, "press"))
+        self._after_gesture()
+        self.setFocus(Qt.FocusReason.MouseFocusReason)
+        event.acceptProposedAction()
+
+    def _dropping(self, event: QDropEvent, kind: Kind) -> Pointer:
+        place = event.position()
+        alt = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
+        at = self.view.to_metres(place.x(), place.y())
+        return Pointer(kind=kind, place=at, pixel=1 / self.view.scale, alt=alt)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._fit_wanted = False

@@ -4,7 +4,7 @@
 - `in_hand.InHandCard`: the plant in hand (or, `about=selected_plant`, the one selected) with the facts that
   decide; `card_wanted(key)`, `partners_wanted(key, id | None)`. It stands in the catalogue and the fields.
 - `catalogue_list.CatalogueList`: search, filters, rootstock and form; takes a variety in hand, drags out
-  `catalogue_rows.PLANT_MIME`; `.in_hand` its card.
+  `canvas.plant_drop.PLANT_MIME`; `.in_hand` its card.
 - `fields.Fields`: facts of what is selected, or of the yard; `focus_first()`, `site_wanted()`, `.plant_card`.
 - `plant_list.PlantList`: everything on the plan, in step with the selection; `edit_wanted()`.
 - `partner_list.PartnerList`: varieties that would set fruit on a plant; `show_for(key, id)`.

@@ -18,11 +18,10 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from yardplan.plants.cultivar import Cultivar
+from yardplan.window.canvas.plant_drop import PLANT_MIME
 from yardplan.window.panels.catalogue_filter import fact_words, memory_columns, zone_words
 from yardplan.window.theme import BASE, SMALL, colours_now, font
 
-#: A plant dragged out of the list: `crop:cultivar` in UTF-8.
-PLANT_MIME = "application/x-yardplan-plant"
 CULTIVAR_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 _HEIGHT = 42
 #: Stands at the end of a row whose facts are partly from memory; the line above the list says so.
