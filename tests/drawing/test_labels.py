@@ -4,7 +4,7 @@ from itertools import combinations
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QPointF, QRectF
 from support.plans import old_tree, standing, view_of
 
 from yardplan.drawing.crowd import Crowd, Room
@@ -147,3 +147,15 @@ def test_in_a_crowd_every_key_stands_on_its_stem_without_a_frame(qapp):
         assert label.box.contains(x * 20, -y * 20)
     chosen = arrange(view_of(*plants, scale=20.0, selection=frozenset({"A30"})))
     assert any("key" in label.kind and label.thing == "A30" for label in chosen)
+
+
+def test_a_line_is_broken_where_words_stand():
+    crowd = Crowd()
+    crowd.take(QRectF(40, -5, 20, 10))
+    crowd.take(QRectF(80, 50, 20, 10))
+    room = Room(crowd, (0.0, 0.0))
+    pieces = room.gaps(QPointF(0, 0), QPointF(100, 0), margin=0.0)
+    assert [(a.x(), b.x()) for a, b in pieces] == [(0, 40), (60, 100)]
+    assert room.gaps(QPointF(42, -2), QPointF(58, 2)) == []
+    ((a, b),) = room.gaps(QPointF(0, 20), QPointF(100, 20))
+    assert (a.x(), b.x()) == (0, 100)

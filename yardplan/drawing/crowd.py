@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QPointF, QRectF
 
 Disc = tuple[float, float, float, str]
 
@@ -26,6 +26,17 @@ class Room:
     def free_of_crowns(self, box: QRectF) -> bool:
         """True when no crown reaches into a device box."""
         return self._under.free_of_crowns(box.translated(-self._offset[0], -self._offset[1]))
+
+    def gaps(self, start: QPointF, end: QPointF, margin: float = 2.0) -> list[tuple[QPointF, QPointF]]:
+        """The pieces of a device line that lie `margin` pixels off all words that stood before."""
+        away = QPointF(*self._offset)
+        spans = self._under.covered(start - away, end - away, margin)
+        pieces, done = [], 0.0
+        for low, high in [*sorted(spans), (1.0, 1.0)]:
+            if low > done:
+                pieces.append((start + (end - start) * done, start + (end - start) * low))
+            done = max(done, high)
+        return pieces
 
     def take(self, box: QRectF) -> None:
         """Note that words stand in a device box."""
@@ -56,6 +67,19 @@ class Crowd:
         for cell in self._cells(x - radius, y - radius, x + radius, y + radius):
             self._discs[cell].append((x, y, radius, owner))
 
+    def covered(self, start: QPointF, end: QPointF, margin: float) -> list[tuple[float, float]]:
+        """The parts of a line, as shares of its length, that boxes grown by `margin` cover."""
+        around = QRectF(start, end).normalized().adjusted(-1, -1, 1, 1)
+        found: list[tuple[float, float]] = []
+        seen: set[int] = set()
+        for cell in self._cells(around.left(), around.top(), around.right(), around.bottom()):
+            for box in self._boxes.get(cell, ()):
+                if id(box) not in seen:
+                    seen.add(id(box))
+                    span = _clipped(start, end, box.adjusted(-margin, -margin, margin, margin))
+                    found += [span] if span is not None else []
+        return found
+
     def free_of_words(self, box: QRectF) -> bool:
         """True when no words stand in the box."""
         cells = self._cells(box.left(), box.top(), box.right(), box.bottom())
@@ -71,3 +95,19 @@ class Crowd:
                 if other != owner and dx * dx + dy * dy < radius * radius:
                     return False
         return True
+
+
+def _clipped(start: QPointF, end: QPointF, box: QRectF) -> tuple[float, float] | None:
+    """From where to where, as shares of its length, a line lies in a box (clipping by Liang and Barsky)."""
+    low, high = 0.0, 1.0
+    for at, step, least, most in (
+        (start.x(), end.x() - start.x(), box.left(), box.right()),
+        (start.y(), end.y() - start.y(), box.top(), box.bottom()),
+    ):
+        if step == 0.0:
+            if not least <= at <= most:
+                return None
+            continue
+        one, other = sorted(((least - at) / step, (most - at) / step))
+        low, high = max(low, one), min(high, other)
+    return (low, high) if low < high else None

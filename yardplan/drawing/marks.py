@@ -7,6 +7,7 @@ there is room. Advice: a small tick. What has not been computed again yet is dra
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import pairwise
 
 from attrs import evolve
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -139,7 +140,19 @@ def _caution(painter: QPainter, view: PlanView, outlines: Outlines, finding: Fin
     painter.setPen(pen("caution", MEDIUM, view.unit, CAUTION_DASH))
     for mark in finding.marks:
         if mark.shape != "point" and len(mark.points) > 1:
-            painter.drawPath(polyline(view.corners(mark.points), closed=mark.shape == "area"))
+            _draw_run(painter, view, mark)
+
+
+def _draw_run(painter: QPainter, view: PlanView, mark: Mark) -> None:
+    """The outline of an area, or a line broken where words stand."""
+    corners = view.corners(mark.points)
+    if mark.shape == "area":
+        painter.drawPath(polyline(corners, closed=True))
+        return
+    room = _room(view)
+    for a, b in pairwise(corners):
+        for start, end in room.gaps(a, b):
+            painter.drawLine(start, end)
 
 
 def _advice(painter: QPainter, view: PlanView, outlines: Outlines, finding: Finding) -> None:

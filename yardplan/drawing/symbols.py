@@ -26,6 +26,8 @@ from yardplan.plants.crop import Habit
 
 #: Below this radius, in style units, strokes within the outline would run together.
 BARE = 6.0
+#: Below this radius a stem would fill the outline.
+DOTTED = 3.2
 #: How much of the ground shows through a crown.
 _CROWN_COVER = 0.78
 
@@ -73,9 +75,14 @@ def draw_symbol(painter: QPainter, look: Look) -> None:
         _draw_mature(painter, look)
     if FORMS[look.habit].turns:
         painter.rotate(-look.facing)
-    _draw_crown(painter, look)
-    if look.pot > 0:
+    # A wide crown hides its pot, which is then drawn through it; a small one stands in its pot.
+    inside = look.pot > 2 * look.radius
+    if inside:
         _draw_pot(painter, look)
+    _draw_crown(painter, look)
+    if look.pot > 0 and not inside:
+        _draw_pot(painter, look)
+        _draw_stem(painter, look, max(look.radius, look.unit))
     painter.restore()
 
 
@@ -104,22 +111,24 @@ def _draw_mature(painter: QPainter, look: Look) -> None:
 def _draw_crown(painter: QPainter, look: Look) -> None:
     form, r, u = FORMS[look.habit], max(look.radius, 1.5 * look.unit), look.unit
     ink = "muted" if look.standing else "ink"
-    outline = form.outline(r, u) if r >= BARE * u else circle(r)
-    line = pen(ink, FINE, u, STANDING_DASH if look.standing else ())
-    if not look.standing and r >= BARE * u and not form.open:
+    bare = r < BARE * u
+    outline = circle(r) if bare and not form.turns else form.outline(r, u)
+    line = pen(ink, THIN if bare else FINE, u, STANDING_DASH if look.standing else ())
+    if not (look.standing or bare or form.open):
         # The same outline a little down and to the right: the heavier far side of a drawn crown.
         painter.setPen(pen(ink, FINE, u))
         painter.drawPath(outline.translated(0.55 * u, 0.7 * u))
     painter.setPen(line)
     painter.setBrush(colour("crown", 0.5 if look.standing else _CROWN_COVER))
-    if form.open and r >= BARE * u:
+    if form.open and not bare:
         painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawPath(outline)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    if r >= BARE * u:
+    if not bare:
         painter.setPen(pen(ink, FINE if form.open else THIN, u, alpha=0.7 if look.standing else 0.9))
         painter.drawPath(form.inner(r, u))
-    _draw_stem(painter, look, r)
+    if r >= DOTTED * u:
+        _draw_stem(painter, look, r)
 
 
 def _draw_stem(painter: QPainter, look: Look, r: float) -> None:
@@ -140,4 +149,3 @@ def _draw_pot(painter: QPainter, look: Look) -> None:
     if side > 14 * u:
         painter.setPen(pen("ink", HAIR, u))
         painter.drawPath(square(side - 5 * u))
-    _draw_stem(painter, look, max(look.radius, look.unit))
