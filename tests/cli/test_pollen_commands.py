@@ -75,10 +75,18 @@ def test_partners_of_a_yard(yard: str, capsys: pytest.CaptureFixture[str]) -> No
     assert main(["partners", yard, "--json"]) == 0
     found = out(capsys)
     assert found["lacking"] == ["P1", "P2"]
+    plants = {one["id"]: one for one in found["plants"]}
+    assert (plants["P1"]["expected"], plants["P1"]["best_partner"]) == ("none", None)
+    assert (plants["P3"]["expected"], plants["P3"]["best_partner"]) == ("well", "Empire (P4)")
+    assert plants["P3"]["share"] == 1
+    assert plants["P3"]["overlap_days"] > 3
     assert len(found["additions"]) == 1
     assert set(found["additions"][0]["serves"]) == {"P1", "P2"}
     assert main(["partners", yard]) == 0
-    assert "P1, P2" in capsys.readouterr().out
+    text = capsys.readouterr().out
+    assert "P1, P2" in text
+    assert "will not set" in text
+    assert "will set well" in text
 
 
 def test_partners_of_one_plant(yard: str, capsys: pytest.CaptureFixture[str]) -> None:

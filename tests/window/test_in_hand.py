@@ -106,6 +106,24 @@ def test_the_partner_is_named_with_its_distance(card: InHandCard) -> None:
     assert facts(card)["Partner"].sign == "conflict"
 
 
+def test_the_crop_to_expect_is_said_plainly(card: InHandCard) -> None:
+    open_yard = card._open_yard
+    open_yard.commit("Two", builders.yard_of(
+        builders.plant("A1", "apple:Empire", (4, 4)), builders.plant("A2", "apple:Gala", (9, 4)),
+        builders.plant("CS1", "sour cherry:Montmorency", (14, 4)),
+    ))
+    open_yard.select({"A1"})
+    assert (facts(card)["Fruit"].sign, facts(card)["Fruit"].value) == ("good", "will set well")
+    assert facts(card)["Fruit"].detail == "takes all of its pollen"
+    open_yard.select({"CS1"})
+    fruit = facts(card)["Fruit"]
+    assert (fruit.sign, fruit.value) == ("good", "sets by itself")
+    assert "raise set" in fruit.detail
+    open_yard.commit("One", edits.remove(open_yard.yard, {"A2"}))
+    open_yard.select({"A1"})
+    assert (facts(card)["Fruit"].sign, facts(card)["Fruit"].value) == ("conflict", "will not set")
+
+
 def test_winter_and_soil_tell_good_from_bad_and_from_not_known(card: InHandCard) -> None:
     open_yard = card._open_yard
     open_yard.select({"A1"})
@@ -123,11 +141,11 @@ def test_winter_and_soil_tell_good_from_bad_and_from_not_known(card: InHandCard)
 def test_a_drag_renews_the_card(card: InHandCard, qtbot: QtBot) -> None:
     open_yard = card._open_yard
     open_yard.select({"A1"})
-    qtbot.waitUntil(lambda: card.lines[2].fact.sign == "conflict")
+    qtbot.waitUntil(lambda: card.lines[3].fact.sign == "conflict")
     open_yard.show_trial(edits.move(open_yard.yard, {"A1"}, (4.0, 8.0)))
-    qtbot.waitUntil(lambda: card.lines[2].fact.sign == "good")
+    qtbot.waitUntil(lambda: card.lines[3].fact.sign == "good")
     open_yard.drop_trial()
-    qtbot.waitUntil(lambda: card.lines[2].fact.sign == "conflict")
+    qtbot.waitUntil(lambda: card.lines[3].fact.sign == "conflict")
 
 
 def test_the_year_shows_the_size_then(card: InHandCard) -> None:
@@ -155,7 +173,7 @@ def test_the_card_keeps_its_height_while_facts_change(card: InHandCard) -> None:
     open_yard.show_trial(edits.move(open_yard.yard, {"A1"}, (4.0, 8.0)))
     card.refresh()
     assert card.sizeHint().height() == before
-    assert all(line.toolTip() for line in card.lines[:5])
+    assert all(line.toolTip() for line in card.lines[:6])
 
 
 def test_links_ask_for_card_and_partners(card: InHandCard, qtbot: QtBot) -> None:

@@ -11,6 +11,7 @@ from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.cli.check import yard_in
 from yardplan.cli.output import CommandError, print_json, print_table
+from yardplan.plants.fruit_set import FruitSet, fruit_sets
 from yardplan.units import format_coarse
 
 _LISTED = 10
@@ -25,7 +26,7 @@ def add_parser(subparsers: Any) -> None:
 
 
 def run(args: argparse.Namespace) -> int:
-    """Print partners for one thing, or the fewest additions for the yard; 2 through CommandError."""
+    """Print partners for one thing, or what crop to expect and the fewest additions for the yard."""
     survey = survey_of(yard_in(args.file))
     if args.thing is not None:
         return _for_one(survey, args.thing, args.json)
@@ -33,6 +34,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print_json(_plan_json(survey, plan))
     else:
+        _print_expected(survey)
         _print_plan(survey, plan)
     return 0
 
@@ -68,9 +70,39 @@ def suggestion_json(one: Suggestion) -> dict[str, Any]:
     }
 
 
+def _set_json(one: FruitSet) -> dict[str, Any]:
+    """The crop to expect of one thing as plain values; `distance` metres."""
+    return {
+        "id": one.thing, "variety": one.name, "expected": one.expected, "sets_alone": one.alone.value,
+        "best_partner": one.donor, "distance": None if one.distance is None else round(one.distance, 2),
+        "overlap_days": None if one.overlap is None else round(one.overlap.shared, 1),
+        "overlap": None if one.overlap is None else one.overlap.often,
+        "share": one.share, "crossing_adds": one.gain or None, "why": one.why or None,
+    }
+
+
+def _print_expected(survey: Survey) -> None:
+    """The crop to expect of everything planted that flowers for fruit."""
+    found = fruit_sets(outlooks_for(survey))
+    if not found:
+        return
+    units = survey.yard.site.units
+    print_table(
+        ("plant", "variety", "to expect", "best partner", "distance", "in bloom together", "pollen taken"),
+        [(one.thing, one.name, one.words, one.donor or "-",
+          "-" if one.distance is None else format_coarse(one.distance, units), one.days or "-",
+          one.taken or "-") for one in found],
+    )
+    print()
+    for one in found:
+        if one.expected == "alone" and one.gain:
+            print(f"{one.thing} {one.name} sets by itself; {one.gain}.")
+
+
 def _plan_json(survey: Survey, plan: Plan) -> dict[str, Any]:
     return {
         "yard": survey.yard.site.name,
+        "plants": [_set_json(one) for one in fruit_sets(outlooks_for(survey))],
         "lacking": list(plan.wanted),
         "additions": [
             suggestion_json(one.suggestion) | {"beside": one.anchor, "serves": list(one.serves)}

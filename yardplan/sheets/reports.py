@@ -9,8 +9,7 @@ from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import cited, names_of, say
-from yardplan.plants.pollen_net import PollenNet
-from yardplan.plants.pollen_outlook import Expected, Outlook, named, others_in_words
+from yardplan.plants.fruit_set import FruitSet, fruit_sets
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
 from yardplan.sheets.tables import Column, Table
 from yardplan.sun.light import LightReport, PlantLight
@@ -19,10 +18,6 @@ from yardplan.units import System, format_coarse
 _WEIGHTS = {Weight.CONFLICT: "Conflict", Weight.CAUTION: "Caution", Weight.ADVICE: "Advice"}
 #: Things that take less than this many hours a day are not named.
 _WORTH_NAMING = 0.1
-_EXPECTED: Mapping[Expected, str] = {
-    "well": "full crop", "light": "light crop", "not proved": "not proved", "alone": "crops by itself",
-    "light alone": "light crop by itself", "none": "no crop",
-}
 
 
 def findings_table(found: Iterable[Finding], names: Mapping[str, str], units: System) -> Table:
@@ -95,35 +90,27 @@ _MONTHS = (
 
 
 def pollination_table(survey: Survey, units: System) -> Table:
-    """Every plant that takes pollen: its best partner, how far, how long, and why others do not serve."""
-    found = outlooks_for(survey)
-    rows = [_pollen_row(found.net, outlook, units) for outlook in found.of if outlook is not None]
+    """Every plant that flowers for fruit: the crop to expect, its best partner, why others do not serve."""
     return Table(
         title="Pollination",
         columns=(
-            Column("Key", 8, strong=True), Column("Plant", 18), Column("Best partner", 20),
-            Column("Distance", 10, right=True), Column("Days together", 9, right=True),
-            Column("To expect", 14), Column("Why, and why not others", 46),
+            Column("Key", 7, strong=True), Column("Plant", 17), Column("To expect", 15),
+            Column("Best partner", 18), Column("Distance", 9, right=True), Column("In bloom together", 14),
+            Column("Pollen taken", 9), Column("Why; what crossing adds; why not others", 44),
         ),
-        rows=tuple(rows),
-        notes=("Kinds that set fruit by themselves and gain nothing by a partner are left out.",),
+        rows=tuple(_pollen_row(one, units) for one in fruit_sets(outlooks_for(survey))),
+        notes=(
+            "Distance from trunk to trunk. Pollen taken: the share that the plant's own alleles let pass.",
+            "Days in bloom together are those of an average year; how often: in usual, some or few years.",
+        ),
     )
 
 
-def _pollen_row(net: PollenNet, outlook: Outlook, units: System) -> tuple[str, ...]:
-    node = net.nodes[outlook.receiver]
-    partner = far = days = why = ""
-    if outlook.donor is not None:
-        verdict = net.verdict(outlook.donor, outlook.receiver)
-        partner = named(net, outlook.donor)
-        far = format_coarse(float(net.distances[outlook.donor, outlook.receiver]), units)
-        if verdict.overlap is not None and verdict.overlap.by == "dates":
-            days = f"{verdict.overlap.shared:.0f}"
-        why = "; ".join(reason.words for reason in verdict.flagged)
-    others = others_in_words(net, outlook)
-    reasons = ". ".join(words for words in (why, others) if words)
-    expected = _EXPECTED[outlook.expected]
-    return (node.id, node.cultivar.name, partner or "none here", far, days, expected, reasons)
+def _pollen_row(one: FruitSet, units: System) -> tuple[str, ...]:
+    partner = one.donor or ("none here" if one.expected not in {None, "alone"} else "")
+    far = "" if one.distance is None else format_coarse(one.distance, units)
+    reasons = ". ".join(words[:1].upper() + words[1:] for words in (one.why, one.gain) if words)
+    return (one.thing, one.name, one.words, partner, far, one.days, one.taken, reasons)
 
 
 def soil_table(survey: Survey, units: System) -> Table:

@@ -14,9 +14,10 @@ from yardplan.checks.wording import names_of, say
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.finder import hardy_in
-from yardplan.plants.pollen import needs_partner
+from yardplan.plants.fruit_set import fruit_set
+from yardplan.plants.pollen import better_crossed, needs_partner
 from yardplan.plants.pollen_net import YES, PollenNet
-from yardplan.plants.pollen_outlook import Outlook, named
+from yardplan.plants.pollen_outlook import Expected, Outlook, named
 from yardplan.plants.stand import Standing, StandingRow
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
@@ -29,6 +30,7 @@ from yardplan.yard.planting import Planting, PlantKey, Row
 CHECKS_OF: dict[str, tuple[str, ...]] = {
     "Sun": ("light",),
     "Partner": ("pollination", "bloom"),
+    "Fruit": (),
     "Room": ("spacing", "clearance", "access", "beds"),
     "Winter": ("hardiness", "chill", "frost", "air"),
     "Soil": ("soil", "drainage", "rotation"),
@@ -104,7 +106,9 @@ def standing_of(open_yard: OpenYard, thing_id: str) -> Standing | StandingRow | 
 def facts_of(open_yard: OpenYard, subject: Subject) -> list[Fact]:
     """The facts in the order shown."""
     about = [f for f in open_yard.findings if subject.id is not None and subject.id in f.things]
-    makers = {"Sun": _sun, "Partner": _partner, "Room": _room, "Winter": _winter, "Soil": _soil}
+    makers = {
+        "Sun": _sun, "Partner": _partner, "Fruit": _fruit, "Room": _room, "Winter": _winter, "Soil": _soil,
+    }
     facts = [_fact(open_yard, name, about, maker(open_yard, subject)) for name, maker in makers.items()]
     rest = [finding for finding in about if finding.check not in _SPOKEN]
     return [*facts, _fact(open_yard, OTHER, rest, Fact(OTHER, "good", ""))] if rest else facts
@@ -155,6 +159,29 @@ def _partner(open_yard: OpenYard, subject: Subject) -> Fact:
         return Fact("Partner", "good", words)
     blooms = f"{cultivar.bloom_season} bloom" if cultivar.bloom_season else ""
     return Fact("Partner", "unknown", words, blooms)
+
+
+#: The sign of each crop to expect.
+_FRUIT_SIGNS: dict[Expected, Sign] = {
+    "well": "good", "alone": "good", "not proved": "unknown", "light": "caution", "light alone": "caution",
+    "none": "conflict",
+}
+
+
+def _fruit(open_yard: OpenYard, subject: Subject) -> Fact:
+    """The crop to expect where it stands, and the share of pollen taken or what crossing adds."""
+    if subject.id is None:
+        gain = None if subject.cultivar is None else better_crossed(subject.cultivar)
+        return Fact("Fruit", "unknown", "known once it has a place", "" if gain is None else gain.words)
+    found = fruit_set(outlooks_for(open_yard.survey), subject.id)
+    if found is None:
+        return Fact("Fruit", "unknown", "pollination not known")
+    detail = found.gain if found.expected in {"alone", "light alone"} else ""
+    if found.donor is not None and not detail:
+        taken = found.taken
+        detail = f"takes {taken} of its pollen" if found.share is not None else f"share taken {taken}"
+    return Fact("Fruit", "good" if found.expected is None else _FRUIT_SIGNS[found.expected], found.words,
+                detail)
 
 
 def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: str) -> Fact:
