@@ -36,19 +36,21 @@ def draw_partners(painter: QPainter, view: PlanView, taken: Room) -> None:
     """A line for each pair; an arrow where pollen helps one way only."""
     seen = [partner for partner in view.partners if view.sees_points((partner.start, partner.end))]
     for partner in seen:
-        _draw_line(painter, view, partner, view.at(partner.start), view.at(partner.end))
+        _draw_line(painter, view, partner, taken)
     for partner in seen[:_MOST_WORDS]:
         _draw_words(painter, view, partner, taken)
 
 
-def _draw_line(painter: QPainter, view: PlanView, partner: Partner, start: QPointF, end: QPointF) -> None:
-    u = view.unit
+def _draw_line(painter: QPainter, view: PlanView, partner: Partner, taken: Room) -> None:
+    """The line, broken where keys and names stand, with a dot or an arrow at each end."""
+    u, start, end = view.unit, view.at(partner.start), view.at(partner.end)
     dash: tuple[float, ...] = ()
     if partner.strength < _WHOLE:
         dash = (8.0, 4.0) if partner.strength >= _DASHED else (1.5, 4.0)
     weight = HEAVY if not dash else MEDIUM
     painter.setPen(pen("caution", FINE if partner.quiet else weight, u, dash))
-    painter.drawLine(start, end)
+    for one, other in taken.gaps(start, end):
+        painter.drawLine(one, other)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(colour("caution"))
     dot = (2 if partner.quiet else 3) * u
