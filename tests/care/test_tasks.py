@@ -174,7 +174,7 @@ def test_water_amounts_by_weather_or_by_rule() -> None:
         monthly_highs=tuple(mean + 5 for mean in cares.MEANS),
     )
     measured = cares.tasks(cares.plan(cares.orchard(weather)), "bb-water")[0]
-    assert "by what evaporates here" in measured.amount
+    assert "from evaporation here" in measured.amount
 
 
 def test_units_of_the_reader() -> None:

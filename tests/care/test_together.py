@@ -27,7 +27,7 @@ def test_nothing_is_lost_and_days_stay_near() -> None:
 def test_amounts_say_what_they_are_for() -> None:
     yard = yard_of(
         plant("L1", "european plum:Stanley", (3, 4), planted=2026),
-        plant("P1", "european pear:Conference", (15, 4), planted=2026), site=cares.site(),
+        plant("P1", "european pear:Conference", (15, 4), planted=2025), site=cares.site(),
     )
     works = together(cares.plan(yard).tasks)
     water = next(work for work in works if work.first.row == "water-young" and len(work.tasks) > 1)

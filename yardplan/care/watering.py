@@ -58,9 +58,12 @@ def water_words(
     things: Iterable[CareThing], catalogue: Catalogue, site: Site, season: int, years: int | None,
     system: System,
 ) -> str:
-    """The amount in words, a range over the plants: `about 40 to 65 L each in a midsummer week`."""
-    amounts = [litres_a_week(thing, catalogue, site, season, years) for thing in things]
+    """The amount in words, a range over the plants: `40 to 65 L a plant in a dry midsummer week (rule)`."""
+    given = list(things)
+    amounts = [litres_a_week(thing, catalogue, site, season, years) for thing in given]
     low, high = format_volume(min(amounts), system), format_volume(max(amounts), system)
     amount = low if low == high else f"{low} to {high}"
-    rule = "by what evaporates here" if peak_reference(site) is not None else "by the inch-a-week rule"
-    return f"about {amount} each in a midsummer week without rain, {rule}"
+    kinds = {type(thing.placed) for thing in given}
+    each = {frozenset({Row}): "a row", frozenset({Bed}): "a bed"}.get(frozenset(kinds), "a plant")
+    rule = "from evaporation here" if peak_reference(site) is not None else "inch-a-week rule"
+    return f"about {amount} {each} in a dry midsummer week ({rule})"

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from attrs import frozen
 
+from yardplan.care.harvest import harvest_plan
 from yardplan.checks.finding import Finding
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.run import findings as run_checks
@@ -16,6 +17,7 @@ from yardplan.drawing.view import FindingKey
 from yardplan.plants.pollen_outlook import named
 from yardplan.plants.standing import stand_of
 from yardplan.sheets.document import Document, Page
+from yardplan.sheets.harvest_chart import harvest_pages
 from yardplan.sheets.legend import legend_page
 from yardplan.sheets.paper import Paper, Scale, SheetError, usual_paper
 from yardplan.sheets.planting_plan import PlanRequest, plan_pages
@@ -111,6 +113,14 @@ def _findings(order: SheetOrder) -> Sequence[Page]:
     return _tabled(order, findings_table(found, names_of(order.survey), order.units))
 
 
+def _harvest(order: SheetOrder) -> Sequence[Page]:
+    """The table of what ripens when, then its charts."""
+    words = "   ".join(word for word in (order.survey.yard.site.name, order.date) if word)
+    plan = harvest_plan(order.survey, order.year)
+    charts = harvest_pages(plan, _flat(order), order.units, words)
+    return (*_tabled(order, harvest_table(order.survey, order.year, order.units)), *charts)
+
+
 def _light(order: SheetOrder) -> Sequence[Page]:
     report = order.survey.light or light_report(scene_of(order.survey.yard, order.survey.stand))
     return _tabled(order, light_table(order.survey, report))
@@ -128,7 +138,7 @@ SHEETS: dict[str, Callable[[SheetOrder], Sequence[Page]]] = {
     "pollination": lambda order: _tabled(order, pollination_table(order.survey, order.units)),
     "soil": lambda order: _tabled(order, soil_table(order.survey, order.units)),
     "care": lambda order: _tabled(order, care_table(order.survey, order.year, order.units)),
-    "harvest": lambda order: _tabled(order, harvest_table(order.survey, order.year, order.units)),
+    "harvest": _harvest,
 }
 #: What is bound when nothing else is asked for, and the word that asks for every sheet.
 USUAL = ("plan", "schedule", "key")
