@@ -41,7 +41,8 @@ def test_calendar_alone_prints_nothing(yard_file: Path, capsys: pytest.CaptureFi
 
 @pytest.mark.parametrize(("words", "said"), [
     (["--year", "soon"], "write a calendar year"), (["--year", "1200"], "write a calendar year"),
-    (["--ics", "/nowhere/at/all.ics"], "cannot be written"),
+    (["--ics", "/nowhere/at/all.ics"], "cannot be written"), (["--persons", "many"], "how many people"),
+    (["--persons", "0"], "how many people"),
 ])
 def test_errors_are_one_line(
     yard_file: Path, capsys: pytest.CaptureFixture[str], words: list[str], said: str
@@ -50,3 +51,14 @@ def test_errors_are_one_line(
     error = capsys.readouterr().err
     assert said in error
     assert error.count("\n") == 1
+
+
+def test_household(yard_file: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["care", str(yard_file), "--year", "2027", "--persons", "2"]) == 0
+    out = capsys.readouterr().out
+    assert "Need of the household: 2.8 kg a week." in out
+    assert "Far more than that in the weeks from 2027-" in out
+    assert main(["care", str(yard_file), "--year", "2027", "--persons", "2", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["need_kg_a_week"] == pytest.approx(2.8)
+    assert len(told["years"]) == 10

@@ -20,6 +20,7 @@ from yardplan.units import System, format_weight
 _WIDTH = 100
 #: Calendar years that can be asked for.
 _YEARS = (1900, 2200)
+_MOST_PERSONS = 10_000
 
 
 def add_parser(subparsers: Any) -> None:
@@ -32,6 +33,7 @@ def add_parser(subparsers: Any) -> None:
     parser.add_argument("--year", help="calendar year (default: this year)")
     parser.add_argument("--ics", metavar="OUT", help="write an iCalendar file (RFC 5545)")
     parser.add_argument("--json", action="store_true", help="print JSON")
+    parser.add_argument("--persons", help="household to be fed: tells weeks with too much and too little")
     parser.add_argument("--units", choices=("imperial", "metric"), help="units (default: the yard's)")
 
 
@@ -43,18 +45,32 @@ def _year(text: str | None) -> int:
     return int(text)
 
 
+def _persons(text: str | None) -> float | None:
+    if text is None:
+        return None
+    try:
+        persons = float(text)
+    except ValueError:
+        persons = 0.0
+    if not 0 < persons <= _MOST_PERSONS:
+        raise CommandError(f"--persons {text}: write how many people eat from the yard, for example 4")
+    return persons
+
+
 def run(args: argparse.Namespace) -> int:
     """Print the care of a year, or write it as a calendar. Raises CommandError."""
     year, yard = _year(args.year), yard_in(args.file)
     system: System = args.units or yard.site.units
     survey = survey_of(yard)
     plan = care_plan(survey, year, system)
+    harvest = harvest_plan(survey, year, _persons(args.persons))
     if args.ics:
         _write(plan, survey, Path(args.ics))
     if args.json:
-        print_json(as_json(plan, harvest_plan(survey, year), survey))
+        print_json(as_json(plan, harvest, survey))
     elif not args.ics:
         _print(plan, survey, system)
+        _print_harvest(harvest, system)
     return 0
 
 
@@ -79,6 +95,12 @@ def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, A
              "to": one.last.isoformat(), "by_month": one.by_month,
              "kg": None if one.kilograms is None else [round(kg, 1) for kg in one.kilograms]}
             for one in harvest.crops
+        ],
+        "need_kg_a_week": harvest.need,
+        "gluts": [week.start.isoformat() for week in harvest.gluts],
+        "gaps": [week.start.isoformat() for week in harvest.gaps],
+        "years": [
+            {"year": one.start.year, "kg": [round(one.low, 1), round(one.high, 1)]} for one in harvest.years
         ],
     }
 
@@ -123,11 +145,19 @@ def _print(plan: CarePlan, survey: Survey, system: System) -> None:
         kinds = ", ".join(plan.undated)
         _say(f"Work that hangs on bloom or ripening is not dated for {kinds}: give the site temperatures, or "
              "a bloom date seen here.")
-    harvest = harvest_plan(survey, plan.year)
+
+
+def _print_harvest(harvest: HarvestPlan, system: System) -> None:
+    """What is picked when and how much, then gluts and gaps."""
     for crop in harvest.crops:
         amount = _amount(crop, system)
         days = f"{day_words(crop.first)} to {day_words(crop.last)}"
-        _say(f"Harvest of the season from spring {plan.year}: {crop.what}, {days}, {amount}.")
+        _say(f"Harvest of the season from spring {harvest.year}: {crop.what}, {days}, {amount}.")
+    if harvest.need is not None:
+        _say(f"Need of the household: {format_weight(harvest.need, system)} a week.")
+    for name, weeks in (("Far more than that", harvest.gluts), ("Less than that", harvest.gaps)):
+        if weeks and harvest.need is not None:
+            _say(f"{name} in the weeks from {', '.join(week.start.isoformat() for week in weeks)}.")
 
 
 def _amount(crop: HarvestCrop, system: System) -> str:
