@@ -1,0 +1,156 @@
+"""Clear ground: every place where a plant raises no conflict, and why the rest is closed.
+
+It counts both ways: what others do to the plant and what the plant would do to others. Conflicts that no
+place can cure (too cold, barred, nothing here that sets it) close nothing and are told apart.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+import shapely
+from attrs import frozen
+from shapely.geometry.base import BaseGeometry
+from shapely.ops import nearest_points
+
+from yardplan.arrange.closed import Asked, Closed, asked_of
+from yardplan.arrange.closed_clearance import closed_clearance
+from yardplan.arrange.closed_light import LightPass, Progress
+from yardplan.arrange.closed_neighbours import closed_neighbours
+from yardplan.arrange.closed_pollen import closed_pollen, unset
+from yardplan.arrange.closed_room import closed_room
+from yardplan.arrange.closed_soil import closed_soil
+from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.pollination import NAME as POLLINATION
+from yardplan.checks.run import CHECKS
+from yardplan.checks.survey import Survey
+from yardplan.sun.season import Detail
+from yardplan.yard.ground import Point
+from yardplan.yard.planting import Planting
+
+#: A place is chosen so far inside the edge, metres, where there is room: the edge is known to this figure.
+EDGE = 0.1
+_PARTS: tuple[Callable[[Asked], Iterator[Closed]], ...] = (
+    closed_room, closed_clearance, closed_soil, closed_neighbours, closed_pollen,
+)
+
+
+@frozen(kw_only=True, eq=False)
+class ClearGround:
+    """Where a plant could stand without a conflict.
+
+    `open` is that ground; `closed` the rest, reason by reason; `anywhere` conflicts (check, kind) that it has
+    wherever it stands. `light` the detail at which light was counted, None: not yet.
+    """
+
+    plant: str
+    open: BaseGeometry
+    closed: tuple[Closed, ...]
+    anywhere: tuple[tuple[str, str], ...]
+    light: Detail | None
+
+    @property
+    def area(self) -> float:
+        """Square metres of open ground."""
+        return float(self.open.area)
+
+    def holds(self, place: Point) -> bool:
+        """True for a place on open ground."""
+        return bool(self.open.covers(shapely.Point(place)))
+
+    def why(self, place: Point) -> list[Closed]:
+        """The reasons that close a place, in the order of the checks; empty on open ground."""
+        here = shapely.Point(place)
+        return [one for one in self.closed if one.geometry.intersects(here)]
+
+    def nearest(self, place: Point) -> Point | None:
+        """The nearest clear place, a little inside the edge where there is room; None where there is none.
+
+        The place itself where it is clear.
+        """
+        if self.holds(place):
+            return place
+        for inside in (EDGE, EDGE / 10.0, 0.0):
+            room = self.open.buffer(-inside) if inside else self.open
+            if not room.is_empty:
+                near, _ = nearest_points(room, shapely.Point(place))
+                return float(near.x), float(near.y)
+        return None
+
+    def outlines(self) -> tuple[tuple[Point, ...], ...]:
+        """Open ground as outlines for drawing, holes cut open along a line to the rim."""
+        parts = getattr(self.open, "geoms", [self.open])
+        return tuple(
+            tuple((float(x), float(y)) for x, y in piece.exterior.coords[:-1])
+            for part in parts if part.geom_type == "Polygon" and not part.is_empty
+            for piece in _without_holes(part)
+        )
+
+
+def _without_holes(part: shapely.Polygon) -> list[shapely.Polygon]:
+    """A shape cut through each of its holes, so that outlines alone tell it."""
+    if not part.interiors:
+        return [part]
+    x = part.interiors[0].centroid.x
+    x0, y0, x1, y1 = part.bounds
+    halves = [part.intersection(shapely.box(*box)) for box in ((x0, y0, x, y1), (x, y0, x1, y1))]
+    pieces = [piece for half in halves for piece in getattr(half, "geoms", [half])]
+    return [
+        whole for piece in pieces if piece.geom_type == "Polygon" and not piece.is_empty
+        for whole in _without_holes(piece)
+    ]
+
+
+def clear_ground(
+    survey: Survey, planting: Planting, *, light: Detail | None = "full", progress: Progress | None = None
+) -> ClearGround:
+    """Clear ground of a plant: one of the survey's yard that may move, or one that is not planted yet.
+
+    `light`: at which detail light is counted; None leaves it out (quick). `progress` hears 0 to 1.
+    """
+    details: tuple[Detail, ...] = () if light is None else (light,)
+    return list(by_steps(survey, planting, details, progress))[-1]
+
+
+def by_steps(
+    survey: Survey, planting: Planting, details: tuple[Detail, ...] = ("live", "full"),
+    progress: Progress | None = None,
+) -> Iterator[ClearGround]:
+    """The same in steps: at once without light, then with it ever finer."""
+    asked = asked_of(survey, planting)
+    ground = _by_room(asked)
+    yield ground
+    light = LightPass(asked, ground.open, progress)
+    for detail in details:
+        yield _lit(ground, tuple(light.closed(detail)), detail)
+
+
+def _by_room(asked: Asked) -> ClearGround:
+    """Everything but light."""
+    closed = tuple(one for part in _PARTS for one in part(asked) if not one.geometry.is_empty)
+    return ClearGround(
+        plant=asked.plant.id, open=_opened(asked.room, closed), closed=closed, anywhere=_anywhere(asked),
+        light=None,
+    )
+
+
+def _lit(ground: ClearGround, dark: tuple[Closed, ...], detail: Detail) -> ClearGround:
+    """With the ground that light closes taken off what is open without it."""
+    return ClearGround(
+        plant=ground.plant, open=_opened(ground.open, dark), closed=(*ground.closed, *dark),
+        anywhere=ground.anywhere, light=detail,
+    )
+
+
+def _opened(room: BaseGeometry, closed: tuple[Closed, ...]) -> BaseGeometry:
+    return room.difference(shapely.union_all([one.geometry for one in closed])) if closed else room
+
+
+def _anywhere(asked: Asked) -> tuple[tuple[str, str], ...]:
+    """Conflicts of the plant that do not depend on where it stands."""
+    found: list[Finding] = [
+        finding for check in CHECKS if not check.places for finding in check.run(asked.alone)
+        if finding.weight is Weight.CONFLICT
+    ]
+    more = [(POLLINATION, "unset")] if unset(asked) else []
+    return tuple(sorted({(finding.check, finding.kind) for finding in found})) + tuple(more)

@@ -1,0 +1,224 @@
+"""Closed ground: too dark for the plant, or where it would take a neighbour's light below its need.
+
+The plant's own light is computed at nodes of a grid, finer where the limit is near. What it would take of a
+neighbour's is one pass over the neighbour's rays: the plant's shadow with the sun reversed, each ray weighted
+by the light it brings (see sun.reversed). Both count the same points and positions of the sun as the check.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from functools import cached_property, partial
+
+import numpy as np
+from attrs import evolve
+from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
+
+from yardplan.arrange.closed import Asked, Closed
+from yardplan.arrange.contours import Lattice, below_zero, lattice_over
+from yardplan.checks.finding import Figure
+from yardplan.checks.light import NAME, conflict_hours, grown_in
+from yardplan.sun.casters import Caster
+from yardplan.sun.grid import Grid
+from yardplan.sun.places import Neighbour, PlaceLight, counted, neighbours
+from yardplan.sun.reversed import taken_by
+from yardplan.sun.scene import Scene, plant_casters, scene_of
+from yardplan.sun.season import Detail
+
+Array = NDArray[np.float64]
+#: Step of the finest grid, metres; the first, coarse one is halved so many times to get there.
+_STEP, _HALVINGS = 0.25, 3
+_COARSE = 2**_HALVINGS
+#: On lots with more nodes than this the steps grow.
+_NODES = 60_000
+#: A grid is refined where the limit is nearer than half a cell's spread and this, hours a metre of step.
+_NEAR = 0.5
+#: Rough figures lie within this of the fine ones, hours.
+_ROUGH = 0.2
+#: Neighbours whose light comes no nearer to the limit than this on the coarse grid are safe, hours.
+_SAFE = 0.6
+Progress = Callable[[float], None]
+
+
+class LightPass:
+    """Light of one plant among others that stay, over what is open without light."""
+
+    def __init__(self, asked: Asked, open_: BaseGeometry, progress: Progress | None = None) -> None:
+        """`progress` hears 0 to 1 for each detail, and may raise to stop."""
+        self.asked, self.open, self._progress = asked, open_, progress
+        self._rough: Array | None = None
+
+    @cached_property
+    def scene(self) -> Scene:
+        """The yard without the plant."""
+        return scene_of(self.asked.survey.yard, self.asked.survey.stand)
+
+    @cached_property
+    def nodes(self) -> Lattice:
+        """Nodes over what is open so far."""
+        x0, y0, x1, y1 = self.open.bounds
+        step = max(_STEP, (max((x1 - x0) * (y1 - y0), 0.0) / _NODES) ** 0.5)
+        return lattice_over((x0, y0, x1, y1), step, _COARSE)
+
+    @cached_property
+    def own(self) -> list[Caster]:
+        """The plant's crown about a trunk at (0, 0)."""
+        here = evolve(self.asked.plant, place=(0.0, 0.0))
+        return plant_casters(here, self.scene.site, self.scene.gradient)
+
+    @cached_property
+    def limits(self) -> dict[str, float]:
+        """Hours of sun below which each of the others is in conflict, by id."""
+        rules = self.asked.survey.rules
+        return {one.id: conflict_hours(rules, one.crop) for one in grown_in(self.asked.survey)}
+
+    def closed(self, detail: Detail) -> Iterator[Closed]:
+        """Ground that light closes."""
+        if self.open.is_empty:
+            return
+        dark = self._too_dark(detail)
+        if dark is not None:
+            yield dark
+        if self.own and self.limits:
+            yield from self._shaded_others(detail)
+        self._tell(1.0)
+
+    def _tell(self, share: float) -> None:
+        if self._progress is not None:
+            self._progress(share)
+
+    # What the others take from the plant
+
+    def _too_dark(self, detail: Detail) -> Closed | None:
+        crop = self.asked.plant.crop
+        if crop is None:
+            return None
+        limit = conflict_hours(self.asked.survey.rules, crop)
+        if self._rough is None:
+            self._rough = self._sampled(self._light("live"), limit)
+        margin = self._rough if detail == "live" else self._refined(self._light(detail), limit, self._rough)
+        shape = below_zero(np.where(np.isnan(margin), 1.0, margin), self.nodes)
+        if shape.is_empty:
+            return None
+        return self.asked.closed(shape, NAME, "too_dark", (), needed=Figure(limit, "hours"))
+
+    def _light(self, detail: Detail) -> PlaceLight:
+        return PlaceLight(self.scene, self.asked.plant, counted(self.scene, detail), detail)
+
+    def _sampled(self, light: PlaceLight, limit: float) -> Array:
+        """Hours above the limit at every node: computed where it is near, straight in between elsewhere.
+
+        From a coarse grid to ever finer ones; nan where no open ground is near.
+        """
+        found: Array | None = None
+        for level in range(_HALVINGS + 1):
+            nodes = _thinned(self.nodes, 2 ** (_HALVINGS - level))
+            needed = nodes.near(self.open, 1.5 * nodes.step)
+            if found is None:
+                found, wanted = np.full(needed.shape, np.nan), needed
+            else:
+                wanted = _near_nodes(found, _NEAR * nodes.step) & needed
+                found = _twice_as_fine(found)
+                wanted[::2, ::2] = False
+            points = nodes.points.reshape(nodes.rows, nodes.cols, 2)
+            found[wanted] = light.hours(points[wanted], partial(self._tell_level, level)) - limit
+        assert found is not None  # there is at least one level
+        return found
+
+    def _tell_level(self, level: int, share: float) -> None:
+        self._tell(0.5 * (level + share) / (_HALVINGS + 1))
+
+    def _refined(self, light: PlaceLight, limit: float, rough: Array) -> Array:
+        """The same at a finer detail, computed where the rough figures come near the limit."""
+        nodes = self.nodes
+        wanted = (np.abs(rough) < _ROUGH) | _crossed(rough)
+        points = nodes.points.reshape(nodes.rows, nodes.cols, 2)
+        found = rough.copy()
+        found[wanted] = light.hours(points[wanted], lambda share: self._tell(0.5 * share)) - limit
+        return found
+
+    # What the plant takes from the others
+
+    def _shaded_others(self, detail: Detail) -> Iterator[Closed]:
+        threatened = self._threatened
+        if not threatened:
+            return
+        setting = counted(self.scene, detail)
+        for done, one in enumerate(neighbours(self.scene, threatened, setting, detail)):
+            self._tell(0.5 + 0.5 * done / len(threatened))
+            limit = self.limits[one.id]
+            if one.hours < limit:
+                continue  # in the dark already, whatever is planted
+            shape = below_zero(one.hours - limit - self._taken(one, self.nodes), self.nodes)
+            if not shape.is_empty:
+                yield self.asked.closed(
+                    shape, NAME, "shades", (one.id,), needed=Figure(limit, "hours"),
+                    hours=Figure(one.hours, "hours"),
+                )
+
+    @cached_property
+    def _threatened(self) -> list[str]:
+        """Neighbours that might lose too much somewhere on open ground, by a coarse look."""
+        coarse = _thinned(self.nodes, 4)
+        needed = coarse.near(self.open, 1.5 * coarse.step)
+        setting = counted(self.scene, "live")
+        found = []
+        for one in neighbours(self.scene, list(self.limits), setting, "live"):
+            spare = one.hours - self.limits[one.id]
+            if spare >= -_SAFE and self._taken(one, coarse)[needed].max(initial=0.0) > spare - _SAFE:
+                found.append(one.id)
+        return found
+
+    def _taken(self, one: Neighbour, nodes: Lattice) -> Array:
+        """Hours that the plant would take from a neighbour, with its trunk at each node."""
+        half = nodes.step / 2.0
+        grid = Grid(nodes.x0 - half, nodes.y0 - half, nodes.step, nodes.rows, nodes.cols)
+        return taken_by(self.own, one.rays, grid, self.scene.gradient)
+
+
+def _thinned(nodes: Lattice, by: int) -> Lattice:
+    """Every so-manieth node each way."""
+    return Lattice(
+        nodes.x0, nodes.y0, nodes.step * by, (nodes.rows - 1) // by + 1, (nodes.cols - 1) // by + 1
+    )
+
+
+def _corners(found: Array) -> Array:
+    """The four corners of every cell."""
+    return np.stack([found[:-1, :-1], found[1:, :-1], found[:-1, 1:], found[1:, 1:]])
+
+
+def _crossed(found: Array) -> NDArray[np.bool_]:
+    """Nodes of the cells that the limit crosses."""
+    corners = _corners(found)
+    cell = (corners.min(axis=0) < 0.0) & (corners.max(axis=0) >= 0.0)
+    nodes = np.zeros(found.shape, dtype=bool)
+    for row in range(2):
+        for col in range(2):
+            nodes[row : row + cell.shape[0], col : col + cell.shape[1]] |= cell
+    return nodes
+
+
+def _near_nodes(found: Array, room: float) -> NDArray[np.bool_]:
+    """Nodes, twice as fine, of the cells in which the limit may be crossed; `room` hours."""
+    corners = _corners(found)
+    low, high = corners.min(axis=0), corners.max(axis=0)
+    slack = room + 0.5 * (high - low)
+    near = (low - slack < 0.0) & (high + slack > 0.0)
+    rows, cols = near.shape
+    nodes = np.zeros((rows * 2 + 1, cols * 2 + 1), dtype=bool)
+    for row in range(3):
+        for col in range(3):
+            nodes[row : row + rows * 2 - 1 : 2, col : col + cols * 2 - 1 : 2] |= near
+    return nodes
+
+
+def _twice_as_fine(found: Array) -> Array:
+    """Straight lines between nodes, with half the step."""
+    rows, cols = found.shape
+    fine = np.empty((rows * 2 - 1, cols * 2 - 1))
+    fine[::2, ::2] = found
+    fine[1::2, ::2] = (found[:-1] + found[1:]) / 2.0
+    fine[:, 1::2] = (fine[:, :-1:2] + fine[:, 2::2]) / 2.0
+    return fine

@@ -1,0 +1,28 @@
+"""Closed ground: roots of walnuts that harm this plant, and what it would harm as a walnut itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import shapely
+
+from yardplan.arrange.closed import Asked, Closed, grown, length
+from yardplan.checks.finding import Mark
+from yardplan.checks.groups import kind_of
+from yardplan.checks.neighbours import NAME, injured, toxic_reach
+from yardplan.checks.spots import Spot, spots
+
+
+def closed_neighbours(asked: Asked) -> Iterator[Closed]:
+    """Ground too near to walnuts, or as a walnut too near to what they harm."""
+    plant = asked.plant
+    own = Spot(
+        plant.id, kind_of(plant), plant, shapely.Point(plant.place), Mark((plant.place,)), planned=True
+    )
+    if not (own.in_group("walnut") or own.in_group("juglone injured")):
+        return
+    for other in spots(asked.survey):
+        walnut, hurt = (own, other) if own.in_group("walnut") else (other, own)
+        if injured(walnut, hurt):
+            near, far = toxic_reach(asked.survey, walnut)
+            yield asked.closed(grown(other.shape, near), NAME, "juglone", (other.id,), wanted=length(far))

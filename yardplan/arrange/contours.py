@@ -1,0 +1,103 @@
+"""Shapes of ground from numbers sampled on a grid of nodes."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import shapely
+from attrs import frozen
+from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
+
+Array = NDArray[np.float64]
+Mask = NDArray[np.bool_]
+
+
+@frozen
+class Lattice:
+    """`rows` x `cols` nodes `step` metres apart; the first at (x0, y0), rows go up the drawing."""
+
+    x0: float
+    y0: float
+    step: float
+    rows: int
+    cols: int
+
+    @property
+    def xs(self) -> Array:
+        """x of the columns."""
+        return self.x0 + np.arange(self.cols) * self.step
+
+    @property
+    def ys(self) -> Array:
+        """y of the rows."""
+        return self.y0 + np.arange(self.rows) * self.step
+
+    @property
+    def points(self) -> Array:
+        """All nodes row by row, (rows * cols, 2)."""
+        x, y = np.meshgrid(self.xs, self.ys)
+        return np.column_stack([x.ravel(), y.ravel()])
+
+    def near(self, shape: BaseGeometry, margin: float) -> Mask:
+        """Nodes within a distance of a shape, (rows, cols)."""
+        wide = shape.buffer(margin, quad_segs=4)
+        shapely.prepare(wide)
+        points = self.points
+        inside: Mask = shapely.contains_xy(wide, points[:, 0], points[:, 1])
+        return inside.reshape(self.rows, self.cols)
+
+
+def lattice_over(bounds: tuple[float, float, float, float], step: float, whole: int = 1) -> Lattice:
+    """Nodes that cover x0, y0, x1, y1; the number of steps each way is a multiple of `whole`."""
+    x0, y0, x1, y1 = bounds
+    across, up = (whole * max(1, math.ceil(side / (step * whole) + 1e-9)) for side in (x1 - x0, y1 - y0))
+    return Lattice(x0, y0, step, up + 1, across + 1)
+
+
+def below_zero(values: Array, lattice: Lattice) -> BaseGeometry:
+    """Where numbers at the nodes, taken as straight in between, are below 0."""
+    low = values < 0.0
+    whole = low[:-1, :-1] & low[:-1, 1:] & low[1:, 1:] & low[1:, :-1]
+    some = low[:-1, :-1] | low[:-1, 1:] | low[1:, 1:] | low[1:, :-1]
+    parts = [*_runs(whole, lattice), *_cut_cells(values, some & ~whole, lattice)]
+    return shapely.union_all(parts) if parts else shapely.Polygon()
+
+
+def _runs(whole: Mask, lattice: Lattice) -> list[BaseGeometry]:
+    """Cells that lie below 0 altogether, those side by side as one rectangle."""
+    padded = np.pad(whole.astype(np.int8), ((0, 0), (1, 1)))
+    change = np.diff(padded, axis=1)
+    row, start = np.nonzero(change == 1)
+    _, end = np.nonzero(change == -1)
+    x0, y0, step = lattice.x0, lattice.y0, lattice.step
+    return list(shapely.box(x0 + start * step, y0 + row * step, x0 + end * step, y0 + (row + 1) * step))
+
+
+_CORNERS = ((0, 0), (0, 1), (1, 1), (1, 0))
+
+
+def _cut_cells(values: Array, cut: Mask, lattice: Lattice) -> list[BaseGeometry]:
+    """The part below 0 of every cell that the edge crosses."""
+    found: list[BaseGeometry] = []
+    for row, col in np.argwhere(cut):
+        ring = _ring([float(values[row + r, col + c]) for r, c in _CORNERS])
+        if len(ring) >= 3:
+            x, y = lattice.x0 + col * lattice.step, lattice.y0 + row * lattice.step
+            found.append(shapely.Polygon([(x + u * lattice.step, y + v * lattice.step) for u, v in ring]))
+    return [part for part in found if part.area > 0.0]
+
+
+def _ring(corners: list[float]) -> list[tuple[float, float]]:
+    """Corners below 0 of a unit cell, and the places where its edges cross 0, in order."""
+    ring: list[tuple[float, float]] = []
+    for k, value in enumerate(corners):
+        following = corners[(k + 1) % 4]
+        (r0, c0), (r1, c1) = _CORNERS[k], _CORNERS[(k + 1) % 4]
+        if value < 0.0:
+            ring.append((float(c0), float(r0)))
+        if (value < 0.0) != (following < 0.0):
+            share = value / (value - following)
+            ring.append((c0 + share * (c1 - c0), r0 + share * (r1 - r0)))
+    return ring
