@@ -17,6 +17,7 @@ from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
 from yardplan.sun import clock
+from yardplan.sun.clock import Clock
 from yardplan.sun.scene import HORIZON, SLOPE
 from yardplan.sun.spot import Spot, Stretch
 from yardplan.yard.site import Site
@@ -36,12 +37,13 @@ _FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
 
 @frozen(kw_only=True)
 class SpotChart:
-    """What is drawn: the spot, names of things by id, the site for its clock; `width` in style units."""
+    """What is drawn: the spot, names of things by id, site and clock; `width` in style units."""
 
     spot: Spot
     names: Mapping[str, str]
     site: Site
     width: float = 300.0
+    clock: Clock = "zone"
 
 
 def spot_lines(chart: SpotChart) -> list[str]:
@@ -50,7 +52,7 @@ def spot_lines(chart: SpotChart) -> list[str]:
     return [
         f"{light.hours:.1f} h of direct sun a day",
         f"of {light.open_hours:.1f} h in the open; {light.open_light:.0%} of open light",
-        f"before 10 solar {light.hours_morning:.1f} h; midsummer {light.hours_midsummer:.1f} h",
+        f"before 10 by the sun {light.hours_morning:.1f} h; midsummer {light.hours_midsummer:.1f} h",
     ]
 
 
@@ -67,7 +69,7 @@ def _minutes(one: Stretch) -> float:
 
 def _blocked(one: Stretch, chart: SpotChart) -> str:
     name = _FAR.get(one.by or "", chart.names.get(one.by or "", one.by or ""))
-    start, end = (clock.clock_text(at, chart.site) for at in (one.start, one.end))
+    start, end = (clock.clock_text(at, chart.site, chart.clock) for at in (one.start, one.end))
     part = "" if one.light <= _DARK else f", {one.light:.0%} gets through"
     return f"{start} to {end} {name}{part}"
 
@@ -106,13 +108,14 @@ def _hours(chart: SpotChart) -> tuple[float, float]:
 
 
 def _clock(at: object, chart: SpotChart) -> float:
-    return clock.shown(at, chart.site)[1]  # type: ignore[arg-type]
+    return clock.shown(at, chart.site, chart.clock)[1]  # type: ignore[arg-type]
 
 
 def _draw_day(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -> float:
     """The day's heading, bar, clock and who blocks; returns the y below."""
     day, u = chart.spot.day, view.unit
-    title = f"{day.day.day} {day.day.strftime('%B')}: {day.hours:.1f} of {day.open_hours:.1f} h"
+    by = "sun time" if chart.clock == "solar" else "local time"
+    title = f"{day.day.day} {day.day.strftime('%B')}, {by}: {day.hours:.1f} of {day.open_hours:.1f} h"
     draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), title, _TEXT)
     y = at.top() + _line(view)
     if not day.bar:

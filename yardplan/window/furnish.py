@@ -20,12 +20,14 @@ if TYPE_CHECKING:
 
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
+    from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
 
     window.year = YearControl(window.open_yard)
     window.menuBar().setCornerWidget(window.year, Qt.Corner.TopRightCorner)
     window.year.show()
+    window.tools.dress()
     side = Side(window.open_yard)
     window.side = side
     window.side_dock.setWidget(side)
@@ -35,6 +37,7 @@ def furnish(window: MainWindow) -> None:
     window.resizeDocks([window.season_dock], [SEASON_HEIGHT], Qt.Orientation.Vertical)
     side.card_wanted.connect(window.panel_commands.show_card_of)
     side.site_wanted.connect(window.panel_commands.show_site)
+    window.light_room = LightRoom(window, side)
     _start_panel(window)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QShowEvent
@@ -12,7 +13,6 @@ from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QWidget
 from yardplan.window.actions import Actions
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
-from yardplan.window.care_command import CareCommand
 from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
 from yardplan.window.menus import MENUS
@@ -22,9 +22,13 @@ from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
 from yardplan.window.sides import Side
 from yardplan.window.status_line import StatusLine
+from yardplan.window.take_home import TakeHome
 from yardplan.window.theme import Theme
 from yardplan.window.tool_column import ToolColumn
 from yardplan.window.tools.toolbox import TOOLS
+
+if TYPE_CHECKING:
+    from yardplan.window.light.room import LightRoom
 
 #: Size of the first window, pixels.
 FIRST_SIZE = (1680, 1020)
@@ -57,7 +61,7 @@ class MainWindow(QMainWindow):
         self.commands = CommandTable(self)
         self.menus = self.actions_.menus(self, MENUS)
         self.panel_commands = PanelCommands(self)
-        self.care_command = CareCommand(self)
+        self.take_home = TakeHome(self)
         self._place_file_menus()
         self.tools = ToolColumn([self.actions_[f"tool {kind.icon}"] for kind in TOOLS])
         self.addToolBar(Qt.ToolBarArea.LeftToolBarArea, self.tools)
@@ -66,6 +70,7 @@ class MainWindow(QMainWindow):
         self.side_dock = self._dock("Beside the sheet", "side", Qt.DockWidgetArea.RightDockWidgetArea)
         self.season_dock = self._dock("Season", "season", Qt.DockWidgetArea.BottomDockWidgetArea)
         self.side: Side | None = None
+        self.light_room: LightRoom | None = None
         self.start_panel: QWidget | None = None
         self.theme: Theme | None = None
         self.setAcceptDrops(True)

@@ -17,7 +17,7 @@ MENUS: dict[str, tuple[str, ...]] = {
     ),
     "&Draw": tuple(f"tool {kind.icon}" for kind in TOOLS),
     "&Planting": ("choose", "plants list", ""),
-    "&Light": ("shadows",),
+    "&Light": ("tool light", "", "shadows"),
     "&Season": ("year less", "year more", "mature size"),
     "S&heets": (),
     "&Help": ("find command",),

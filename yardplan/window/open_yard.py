@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from attrs import frozen
 from PySide6.QtCore import QObject, Signal
@@ -42,10 +42,11 @@ class InHand:
 
 @frozen
 class Moment:
-    """Day (`MM-DD`) and hour (solar time, 0 to 24) that drive the shadows on the plan."""
+    """Day (`MM-DD`) and hour (0 to 24) that drive the shadows on the plan; by the sun or the site's zone."""
 
     day: str = "06-21"
     hour: float = 12.0
+    clock: Literal["solar", "zone"] = "solar"
 
 
 class OpenYard(QObject):
@@ -53,6 +54,8 @@ class OpenYard(QObject):
 
     #: What is shown changed: a Change from what was shown before.
     shown = Signal(object)
+    #: The window goes: long work ends.
+    closing = Signal()
     #: Another document was opened or begun.
     loaded = Signal()
     #: The document was written to its file.
@@ -325,4 +328,5 @@ class OpenYard(QObject):
         """Stop long work; call before the window goes."""
         # A stack that is taken down still tells of its steps, to listeners that are gone by then.
         self.undo_stack.blockSignals(True)
+        self.closing.emit()
         self.checks.stop()

@@ -46,6 +46,8 @@ from yardplan.yard.ground import Outline, Point
 SETTLE_MS = 150
 #: Labels find their best places again so long after something was put down, milliseconds.
 ARRANGE_MS = 500
+#: Shadows that moved become part of the still picture again so long after the last step, milliseconds.
+MOMENT_MS = 1500
 #: One press of an arrow key pans so many pixels when nothing is selected.
 PAN_PIXELS = 60
 
@@ -90,6 +92,8 @@ class Canvas(QWidget):
         self._settle.timeout.connect(self._settled)
         self._arrange = QTimer(self, singleShot=True, interval=ARRANGE_MS)
         self._arrange.timeout.connect(self._settled)
+        self._moment_rests = QTimer(self, singleShot=True, interval=MOMENT_MS)
+        self._moment_rests.timeout.connect(self._moment_rested)
         self.entry = LengthEntry(self)
         self.entry.sent.connect(self._typed)
         self.entry.closed.connect(self._close_entry)
@@ -116,8 +120,8 @@ class Canvas(QWidget):
         yard.shown.connect(self._on_shown)
         yard.loaded.connect(self._on_loaded)
         yard.findings_changed.connect(self.update)
-        yard.light_changed.connect(self._redraw)
-        yard.moment_changed.connect(self._redraw)
+        yard.light_changed.connect(self.update)
+        yard.moment_changed.connect(self._on_moment)
         yard.selection_changed.connect(self._on_selection)
         yard.in_hand_changed.connect(self._on_in_hand)
         yard.place_wanted.connect(self.show_place)
@@ -128,8 +132,15 @@ class Canvas(QWidget):
         self.scene.follow(change, self.tool.live)
         self.update()
 
-    def _redraw(self) -> None:
-        self.scene.forget()
+    def _on_moment(self) -> None:
+        """Shadows move: they are painted apart from the rest until the hour rests."""
+        if self.scene.layers.shadows:
+            self.scene.shade_moves = True
+            self._moment_rests.start()
+            self.update()
+
+    def _moment_rested(self) -> None:
+        self.scene.shade_moves = False
         self.update()
 
     def _on_loaded(self) -> None:

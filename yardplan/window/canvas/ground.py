@@ -16,7 +16,7 @@ from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.drawing.ground_labels import Label
 from yardplan.drawing.labels import arrange, arranged, draw_arranged
-from yardplan.drawing.painter import draw_ground, draw_plants
+from yardplan.drawing.painter import draw_built, draw_flat, draw_ground, draw_plants
 from yardplan.drawing.style import colour
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.boxes import Boxes
@@ -37,6 +37,9 @@ class GroundPicture:
 
     def __init__(self, shade: Shade) -> None:
         self.picture = StillPicture(colour("paper"))
+        #: What stands on the ground, apart from it while light or shadows change between the two.
+        self.top = StillPicture()
+        self.parted = False
         self.shade = shade
         self._live: frozenset[str] = frozenset()
         self._labels: tuple[Label, ...] = ()
@@ -51,6 +54,13 @@ class GroundPicture:
     def forget(self) -> None:
         """Too much changed: paint all of it again."""
         self.picture.forget()
+        self.top.forget()
+
+    def part(self, parted: bool) -> None:
+        """Keep what stands on the ground in a picture of its own, or all in one, which is shown faster."""
+        if parted != self.parted:
+            self.parted = parted
+            self.forget()
 
     def set_live(self, live: frozenset[str]) -> None:
         """Things taken up leave the picture, things put down come back."""
@@ -80,9 +90,11 @@ class GroundPicture:
             self._mend(make(self.picture.view))
             return
         self.picture.renew(view, ratio, lambda painter, wide: self._paint_all(painter, make(wide)))
+        if self.parted:
+            self.top.renew(view, ratio, lambda p, wide: self._paint_top(p, self._still(make(wide))))
 
     def _paint_all(self, painter: QPainter, shown: PlanView) -> None:
-        shown = self._shaded(evolve(shown, without=self._live))
+        shown = self._still(shown)
         self._boxes.follow(shown)
         self._keep(arranged(shown))
         self._paint(painter, shown)
@@ -90,7 +102,7 @@ class GroundPicture:
         self.unsettled = False
 
     def _mend(self, shown: PlanView) -> None:
-        shown = self._shaded(evolve(shown, without=self._live))
+        shown = self._still(shown)
         again = frozenset(self._again)
         self._boxes.follow(shown)
         back = again - self._live
@@ -102,14 +114,30 @@ class GroundPicture:
         region = self._region(shown)
         part = evolve(shown, window=QRectF(region.boundingRect()))
         self.picture.patch(region, lambda painter: self._paint(painter, part))
+        if self.parted:
+            self.top.patch(region, lambda painter: self._paint_top(painter, part))
         self._done()
         self.unsettled = True
 
-    def _shaded(self, shown: PlanView) -> PlanView:
-        return evolve(shown, shadows=self.shade.still(self._live)) if shown.layers.shadows else shown
+    def _still(self, shown: PlanView) -> PlanView:
+        """The view of what stays, with its shadows where they belong to this picture."""
+        shown = evolve(shown, without=self._live)
+        if self.parted or not shown.layers.shadows:
+            return shown
+        return evolve(shown, shadows=self.shade.still(self._live))
 
     def _paint(self, painter: QPainter, shown: PlanView) -> None:
+        if self.parted:
+            draw_flat(painter, shown)
+            return
         draw_ground(painter, shown)
+        self._paint_plants(painter, shown)
+
+    def _paint_top(self, painter: QPainter, shown: PlanView) -> None:
+        draw_built(painter, shown)
+        self._paint_plants(painter, shown)
+
+    def _paint_plants(self, painter: QPainter, shown: PlanView) -> None:
         draw_plants(painter, shown)
         if shown.layers.labels:
             draw_arranged(painter, shown, self._labels)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
+from typing import TYPE_CHECKING
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
@@ -20,13 +21,17 @@ from yardplan.window.canvas.overlay_paint import paint_overlay
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
 from yardplan.window.canvas.pollen_shown import PollenShown
 from yardplan.window.canvas.shade import Shade
+from yardplan.window.canvas.snapping import Snapped
 from yardplan.window.canvas.view import Bounds, View, bounds_of
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.desk import Desk
-from yardplan.window.tools.tool import Tool
+from yardplan.window.tools.tool import Overlay, Tool
 from yardplan.yard.change import Change
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
+
+if TYPE_CHECKING:
+    from yardplan.window.light.layer import LightLayer
 
 #: Ground shown round everything when the yard is fitted, metres.
 _ROUND = 1.5
@@ -51,6 +56,12 @@ class Scene:
         self.pollen = PollenShown(open_yard)
         self.words = StillPicture()
         self.furniture = FixedPicture()
+        #: The light over the ground, when the window has one.
+        self.light: LightLayer | None = None
+        #: Marks of who takes a plant's light.
+        self.shade_marks: Callable[[], Overlay] = Overlay
+        #: True while the shadows move with the hour: they are painted each frame then.
+        self.shade_moves = False
         self._live: frozenset[str] = _Nobody
         self._words_key: object = None
         self._words_at = 0.0
@@ -137,6 +148,10 @@ class Scene:
         painter.setClipRect(field)
         self._refresh(view, ratio, resting)
         self.ground.picture.show(painter, view)
+        if self.ground.parted:
+            self._paint_shade(painter, shown)
+            self.ground.top.show(painter, view)
+            self._paint_light_words(painter, shown, field, resting)
         if self._live:
             self._paint_live(painter, shown)
         self.calm.picture.show(painter, view)
@@ -145,14 +160,31 @@ class Scene:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint_about_chosen(painter, view, shown, field)
         self.words.show(painter, view)
+        paint_overlay(painter, view, self.shade_marks(), Snapped((0.0, 0.0)))
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
         painter.setClipping(False)
         self.furniture.show(
             painter, (view.width, view.height, view.scale, focused), view, ratio,
             furnishing.parts(shown), lambda p: furnishing.paint_furniture(p, shown, focused=focused),
         )
+        if self.light is not None and self.light.on:
+            self.light.paint_legend(painter, shown, field)
+
+    def _paint_shade(self, painter: QPainter, shown: PlanView) -> None:
+        """Light and shadows, between the ground and what stands on it."""
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self.light is not None and self.light.on:
+            self.light.paint(painter, shown)
+        if self.layers.shadows:
+            draw_shadows(painter, evolve(shown, shadows=self.shade.still(_Nobody)))
+
+    def _paint_light_words(self, painter: QPainter, shown: PlanView, field: QRectF, resting: bool) -> None:
+        if self.light is not None and self.light.on:
+            placed = evolve(self._with_room(shown, field, field), window=field)
+            self.light.paint_figures(painter, placed, resting=resting and not self._live)
 
     def _refresh(self, view: View, ratio: float, resting: bool) -> None:
+        self.ground.part(self.shade_moves or (self.light is not None and self.light.on))
         if resting or self.ground.picture.empty:
             self.ground.bring_up(view, ratio, lambda v: self.plan_view(v, ratio))
         if not (resting or self.calm.picture.empty):
@@ -195,7 +227,7 @@ class Scene:
 
     def _paint_live(self, painter: QPainter, shown: PlanView) -> None:
         dragged = evolve(shown, only=self._live)
-        if self.layers.shadows:
+        if self.layers.shadows and not self.ground.parted:
             draw_shadows(painter, evolve(dragged, shadows=self.shade.moving(self._live)))
         plan.draw_ground(painter, dragged)
         plan.draw_plants(painter, dragged)
@@ -204,6 +236,9 @@ class Scene:
     def _with_room(self, shown: PlanView, field: QRectF, area: QRectF) -> PlanView:
         """The view told where words stand already: the furniture and the labels within an area."""
         boxed = furnishing.with_boxes(shown, field)
+        legend = self.light.legend_box(shown, field) if self.light is not None and self.light.on else None
+        if legend is not None:
+            boxed = evolve(boxed, keep_clear=(*boxed.keep_clear, legend))
         labels = self.ground.words_near(shown, area)
         return evolve(
             boxed, keep_clear=(*boxed.keep_clear, *labels), layers=evolve(shown.layers, labels=False)

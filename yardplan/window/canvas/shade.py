@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable
-from datetime import date
 from typing import TYPE_CHECKING
 
 from attrs import evolve
@@ -18,8 +17,6 @@ from yardplan.yard.yard import Yard
 if TYPE_CHECKING:
     from yardplan.sun.scene import Scene
 
-#: A year of 365 days: a day of no year is meant.
-_YEAR = 2023
 _Key = tuple[int | None, Moment, Site]
 
 
@@ -89,11 +86,10 @@ class Shade:
 
 
 def _outlines(scene: Scene, moment: Moment) -> dict[str, tuple[Outline, ...]]:
-    from yardplan.sun.clock import moment as at
     from yardplan.sun.shadows import shadows_at
+    from yardplan.window.light.clocks import instant
 
-    month, day = (int(part) for part in moment.day.split("-"))
-    when = at(date(_YEAR, month, min(day, 28) if month == 2 else day), moment.hour, scene.site, "solar")
+    when = instant(moment, scene.site)
     return {shadow.owner: tuple(_rings(shadow.outline)) for shadow in shadows_at(scene, when).shadows}
 
 

@@ -27,10 +27,11 @@ def count_text(weight: Weight, number: int) -> str:
 
 
 PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
+SHADE_STEP = "Show the shade"
 #: The next step that the program can take for findings of a check.
 _STEPS = {
     "pollination": PARTNER_STEP, "bloom": SITE_STEP, "known": FIELDS_STEP, "containers": FIELDS_STEP,
-    "hardiness": FIELDS_STEP, "chill": FIELDS_STEP, "spacing": FIELDS_STEP,
+    "light": SHADE_STEP, "hardiness": FIELDS_STEP, "chill": FIELDS_STEP, "spacing": FIELDS_STEP,
 }
 #: Kinds of finding that lack a fact of the site.
 _SITE_KINDS = frozenset({
@@ -119,6 +120,8 @@ class FindingsList(QWidget):
     #: The site card, or the fields of what is selected, is the next step.
     site_wanted = Signal()
     fields_wanted = Signal()
+    #: Who takes the light of a thing, by id, is the next step.
+    shade_wanted = Signal(str)
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -194,6 +197,8 @@ class FindingsList(QWidget):
             self.partners_wanted.emit(getattr(thing, "plant", None), row.finding.things[0])
         elif words == SITE_STEP:
             self.site_wanted.emit()
+        elif words == SHADE_STEP:
+            self.shade_wanted.emit(row.finding.things[0])
         else:
             self._open_yard.select(row.finding.things)
             self.fields_wanted.emit()

@@ -24,6 +24,10 @@ class Desk:
         self.snapped = Snapped((0.0, 0.0))
         self.say: Callable[[str], None] = lambda _text: None
         self.ask_text: Callable[[str, str], str | None] = lambda _question, _text: None
+        #: The light at a spot: look there (and keep it), leave the sheet, what is known in a few words.
+        self.look_at: Callable[[Point, bool], None] = lambda _place, _keep: None
+        self.leave_spot: Callable[[], None] = lambda: None
+        self.spot_words: Callable[[], str] = lambda: ""
 
     def snap(
         self,

@@ -1,0 +1,100 @@
+"""The overlay on the sheet: tones and lines under the plants, their figures, and the legend in the corner."""
+
+from __future__ import annotations
+
+from attrs import evolve
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QPainter
+
+from yardplan.drawing.light_labels import LightLabel, draw_light_labels, light_labels, still_true
+from yardplan.drawing.light_legend import draw_light_legend, legend_size
+from yardplan.drawing.light_picture import draw_light
+from yardplan.drawing.view import PlanView
+from yardplan.sun.classes import Measure
+from yardplan.sun.light import GroundField
+from yardplan.window.light.ground_light import GroundLight
+from yardplan.window.light.words import grown_words, title_of, when_of
+
+#: From the frame's corner to the legend, pixels.
+_INSET = 10.0
+
+
+class LightLayer:
+    """Paints a GroundLight; the figures stand still while things are dragged."""
+
+    def __init__(self, ground: GroundLight) -> None:
+        self.ground = ground
+        self._labels: tuple[LightLabel, ...] = ()
+        self._labelled: GroundField | None = None
+        self._key: object = None
+
+    @property
+    def on(self) -> bool:
+        """True when there is anything to paint."""
+        return self.ground.on
+
+    def paint(self, painter: QPainter, shown: PlanView) -> None:
+        """Tones and lines."""
+        if self.ground.field is not None:
+            draw_light(painter, self._lit(shown))
+
+    def _lit(self, shown: PlanView) -> PlanView:
+        return evolve(shown, light=self.ground.field, light_pale=not self.ground.fresh)
+
+    def paint_figures(self, painter: QPainter, shown: PlanView, *, resting: bool) -> None:
+        """The figures on the lines; new places are found only when nothing moves."""
+        field = self.ground.field
+        if field is None:
+            return
+        key = (shown.scale, shown.window and shown.window.size(), shown.layers)
+        if resting and (field is not self._labelled or key != self._key):
+            self._labels = light_labels(self._lit(shown))
+            self._labelled, self._key = field, key
+        labels = self._labels if field is self._labelled else still_true(field, self._labels)
+        draw_light_labels(painter, shown, labels)
+
+    def legend_box(self, shown: PlanView, field: QRectF) -> QRectF | None:
+        """Where the legend stands within the sheet's frame; None where there is no room for it."""
+        wide, high = legend_size(shown, self.note(shown), measure=self._measure(), title=self._title())
+        if wide > field.width() / 2 or high > field.height() - 2 * _INSET:
+            return None
+        return QRectF(field.left() + _INSET, field.top() + _INSET, wide, high)
+
+    def paint_legend(self, painter: QPainter, shown: PlanView, field: QRectF) -> None:
+        """The legend, which also says how fresh the light is."""
+        box = self.legend_box(shown, field)
+        if box is not None:
+            corner = QPointF(round(box.left()), round(box.top()))
+            note = self.note(shown)
+            draw_light_legend(painter, shown, corner, note, measure=self._measure(), title=self._title())
+
+    def _measure(self) -> Measure:
+        return self.ground.wanted.measure
+
+    def _title(self) -> str:
+        return title_of(self.ground.wanted)
+
+    def note(self, shown: PlanView) -> str:
+        """Of which days and which size, and what open ground has; whether it is being worked out."""
+        ground = self.ground
+        wanted = ground.wanted
+        grown = grown_words(shown.stand.year, wanted.planting)
+        lines = [when_of(wanted, shown.yard.site.growing_season)]
+        share = wanted.measure.startswith("share")
+        if ground.field is None:
+            lines.append(grown)
+        elif ground.field.open_hours <= 0.0:
+            lines.append("the sun does not rise high enough")
+        else:
+            lines.append(grown if share else f"{grown}; open ground {ground.field.open_hours:.1f} h")
+        lines.append(self._state())
+        return "\n".join(lines)
+
+    def _state(self) -> str:
+        """One line always, so that the legend keeps its size."""
+        ground = self.ground
+        if ground.field is None:
+            return f"being worked out, {ground.share:.0%}" if ground.share < 1.0 else "not known"
+        if not ground.fresh:
+            return "pale: of before, being worked out" if ground.share < 1.0 else "pale: of before"
+        return f"being refined, {ground.share:.0%}" if ground.share < 1.0 else "clear sky assumed"

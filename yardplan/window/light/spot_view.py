@@ -1,0 +1,139 @@
+"""The spot's chart on a piece of paper beside the sheet, and the field for a typed place."""
+
+from __future__ import annotations
+
+from attrs import evolve
+from PySide6.QtCore import QRectF, QSize, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
+
+from yardplan.checks.wording import names_of
+from yardplan.drawing.spot_chart import SpotChart, blocked_lines, chart_height, draw_spot_chart, spot_lines
+from yardplan.drawing.style import PALETTE
+from yardplan.drawing.view import PlanView, bare_view
+from yardplan.units import UnitError, format_length
+from yardplan.window.light.clocks import usable, zone_fault
+from yardplan.window.light.spot import SunSpot
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.parts import button, label
+from yardplan.window.tools.typed import parse_typed
+
+_HINT = (
+    "Take the tool Sun at a spot (H) and point anywhere on the sheet, or type a place above: "
+    "its hours, when in the day the sun reaches it, what blocks it, and its year."
+)
+#: How strongly a chart of another state of the yard is drawn.
+_PALE = 0.4
+
+
+class _Chart(QWidget):
+    """Draws the chart of the last spot."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.chart: SpotChart | None = None
+        self.fresh = True
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def show_chart(self, chart: SpotChart | None, *, fresh: bool) -> None:
+        """Show another chart; its height changes in steps, so that nothing below jumps with each line."""
+        self.chart, self.fresh = chart, fresh
+        self.setVisible(chart is not None)
+        if chart is not None:
+            self.setMinimumHeight(max(self.minimumHeight(), self.sizeHint().height()))
+            self.setAccessibleName("Light at the spot")
+            self.setAccessibleDescription(". ".join([*spot_lines(chart), *blocked_lines(chart)]))
+        self.update()
+
+    def _view(self) -> PlanView:
+        return bare_view(ratio=self.devicePixelRatioF())
+
+    def sizeHint(self) -> QSize:
+        high = chart_height(self.chart, self._view()) if self.chart is not None else 0.0
+        return QSize(280, round(high))
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(PALETTE.paper))
+        if self.chart is not None:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setOpacity(1.0 if self.fresh else _PALE)
+            draw_spot_chart(painter, self._view(), QRectF(self.rect()), self.chart)
+        painter.end()
+
+
+class SpotView(QWidget):
+    """Follows a SunSpot."""
+
+    #: The tool that points is wanted.
+    tool_wanted = Signal()
+
+    def __init__(self, open_yard: OpenYard, spot: SunSpot, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._yard, self._spot = open_yard, spot
+        self.place = QLineEdit()
+        self.place.setPlaceholderText("x; y")
+        self.place.setAccessibleName("Place of the spot: distance from the left, distance from the bottom")
+        self.place.setToolTip("A place as x; y from the plan's origin, for example 4; 2.5")
+        self.point = button("Point at it", tip="Take the tool Sun at a spot (H)")
+        self.fault = label("", "fault", wrap=True)
+        self.hint = label(_HINT, "muted", wrap=True)
+        self.chart = _Chart()
+        self._lay_out()
+        self.place.returnPressed.connect(self._typed)
+        self.point.clicked.connect(self.tool_wanted)
+        spot.changed.connect(self.refresh)
+        open_yard.loaded.connect(self.refresh)
+        open_yard.moment_changed.connect(self.refresh)
+        self.refresh()
+
+    def _lay_out(self) -> None:
+        line = QHBoxLayout()
+        line.setSpacing(6)
+        line.addWidget(label("Spot", "muted"))
+        line.addWidget(self.place, 1)
+        line.addWidget(self.point)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(4)
+        box.addLayout(line)
+        for part in (self.fault, self.hint, self.chart):
+            box.addWidget(part)
+
+    def _typed(self) -> None:
+        try:
+            made = parse_typed(self.place.text(), self._yard.units)
+            if made.form != "place":
+                raise UnitError("Type the spot as x; y, for example 4; 2.5")
+        except UnitError as error:
+            self._show_fault(str(error))
+            return
+        self._show_fault("")
+        self._spot.look((made.first, made.second), keep=True)
+
+    def _show_fault(self, text: str) -> None:
+        self.fault.setText(text)
+        self.fault.setVisible(bool(text))
+
+    def refresh(self) -> None:
+        """Show what is known of the spot now."""
+        spot = self._spot
+        self._show_fault("")
+        if spot.place is not None and not self.place.hasFocus():
+            x, y = (format_length(value, self._yard.units) for value in spot.place)
+            self.place.setText(f"{x}; {y}")
+        elif spot.place is None:
+            self.place.clear()
+        known = spot.place is not None and spot.spot is not None
+        self.hint.setVisible(not known)
+        self.chart.show_chart(self._chart() if known else None, fresh=spot.fresh)
+
+    def _chart(self) -> SpotChart | None:
+        known = self._spot.spot
+        if known is None:
+            return None
+        site = self._yard.shown_yard.site
+        if zone_fault(site):
+            site = evolve(site, time_zone=None)
+        names = names_of(self._yard.shown_yard)
+        return SpotChart(spot=known, names=names, site=site, clock=usable(self._yard.moment, site))
