@@ -170,8 +170,7 @@ def test_everything_is_named_and_large_enough(panel: CarePanel) -> None:
 def test_the_window_opens_it_from_its_menu(make_window) -> None:
     window = make_window(cares.orchard(cares.site()))
     window.actions_["care"].trigger()
-    box = window.care_command.box
-    assert box is not None
+    box = window.take_home.boxes["care"]
     assert box.isVisible()
     assert box.panel.rows.rowCount() > 0
     box.close()

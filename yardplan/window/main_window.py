@@ -20,7 +20,6 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
 from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
-from yardplan.window.sides import Side
 from yardplan.window.status_line import StatusLine
 from yardplan.window.take_home import TakeHome
 from yardplan.window.theme import Theme
@@ -29,6 +28,7 @@ from yardplan.window.tools.toolbox import TOOLS
 
 if TYPE_CHECKING:
     from yardplan.window.light.room import LightRoom
+    from yardplan.window.sides import Side
 
 #: Size of the first window, pixels.
 FIRST_SIZE = (1680, 1020)

@@ -1,0 +1,108 @@
+"""The shopping list beside the plan: prices to type in, the total, and a file for a spreadsheet."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFileDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.entry import TextEntry, text_reading
+from yardplan.window.panels.parts import button, label
+from yardplan.window.panels.shopping_rows import COST, ITEM, PRICE, QUANTITY, ShoppingRows
+
+_LONGEST_CURRENCY = 12
+
+
+class ShoppingBox(BesideBox):
+    """What to buy for the yard."""
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Shopping list")
+        self._open_yard = open_yard
+        self.rows = ShoppingRows(open_yard, self)
+        self.table = QTableView()
+        self.table.setModel(self.rows)
+        self.table.setAccessibleName("What to buy")
+        self.table.verticalHeader().hide()
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setEditTriggers(
+            QAbstractItemView.EditTrigger.DoubleClicked | QAbstractItemView.EditTrigger.AnyKeyPressed
+            | QAbstractItemView.EditTrigger.SelectedClicked
+        )
+        head = self.table.horizontalHeader()
+        head.setSectionResizeMode(ITEM, QHeaderView.ResizeMode.Stretch)
+        for column in (QUANTITY, PRICE, COST):
+            head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        self.currency = TextEntry("Currency", text_reading(longest=_LONGEST_CURRENCY))
+        self.currency.set_placeholder("currency")
+        self.total = label("", "heading")
+        self.fault = label("", "fault", wrap=True)
+        self.note = label("", "muted", wrap=True)
+        self.to_file = button("Save as CSV…", tip="A table for a spreadsheet")
+        self._lay_out()
+        self.rows.modelReset.connect(self._show)
+        self.rows.dataChanged.connect(lambda *_: self._show())
+        self.currency.entered.connect(lambda *_: self.rows.set_currency(str(self.currency.value or "")))
+        self.to_file.clicked.connect(self._ask_file)
+        self.table.selectionModel().currentChanged.connect(lambda *_: self._show())
+        self._show()
+
+    def _lay_out(self) -> None:
+        foot = QHBoxLayout()
+        foot.addWidget(label("Prices in", "muted"))
+        foot.addWidget(self.currency)
+        foot.addWidget(self.total)
+        foot.addStretch()
+        foot.addWidget(self.to_file)
+        box = QVBoxLayout(self)
+        box.setSpacing(6)
+        box.addWidget(label(
+            "Quantities are estimates to buy by. Prices are your own: click a price and type.", "muted",
+            wrap=True,
+        ))
+        box.addWidget(self.table, 1)
+        box.addWidget(self.note)
+        box.addWidget(self.fault)
+        box.addLayout(foot)
+        self.resize(600, 520)
+
+    def _show(self) -> None:
+        """The total and the note of the line chosen."""
+        bill = self.rows.bill
+        self.currency.show_value(bill.currency)
+        if bill.total is None:
+            self.total.setText("no prices yet" if bill.items else "nothing to buy")
+        else:
+            left_out = f", {bill.unpriced} lines without a price" if bill.unpriced else ""
+            self.total.setText(f"Total {bill.currency} {bill.total:,.2f}{left_out}".replace("  ", " "))
+        here = self.table.currentIndex()
+        known = here.isValid() and here.row() < len(bill.items)
+        self.note.setText(bill.items[here.row()].note if known else "")
+        self.fault.setText(self.rows.fault)
+        self.fault.setVisible(bool(self.rows.fault))
+
+    def _ask_file(self) -> None:
+        name = f"{self._open_yard.shown_yard.site.name} shopping.csv"
+        path, _ = QFileDialog.getSaveFileName(self, "Save as CSV", name, "CSV (*.csv)")
+        if path:
+            self.write_csv(Path(path))
+
+    def write_csv(self, path: Path) -> None:
+        """Write the list (RFC 4180, UTF-8 with its mark, which spreadsheets look for)."""
+        try:
+            path.write_bytes(self.rows.bill.csv().encode("utf-8-sig"))
+        except OSError as error:
+            self.note.setText(f"The list was not written: {error.strerror or error}")
+            return
+        self.note.setText(f"Written: {path.name}")

@@ -1,0 +1,109 @@
+"""Sheets of the yard shown, made while the window stays alive: a share done is told after each step."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from attrs import frozen
+
+from yardplan.care.tasks import day_words
+from yardplan.checks.wording import names_of, say
+from yardplan.sheets.assembly import SHEETS, SheetOrder, assemble
+from yardplan.sheets.document import Document, Page
+from yardplan.sheets.paper import SheetError, paper_named, parse_scale
+from yardplan.sheets.pdf import write_pdf
+from yardplan.sheets.png import write_png
+from yardplan.sheets.svg import write_svg
+from yardplan.window.open_yard import OpenYard
+
+#: Told the share done, 0 to 1; raises Stopped when the work is no longer wanted.
+Progress = Callable[[float], None]
+#: What each sheet is called, in the order in which they are bound.
+SHEET_WORDS = {
+    "plan": "Planting plan", "schedule": "Plant schedule", "key": "Key to the plan",
+    "setting-out": "Setting-out sheet", "shopping": "Shopping list", "findings": "Conflicts and cautions",
+    "light": "Light", "pollination": "Pollination", "season": "Season of bloom and harvest",
+    "soil": "Soil work", "care": "Care calendar", "harvest": "Harvest",
+}
+
+#: Share of the time that putting the pages together takes; the rest is drawing them.
+_ASSEMBLY = 0.4
+
+
+def sheet_words() -> dict[str, str]:
+    """Every sheet there is, by the word that asks for it, with what it is called."""
+    return {name: SHEET_WORDS.get(name, name.capitalize()) for name in SHEETS}
+
+
+class Stopped(Exception):
+    """Ends the making of sheets that are no longer wanted."""
+
+
+@frozen(kw_only=True)
+class SheetWish:
+    """What is wanted. `paper` a name, "" for the usual one; `scale` as typed; `year` of care and harvest."""
+
+    what: tuple[str, ...]
+    paper: str = ""
+    scale: str = "fit"
+    year: int
+    marks: bool = False
+
+
+def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
+    """The sheets as one document. Raises SheetError in words, Stopped when told to stop."""
+    if not wish.what:
+        raise SheetError("tick at least one sheet")
+    order = _order(open_yard, wish)
+    pages: list[Page] = []
+    titles: list[str] = []
+    wanted = [name for name in SHEETS if name in wish.what]
+    for number, name in enumerate(wanted, 1):
+        made = assemble(order, (name,))
+        pages += made.pages
+        titles.append(sheet_words()[name].lower())
+        progress(_ASSEMBLY * number / len(wanted))
+    title = titles[0] if len(titles) == 1 else f"{titles[0]} and {len(titles) - 1} more sheets"
+    return Document(title=f"{open_yard.shown_yard.site.name}: {title}", pages=tuple(pages))
+
+
+def _order(open_yard: OpenYard, wish: SheetWish) -> SheetOrder:
+    survey, units = open_yard.survey, open_yard.units
+    names = names_of(survey)
+    return SheetOrder(
+        survey=survey, units=units, date=day_words(dt.date.today()), year=wish.year, marks=wish.marks,
+        scale=parse_scale(wish.scale), paper=paper_named(wish.paper) if wish.paper else None,
+        findings=open_yard.findings,
+        said={finding.key: say(finding, names, units).title for finding in open_yard.findings},
+    )
+
+
+def write(document: Document, path: Path, progress: Progress) -> list[Path]:
+    """Write a PDF, or one SVG or PNG a page; returns what was written. Raises SheetError, Stopped."""
+
+    def told(share: float) -> None:
+        progress(_ASSEMBLY + (1 - _ASSEMBLY) * share)
+
+    ending = path.suffix.lower()
+    if ending == ".pdf":
+        write_pdf(document, path, told)
+        return [path]
+    if ending not in (".svg", ".png"):
+        raise SheetError(f"{path.name}: the name must end in .pdf, .svg or .png")
+    paths = _paths(document.pages, path)
+    for number, (page, target) in enumerate(zip(document.pages, paths, strict=True), 1):
+        if ending == ".svg":
+            write_svg(page, target, document.title)
+        else:
+            write_png(page, target)
+        told(number / len(paths))
+    return paths
+
+
+def _paths(pages: Sequence[Page], path: Path) -> list[Path]:
+    """The name itself for one page, numbered for more."""
+    if len(pages) == 1:
+        return [path]
+    return [path.with_name(f"{path.stem}-{number}{path.suffix}") for number in range(1, len(pages) + 1)]
