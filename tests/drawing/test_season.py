@@ -91,3 +91,32 @@ def test_what_does_not_fit_is_left_for_scrolling(qapp):
     assert layout.seen == range(5, 11)
     assert layout.row(layout.y(5)) == 5
     assert np.isfinite(drawn(SeasonChart(rows=many))).all()
+
+
+def test_error_of_a_band_shows_as_pale_ends(qapp):
+    band = Band(122, 136, 128, error=5.0)
+    assert (band.with_error.start, band.with_error.end) == (117, 141)
+    over_new_year = Band(363, 3, error=4.0).with_error
+    assert (over_new_year.start, over_new_year.end) == (359, 7)
+    bare = SeasonChart(rows=(SeasonRow(thing="A1", name="Enterprise", bloom=Band(122, 136, 128)),))
+    told = SeasonChart(rows=(SeasonRow(thing="A1", name="Enterprise", bloom=band),))
+    layout = SeasonLayout(told, BOX)
+    row, column = round(layout.y(0)), round(layout.x(119))
+    without, with_error = (drawn(chart)[row, column] for chart in (bare, told))
+    assert not np.array_equal(without, with_error)
+
+
+def test_a_hidden_partner_is_named_beside_the_frame(qapp):
+    rows = tuple(SeasonRow(thing=f"A{n}", name="Kin", bloom=Band(122, 136)) for n in range(12))
+    pair = Together("A0", "A11", 122, 136, 14)
+    layout = SeasonLayout(SeasonChart(rows=rows, together=(pair,)), BOX)
+    assert 11 not in layout.seen
+    frame = (round(layout.y(0)), round((layout.x(122) + layout.x(136)) / 2))
+    plain = drawn(SeasonChart(rows=rows))
+    assert not np.array_equal(drawn(layout.chart)[frame[0] - 8:frame[0] + 8, frame[1] + 30:frame[1] + 200],
+                              plain[frame[0] - 8:frame[0] + 8, frame[1] + 30:frame[1] + 200])
+
+
+def test_words_on_partners_have_a_column_of_their_own():
+    wide = SeasonLayout(SeasonChart(rows=ROWS), BOX, aside=200.0)
+    assert SeasonLayout(SeasonChart(rows=ROWS), BOX).field.right() - wide.field.right() == 200.0

@@ -51,3 +51,16 @@ def test_errors_are_one_line(tmp_path, words, message):
     assert message in err
     assert len(err.strip().splitlines()) == 1
     assert not list(tmp_path.glob("plan*"))
+
+
+def test_season_on_paper_with_the_chosen_day(tmp_path):
+    out = tmp_path / "season.svg"
+    made = run(SAMPLE, "--what", "season", "--day", "04-24", "-o", out, cwd=tmp_path)
+    assert made.returncode == 0, made.stderr
+    text = out.read_text(encoding="utf-8")
+    assert "24 April" in text
+    assert "last frost" in text
+    assert "days with A2" in text
+    wrong = run(SAMPLE, "--what", "season", "--day", "24-04", "-o", out, cwd=tmp_path)
+    assert wrong.returncode == 2
+    assert "write MM-DD" in wrong.stderr

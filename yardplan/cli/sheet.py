@@ -36,13 +36,22 @@ def add_parser(subparsers: Any) -> None:
     parser.add_argument(
         "--what", default="plan,schedule,key",
         help="sheets, parted by commas: plan, schedule, key, setting-out, shopping, findings, light, "
-        "pollination, soil, care, harvest, or all (default: plan,schedule,key)",
+        "pollination, season, soil, care, harvest, or all (default: plan,schedule,key)",
     )
     parser.add_argument("--scale", default="fit", help="1:100, 1:50, 1/8 in, 1/4 in (to the foot), or fit")
     parser.add_argument("--paper", help="A4, A3, Letter or Tabloid (default: by the yard's units)")
     parser.add_argument("--year", default="mature", help="years after planting, or 'mature' (the default)")
     parser.add_argument("--units", choices=("imperial", "metric"), help="units (default: the yard's)")
+    parser.add_argument("--day", type=month_day, metavar="MM-DD", help="day marked in the season")
     parser.add_argument("--marks", action="store_true", help="show conflicts and cautions on the plan")
+
+
+def month_day(text: str) -> str:
+    """A day as `MM-DD`. Raises ArgumentTypeError for anything else."""
+    try:
+        return f"{date.fromisoformat(f'2001-{text}'):%m-%d}"
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"'{text}' is no day: write MM-DD, for example 04-24") from None
 
 
 def run(args: argparse.Namespace) -> int:
@@ -79,7 +88,8 @@ def _write(args: argparse.Namespace) -> list[Path]:
     document = assemble(
         SheetOrder(
             survey=survey, units=units, date=date_words(today), year=today.year, marks=args.marks,
-            scale=parse_scale(args.scale), paper=paper_named(args.paper) if args.paper else None,
+            day=args.day or "", scale=parse_scale(args.scale),
+            paper=paper_named(args.paper) if args.paper else None,
             findings=tuple(found), said={finding.key: say(finding, names, units).title for finding in found},
         ),
         what,

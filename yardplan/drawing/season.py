@@ -35,22 +35,35 @@ _DAYS = Type(11.0, "medium", ink="caution", halo="paper")
 
 @frozen
 class Band:
-    """Days of the year from `start` to `end`, with the day it is at its `full` where that is known."""
+    """Days of the year from `start` to `end`, with the day it is at its `full` where that is known.
+
+    `error` days by which all of it may lie earlier or later.
+    """
 
     start: float
     end: float
     full: float | None = None
+    error: float = 0.0
+
+    @property
+    def with_error(self) -> Band:
+        """The days over which it may lie."""
+        return Band((self.start - self.error - 1) % YEAR + 1, (self.end + self.error - 1) % YEAR + 1)
 
 
 @frozen(kw_only=True)
 class SeasonRow:
-    """One line of the chart: a plant, row or bed with its bands. `pale` where it is only an estimate."""
+    """One line of the chart: a plant, row or bed with its bands. `pale` where it is only an estimate.
+
+    `shared` days in bloom with partners, in words.
+    """
 
     thing: str
     name: str
     bloom: Band | None = None
     harvest: Band | None = None
     pale: bool = False
+    shared: str = ""
 
 
 @frozen
@@ -101,7 +114,10 @@ def hour_words(hour: float) -> str:
 
 @frozen
 class SeasonLayout:
-    """Where everything of the chart lies. `box` in device pixels, `unit` device pixels per style unit."""
+    """Where everything of the chart lies. `box` in device pixels, `unit` device pixels per style unit.
+
+    `aside` style units at the right for the words on partners, 0 for none; `vector` True on paper.
+    """
 
     chart: SeasonChart
     box: QRectF
@@ -110,12 +126,14 @@ class SeasonLayout:
     gutter: float = 150.0
     row_height: float = 18.0
     first: int = 0
+    aside: float = 0.0
+    vector: bool = False
 
     @property
     def field(self) -> QRectF:
         """The part under the month names and right of the plant names."""
         u = self.unit
-        return self.box.adjusted(self.gutter * u, 20 * u, -14 * u, -20 * u)
+        return self.box.adjusted(self.gutter * u, 20 * u, -(14 + self.aside) * u, -20 * u)
 
     @property
     def start(self) -> int:
@@ -162,6 +180,8 @@ def draw_season(painter: QPainter, layout: SeasonLayout) -> None:
     _draw_months(painter, layout)
     for index in layout.seen:
         _draw_row(painter, layout, index)
+    if layout.aside:
+        _draw_aside(painter, layout)
     for together in layout.chart.together:
         _draw_together(painter, layout, together)
     _draw_frost_words(painter, layout)
@@ -172,7 +192,8 @@ def draw_season(painter: QPainter, layout: SeasonLayout) -> None:
 def _text(painter: QPainter, layout: SeasonLayout, x: float, y: float, text: str, face: Type) -> None:
     """Words with their left at x, centred on y."""
     high = text_size(text, face, layout.unit)[1]
-    draw_text_on(painter, bare_view(layout.unit, layout.ratio), QRectF(x, y - high / 2, 0, 0), text, face)
+    view = bare_view(layout.unit, layout.ratio, vector=layout.vector)
+    draw_text_on(painter, view, QRectF(x, y - high / 2, 0, 0), text, face)
 
 
 def _month_names(layout: SeasonLayout) -> tuple[str, ...]:
@@ -222,6 +243,9 @@ def _draw_frost_words(painter: QPainter, layout: SeasonLayout) -> None:
         wide = text_size(line.words, _FROST, u)[0]
         left = x - wide - 4 * u if line.before else x + 4 * u
         left = min(max(left, layout.box.left() + 2 * u), layout.box.right() - wide - 2 * u)
+        flag = _flag_box(layout)
+        if flag is not None and left < flag.right() + 4 * u and left + wide > flag.left() - 4 * u:
+            left = flag.left() - wide - 6 * u if line.before else flag.right() + 6 * u
         _text(painter, layout, left, box.bottom() + 9 * u, line.words, _FROST)
 
 
@@ -253,6 +277,7 @@ def _cut(text: str, room: float, unit: float) -> str:
 def _draw_bloom(painter: QPainter, layout: SeasonLayout, row: SeasonRow, band: Band, y: float) -> None:
     """A petal: it opens with the first flower, is widest at full bloom and closes at petal fall."""
     u = layout.unit
+    _draw_error(painter, layout, band, y, "ink")
     painter.setPen(pen("muted" if row.pale else "ink", FINE, u, (3.0, 2.0) if row.pale else ()))
     for left, right in layout.spans(band):
         widest = layout.x(band.full) if band.full is not None else (left + right) / 2
@@ -264,6 +289,27 @@ def _draw_bloom(painter: QPainter, layout: SeasonLayout, row: SeasonRow, band: B
         painter.setBrush(colour("muted" if row.pale else "ink"))
         painter.drawEllipse(QPointF(layout.x(band.full), y), 2.2 * u, 2.2 * u)
     painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def _draw_error(painter: QPainter, layout: SeasonLayout, band: Band, y: float, ink: str) -> None:
+    """A pale bar over the days by which a band may lie earlier or later."""
+    if not band.error:
+        return
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour(ink, 0.13))
+    for left, right in layout.spans(band.with_error):
+        painter.drawRoundedRect(
+            QRectF(left, y - 3 * layout.unit, right - left, 6 * layout.unit), 3 * layout.unit, 3 * layout.unit
+        )
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def _draw_aside(painter: QPainter, layout: SeasonLayout) -> None:
+    """The column of partners right of the year."""
+    left = layout.field.right() + 12 * layout.unit
+    _text(painter, layout, left, layout.field.top() - 10 * layout.unit, "in bloom together", _HEAD)
+    for index in layout.seen:
+        _text(painter, layout, left, layout.y(index), layout.chart.rows[index].shared, _NAME)
 
 
 def _petal(left: float, widest: float, right: float, y: float, half: float) -> QPainterPath:
@@ -289,6 +335,7 @@ def _petal(left: float, widest: float, right: float, y: float, half: float) -> Q
 def _draw_harvest(painter: QPainter, layout: SeasonLayout, band: Band, y: float, pale: bool) -> None:
     """A hatched bar."""
     u = layout.unit
+    _draw_error(painter, layout, band, y, "leaf")
     for left, right in layout.spans(band):
         box = QRectF(left, y - 4.5 * u, max(right - left, 4 * u), 9 * u)
         painter.setPen(pen("leaf", FINE, u, (3.0, 2.0) if pale else ()))
@@ -340,15 +387,30 @@ def _draw_day(painter: QPainter, layout: SeasonLayout) -> None:
     x, box = layout.x(chart.day), layout.field
     painter.setPen(pen("ink", MEDIUM, u))
     painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom() + 2 * u))
-    words = date_words(chart.day) + (f"  {hour_words(chart.hour)}" if chart.hour is not None else "")
-    wide, high = text_size(words, _FLAG, u)
-    left = min(max(x - wide / 2 - 8 * u, layout.box.left()), layout.box.right() - wide - 16 * u)
-    flag = QRectF(left, box.bottom() + 1 * u, wide + 16 * u, high + 3 * u)
+    flag = _flag_box(layout)
+    if flag is None:
+        return
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(colour("ink"))
     painter.drawRoundedRect(flag, 3 * u, 3 * u)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    _text(painter, layout, left + 8 * u, flag.center().y(), words, _FLAG)
+    _text(painter, layout, flag.left() + 8 * u, flag.center().y(), _flag_words(chart), _FLAG)
+
+
+def _flag_words(chart: SeasonChart) -> str:
+    words = "" if chart.day is None else date_words(chart.day)
+    return words + (f"  {hour_words(chart.hour)}" if chart.hour is not None else "")
+
+
+def _flag_box(layout: SeasonLayout) -> QRectF | None:
+    """Where the flag of the chosen day stands; None without one."""
+    if layout.chart.day is None:
+        return None
+    u = layout.unit
+    wide, high = text_size(_flag_words(layout.chart), _FLAG, u)
+    x = layout.x(layout.chart.day)
+    left = min(max(x - wide / 2 - 8 * u, layout.box.left()), layout.box.right() - wide - 16 * u)
+    return QRectF(left, layout.field.bottom() + 1 * u, wide + 16 * u, high + 3 * u)
 
 
 def height_for(rows: Sequence[SeasonRow], unit: float = 1.0, row_height: float = 18.0) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 
 from attrs import evolve, frozen
@@ -71,12 +72,19 @@ def share_words(share: float | None) -> str:
 
 
 def fruit_sets(found: Outlooks) -> list[FruitSet]:
-    """The crop to expect of everything planted that flowers for fruit, in the order of ids."""
+    """The crop to expect of everything planted that flowers for fruit, in the order of ids: A2 before A10."""
     net = found.net
-    return [
+    sets = [
         _fruit_set(net, number, outlook) for number, outlook in enumerate(found.of)
         if net.nodes[number].takes
     ]
+    return sorted(sets, key=lambda one: _ordered(one.thing))
+
+
+def _ordered(thing: str) -> tuple[tuple[int, int, str], ...]:
+    """Letters by letter and numbers by size."""
+    parts = re.findall(r"\d+|\D+", thing)
+    return tuple((0, int(part), "") if part.isdecimal() else (1, 0, part) for part in parts)
 
 
 def fruit_set(found: Outlooks, thing: str) -> FruitSet | None:

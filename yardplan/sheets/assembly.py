@@ -23,6 +23,7 @@ from yardplan.sheets.paper import Paper, Scale, SheetError, usual_paper
 from yardplan.sheets.planting_plan import PlanRequest, plan_pages
 from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
 from yardplan.sheets.schedule import schedule, schedule_table
+from yardplan.sheets.season_page import season_pages
 from yardplan.sheets.tables import Table, table_pages
 from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
 from yardplan.sun.light import light_report
@@ -34,7 +35,8 @@ from yardplan.units import System
 class SheetOrder:
     """What is wanted. `date` in words as on the sheets; `year` the calendar year of care and harvest.
 
-    `findings` and the words `said` of them are drawn on the plan where `marks` is True.
+    `findings` and the words `said` of them are drawn on the plan where `marks` is True; `day` (`MM-DD`) is
+    marked in the season.
     """
 
     survey: Survey
@@ -46,6 +48,7 @@ class SheetOrder:
     paper: Paper | None = None
     findings: tuple[Finding, ...] = ()
     said: Mapping[FindingKey, str] | None = None
+    day: str = ""
 
 
 def _plan(order: SheetOrder) -> Sequence[Page]:
@@ -136,6 +139,7 @@ SHEETS: dict[str, Callable[[SheetOrder], Sequence[Page]]] = {
     "findings": _findings,
     "light": _light,
     "pollination": lambda order: _tabled(order, pollination_table(order.survey, order.units)),
+    "season": lambda order: season_pages(order.survey, _flat(order), order.day),
     "soil": lambda order: _tabled(order, soil_table(order.survey, order.units)),
     "care": lambda order: _tabled(order, care_table(order.survey, order.year, order.units)),
     "harvest": _harvest,
