@@ -55,7 +55,8 @@ def ground_labels(view: PlanView, crowd: Crowd, lines: HardLines) -> list[Label]
     for places, must in _wanted(view):
         label = next((place for place in places if _free(view, crowd, lines, place)), None)
         if label is None and must and places:
-            label = places[0]
+            off_words = (place for place in places if crowd.free_of_words(upright_box(place)))
+            label = next(off_words, places[0])
         if label is not None:
             crowd.take(upright_box(label))
             placed.append(label)
