@@ -20,7 +20,7 @@ from yardplan.yard.planting import PlantKey
 COUNTS = {
     "tree-fruit-cultivars": 329, "small-fruit-cultivars": 279, "rootstocks": 105, "crop-size": 151,
     "growth-curves": 70, "bloom-dates": 54, "bud-kill": 77, "harvest": 58, "yield-by-age": 140,
-    "ornament": 114, "disease-resistance": 294, "care-tasks": 189, "zones": 47,
+    "ornament": 114, "disease-resistance": 294, "zones": 47,
 }
 
 
