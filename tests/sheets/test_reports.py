@@ -120,8 +120,8 @@ def test_all_sheets_in_one_document_with_every_note(qapp, survey):
     read = reader_of(pdf_bytes(document))
     titles = [entry.title for entry in read.outline]
     for wanted in ("Planting plan", "Plant schedule", "Key to the plan", "Setting-out plan", "Setting out",
-                   "Shopping list", "Conflicts, cautions and advice", "Light", "Pollination", "Season", "Soil work",
-                   "Care in 2027", "Harvest from spring 2027"):
+                   "Shopping list", "Conflicts, cautions and advice", "Light", "Pollination", "Season",
+                   "Soil work", "Care in 2027", "Harvest from spring 2027"):
         assert wanted in titles
     assert len(SHEETS) == 12
     words = " ".join(" ".join(page.extract_text() for page in read.pages).split())
