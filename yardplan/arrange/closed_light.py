@@ -132,7 +132,7 @@ class LightPass:
     def _refined(self, light: PlaceLight, limit: float, rough: Array) -> Array:
         """The same at a finer detail, computed where the rough figures come near the limit."""
         nodes = self.nodes
-        wanted = (np.abs(rough) < _ROUGH) | _crossed(rough)
+        wanted = ((np.abs(rough) < _ROUGH) | _crossed(rough)) & nodes.near(self.open, 1.5 * nodes.step)
         points = nodes.points.reshape(nodes.rows, nodes.cols, 2)
         found = rough.copy()
         found[wanted] = light.hours(points[wanted], lambda share: self._tell(0.5 * share)) - limit
