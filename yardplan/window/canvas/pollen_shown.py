@@ -42,14 +42,19 @@ class PollenShown:
 
         return partners_of(net_for(self._open_yard.survey), next(iter(chosen)))
 
-    def bring_up(self, view: View, ratio: float, apart: frozenset[str], make: MakeView) -> None:
-        """Paint the lines of all plants but those of the things `apart`, which move or have their own."""
+    def bring_up(
+        self, view: View, ratio: float, apart: frozenset[str], stamp: int | None, make: MakeView
+    ) -> None:
+        """Paint the lines of all plants but those of the things `apart`, which move or have their own.
+
+        `stamp` tells when words beside the lines changed, None where that does not matter.
+        """
         from yardplan.checks.pollination import net_for
         from yardplan.drawing.partner_lines import best_pairs
 
         # While something is dragged, the lines of the things that stay do not change.
         yard = self._open_yard.yard if self._open_yard.on_trial else self._open_yard.shown_yard
-        key = (yard, self._open_yard.year, apart)
+        key = (yard, self._open_yard.year, apart, stamp)
         if self.picture.fits(view) and self._key is not None and _same(key, self._key):
             return
         self._key = key
@@ -90,7 +95,7 @@ class PollenShown:
 
 
 def _same(one: tuple[object, ...], other: object) -> bool:
-    """True for the same yard (the very same, which is quick to tell), year and things apart."""
+    """True for the same yard (the very same, which is quick to tell), and all else alike."""
     return isinstance(other, tuple) and one[0] is other[0] and one[1:] == other[1:]
 
 

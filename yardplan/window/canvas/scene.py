@@ -191,9 +191,10 @@ class Scene:
             return
         found, chosen = self._findings(calm=True), self._selection(calm=True)
         self.calm.bring_up(view, ratio, found, chosen, lambda v: self.plan_view(v, ratio))
-        if self.layers.all_partners:
-            self.pollen.bring_up(view, ratio, self._live, lambda v: self._wide_view(view, v, ratio))
         self._refresh_words(view, ratio, found, chosen)
+        if self.layers.all_partners:
+            stamp = None if self._live else self.words.painted
+            self.pollen.bring_up(view, ratio, self._live, stamp, lambda v: self._beside_words(view, v, ratio))
 
     def _refresh_words(
         self, view: View, ratio: float, found: tuple[Finding, ...], chosen: frozenset[str]
@@ -224,6 +225,11 @@ class Scene:
         left, top = (wide.width - window.width) / 2, (wide.height - window.height) / 2
         field = furnishing.field_of(window.width, window.height).translated(left, top)
         return evolve(self._with_room(self.plan_view(wide, ratio), field, field), window=field)
+
+    def _beside_words(self, window: View, wide: View, ratio: float) -> PlanView:
+        """A wide view told where the words of marks stand."""
+        shown = self._wide_view(window, wide, ratio)
+        return evolve(shown, keep_clear=(*shown.keep_clear, *self.words.inked_in(wide)))
 
     def _paint_live(self, painter: QPainter, shown: PlanView) -> None:
         dragged = evolve(shown, only=self._live)
