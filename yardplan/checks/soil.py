@@ -187,9 +187,9 @@ CHECK = Check(
             "soil pH {ph} too low",
         ),
         "repot": Wording(
-            "The mix in the container has pH {ph} where {low} to {high} is wanted: {things}.",
+            "The mix in the container does not suit[ (pH {ph})], where pH {low} to {high} is wanted: {things}.",
             "Fill the container with a mix of pH {low} to {high}, and test it every year.",
-            "mix of pH {ph}",
+            "mix does not suit",
         ),
         "ph_missing": Wording(
             "The pH of the soil is not entered: it would decide what to add for your plants ({count}).",
