@@ -15,7 +15,7 @@ from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.hard_lines import HardLines
 from yardplan.drawing.label_words import barrier_words, bed_words, building_facts, row_words
 from yardplan.drawing.lettering import FACT, GROUND, NAME, NOTE, TITLE, Type, pill_size, text_size
-from yardplan.drawing.patterns import area
+from yardplan.drawing.patterns import LEAST_EDGE, area
 from yardplan.drawing.roofs import roof_plan
 from yardplan.drawing.rows import run_of
 from yardplan.drawing.view import PlanView
@@ -219,7 +219,7 @@ def _row(view: PlanView, standing: StandingRow) -> Iterator[Places]:
 def _row_key(view: PlanView, row_id: str, ends: Outline, size: tuple[float, float]) -> Label:
     """A key just beyond the first of two places, in line with them."""
     (x0, y0), (x1, y1) = ends[0], ends[1]
-    length = math.dist(ends[0], ends[1]) or 1.0
+    length = max(math.dist(ends[0], ends[1]), LEAST_EDGE)
     back = (size[0] / 2 + 5 * view.unit) / view.scale / length
     x, y = (x0 - (x1 - x0) * back) * view.scale, -(y0 - (y1 - y0) * back) * view.scale
     return Label(row_id, "key", box_round(x, y, size), row_id)

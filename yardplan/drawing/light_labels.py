@@ -53,7 +53,9 @@ def light_labels(view: PlanView) -> tuple[LightLabel, ...]:
     labels: list[LightLabel] = []
     levels = limits(view.light.measure)
     for level, segments in zip(levels, lines_of(view.light), strict=True):
-        labels += room.along(segments, level, level_text(level, view.light))
+        text = level_text(level, view.light)
+        # A line that finds no good place gets one that is only free of other words.
+        labels += room.along(segments, level, text) or room.along(segments, level, text, crowded=True)
     return tuple(labels)
 
 
@@ -96,22 +98,26 @@ class _Room:
         self._built = shapely.STRtree(shapes)
         self._off_walls = view.length(_OFF_WALLS)
 
-    def along(self, segments: Lines, level: float, text: str) -> list[LightLabel]:
+    def along(self, segments: Lines, level: float, text: str, *, crowded: bool = False) -> list[LightLabel]:
         """Labels of one line."""
         view, u = self._view, self._view.unit
         wide, high = text_size(text, _FACE, u)
         middles = segments[:: max(1, len(segments) // _TRIES)].mean(axis=1)
-        free = self._off_buildings(middles)
+        free = np.ones(len(middles), dtype=bool) if crowded else self._off_buildings(middles)
         taken: list[QPointF] = []
         labels: list[LightLabel] = []
         for x, y in middles[free].tolist():
             at = view.at((x, y))
             box = QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high)
-            if _apart(at, taken, _LABELS_APART * u) and self._is_free(box):
+            free_here = self._crowd.free_of_words(box) if crowded else self._is_free(box)
+            if _apart(at, taken, _LABELS_APART * u) and free_here and self._in_window(box):
                 self._crowd.take(box)
                 taken.append(at)
                 labels.append(LightLabel(text, level, (x, y)))
         return labels
+
+    def _in_window(self, box: QRectF) -> bool:
+        return self._view.window is None or self._view.window.contains(box)
 
     def _off_buildings(self, points: Lines) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
         free = np.ones(len(points), dtype=bool)

@@ -22,6 +22,8 @@ from yardplan.yard.ground import Outline, Point
 Segment = tuple[Point, Point]
 #: More lines or dots than this in one outline would be a grey smear: the filling is left out.
 MOST = 6000
+#: An edge shorter than this, metres, has no direction.
+LEAST_EDGE = 1e-9
 #: Square metres below which an outline is taken as empty.
 LEAST_AREA = 1e-6
 
@@ -160,7 +162,7 @@ def along(line: Outline, distance: float) -> tuple[Point, float]:
     Beyond the end the last edge goes on.
     """
     left = distance
-    pairs = [(a, b) for a, b in pairwise(line) if a != b]
+    pairs = [(a, b) for a, b in pairwise(line) if math.dist(a, b) > LEAST_EDGE]
     if not pairs:
         return line[0], 0.0
     for a, b in pairs:

@@ -108,7 +108,7 @@ def scalloped_band(points: Sequence[QPointF], half: float, bump: float) -> QPain
     right: list[QPointF] = []
     for a, b in pairwise(points):
         length = math.hypot(b.x() - a.x(), b.y() - a.y())
-        if length == 0:
+        if length <= 1e-9:
             continue
         along = (b - a) / length
         across = QPointF(-along.y(), along.x()) * half

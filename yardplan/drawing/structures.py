@@ -8,7 +8,7 @@ from itertools import pairwise
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath
 
-from yardplan.drawing.patterns import Segment, hatch, inset, steady
+from yardplan.drawing.patterns import LEAST_EDGE, Segment, hatch, inset, steady
 from yardplan.drawing.roofs import roof_plan
 from yardplan.drawing.shapes import polyline, scalloped_band
 from yardplan.drawing.style import (
@@ -123,7 +123,7 @@ def _stations(view: PlanView, line: tuple[Point, ...], step: float) -> list[tupl
     places = []
     for a, b in pairwise(line):
         length = math.dist(a, b)
-        if length == 0:
+        if length <= LEAST_EDGE:
             continue
         count = max(1, round(length / view.length(step)))
         angle = math.atan2(b[1] - a[1], b[0] - a[0])
@@ -178,7 +178,7 @@ def _line_direction(view: PlanView, place: Point) -> float:
         edges += zip(barrier.line, barrier.line[1:], strict=False)
     if len(view.yard.lot) > 2:
         edges += zip(view.yard.lot, (*view.yard.lot[1:], view.yard.lot[0]), strict=True)
-    edges = [edge for edge in edges if edge[0] != edge[1]]
+    edges = [edge for edge in edges if math.dist(*edge) > LEAST_EDGE]
     if not edges:
         return 0.0
     (x0, y0), (x1, y1) = min(edges, key=lambda e: _gap(place, e))
