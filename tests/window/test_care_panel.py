@@ -137,6 +137,15 @@ def test_follows_the_yard(panel: CarePanel, yard: OpenYard) -> None:
     assert "usual months" in panel.quiet.text()
 
 
+def test_hidden_it_does_no_work_and_is_right_when_it_shows_again(panel: CarePanel, yard: OpenYard) -> None:
+    panel.hide()
+    before = [panel.rows.line(n) for n in range(panel.rows.rowCount())]
+    yard.commit("Plant", edits.add(yard.yard, plant("G1", "grape:Concord", (20, 4), planted=2020)))
+    assert [panel.rows.line(n) for n in range(panel.rows.rowCount())] == before
+    panel.show()
+    assert any("G1" in panel.rows.line(n).things for n in range(panel.rows.rowCount()))
+
+
 def test_plants_of_a_task_are_shown_on_the_plan(panel: CarePanel, yard: OpenYard, qtbot: QtBot) -> None:
     panel.cards.setCurrentIndex(panel.rows.index(row_of(panel, "bb-mulch")))
     with qtbot.waitSignal(yard.place_wanted) as asked:

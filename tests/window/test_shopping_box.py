@@ -79,6 +79,15 @@ def test_follows_the_plan(box: ShoppingBox, yard: OpenYard) -> None:
     assert box.rows.rowCount() > before
 
 
+def test_hidden_it_waits(box: ShoppingBox, yard: OpenYard) -> None:
+    box.hide()
+    before = box.rows.rowCount()
+    yard.commit("Plant", edits.add(yard.yard, plant("G1", "grape:Concord", (20, 4))))
+    assert box.rows.rowCount() == before
+    box.show()
+    assert box.rows.rowCount() > before
+
+
 def test_file_for_a_spreadsheet(box: ShoppingBox, tmp_path: Path) -> None:
     box.write_csv(tmp_path / "list.csv")
     text = (tmp_path / "list.csv").read_bytes().decode("utf-8-sig")

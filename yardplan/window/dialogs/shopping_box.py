@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFileDialog,
@@ -76,6 +77,14 @@ class ShoppingBox(BesideBox):
         box.addWidget(self.fault)
         box.addLayout(foot)
         self.resize(600, 520)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.rows.watch(True)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self.rows.watch(False)
 
     def _show(self) -> None:
         """The total and the note of the line chosen."""

@@ -6,7 +6,7 @@ import datetime as dt
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QHideEvent, QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFileDialog,
@@ -160,6 +160,14 @@ class CarePanel(QWidget):
         self.cards.doubleClicked.connect(self._go_to)
         self.on_plan.clicked.connect(lambda: self._go_to(self.cards.currentIndex()))
         self.to_file.clicked.connect(self._ask_file)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.rows.watch(True)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self.rows.watch(False)
 
     def _show(self, *_: object) -> None:
         self.rows.show(

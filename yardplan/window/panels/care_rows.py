@@ -138,6 +138,7 @@ class CareRows(QAbstractListModel):
         self.view: View = "month"
         self.kind = ""
         self.only_open = False
+        self._watched = True
         open_yard.shown.connect(self._shown)
         open_yard.loaded.connect(self.reckon)
 
@@ -191,10 +192,17 @@ class CareRows(QAbstractListModel):
         self.only_open = self.only_open if only_open is None else only_open
         self._put()
 
+    def watch(self, on: bool) -> None:
+        """Follow the yard only while somebody looks: dates of a large yard take a fifth of a second."""
+        self._watched = on
+        if on and self._plan is None:
+            self._put()
+
     def reckon(self) -> None:
-        """Reckon all dates anew."""
+        """Reckon all dates anew, now or when somebody looks."""
         self._plan = None
-        self._put()
+        if self._watched:
+            self._put()
 
     def mark(self, number: int, done: bool, today: dt.date | None = None) -> None:
         """Mark a task done, or to do again: one undo step of the yard."""
@@ -214,7 +222,7 @@ class CareRows(QAbstractListModel):
             return
         things = change.added or change.removed or change.altered or change.moved
         if not things and change.whole <= _NO_DATES:
-            self._remark()
+            self._remark()  # cheap, and rows keep their place
         else:
             self.reckon()
 

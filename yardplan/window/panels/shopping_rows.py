@@ -43,6 +43,7 @@ class ShoppingRows(QAbstractTableModel):
         self._open_yard = open_yard
         self.fault = ""
         self.bill: Shopping = Shopping(items=())
+        self._watched, self._stale = True, False
         open_yard.shown.connect(self._shown)
         open_yard.loaded.connect(self.refresh)
         self.refresh()
@@ -109,11 +110,22 @@ class ShoppingRows(QAbstractTableModel):
         self._open_yard.commit("Currency", evolve(yard, currency=words.strip()))
 
     def _shown(self, _change: Change) -> None:
-        if not self._open_yard.on_trial:
+        if self._open_yard.on_trial:
+            return
+        if self._watched:
+            self.refresh()
+        else:
+            self._stale = True
+
+    def watch(self, on: bool) -> None:
+        """Follow the yard only while somebody looks."""
+        self._watched = on
+        if on and self._stale:
             self.refresh()
 
     def refresh(self) -> None:
         """Take the list up anew; rows that stay keep their place and selection."""
+        self._stale = False
         yard = self._open_yard.shown_yard
         counts = {bed.id: len(bed_places(bed)) for bed in yard.beds}
         bill = shopping(self._open_yard.survey, counts)
