@@ -96,8 +96,12 @@ def in_ground(survey: Survey) -> Mask:
 
 
 def outside(survey: Survey, column: int) -> Mask:
-    """Plants whose stems stand outside a feature; one inside has a finding of its own (`inside`)."""
-    return np.asarray(survey.layout.gaps[:, column] >= 0, dtype=bool)
+    """Plants whose stems stand outside a feature; one inside has a finding of its own (`inside`).
+
+    A stem on the edge, within what a tape can tell, counts as outside.
+    """
+    edge = limit(survey, "inside", 0.0, 0.0, in_ground(survey)).under
+    return np.asarray(survey.layout.gaps[:, column] >= edge, dtype=bool)
 
 
 def trees(survey: Survey) -> Mask:
