@@ -2,19 +2,26 @@
 
 from __future__ import annotations
 
-import argparse
 import sys
 from collections.abc import Sequence
 from importlib import import_module
+from typing import TYPE_CHECKING
 
 from yardplan import __version__
 from yardplan.cli.output import CommandError
 
+if TYPE_CHECKING:
+    import argparse
+
 #: Command modules in the order of the help text; each has `add_parser(subparsers)` and `run(args)`.
-COMMANDS = ("check", "soil", "pollen", "bloom", "partners", "plants", "sun", "sheet", "care", "export", "doctor")
+COMMANDS = (
+    "check", "soil", "pollen", "bloom", "partners", "settle", "plants", "sun", "sheet", "care", "export", "doctor",
+)
 
 
 def _parser(names: Sequence[str]) -> argparse.ArgumentParser:
+    import argparse
+
     parser = argparse.ArgumentParser(
         prog="yardplan",
         description="Plan a fruit yard to scale. Without a command: open the window.",
