@@ -31,13 +31,14 @@ def furnish(window: MainWindow) -> None:
     side = Side(window.open_yard)
     window.side = side
     window.side_dock.setWidget(side)
-    window.season_dock.setWidget(SeasonStrip(window.open_yard))
+    strip = SeasonStrip(window.open_yard)
+    window.season_dock.setWidget(strip)
     window.season_dock.setVisible(window.actions_["season"].isChecked())
     window.resizeDocks([window.side_dock], [WIDTH], Qt.Orientation.Horizontal)
     window.resizeDocks([window.season_dock], [SEASON_HEIGHT], Qt.Orientation.Vertical)
     side.card_wanted.connect(window.panel_commands.show_card_of)
     side.site_wanted.connect(window.panel_commands.show_site)
-    window.light_room = LightRoom(window, side)
+    window.light_room = LightRoom(window, side, strip)
     _start_panel(window)
 
 

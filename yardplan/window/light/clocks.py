@@ -13,6 +13,9 @@ from yardplan.window.light.words import date_of
 from yardplan.window.open_yard import Moment
 from yardplan.yard.site import Site
 
+#: In the order of the choice.
+CLOCKS: tuple[Clock, ...] = ("solar", "zone")
+
 
 def usable(moment: Moment, site: Site) -> Clock:
     """The clock chosen, or the sun's where the site's zone is not known."""

@@ -14,9 +14,14 @@ from yardplan.sun.classes import Measure
 from yardplan.sun.light import GroundField
 from yardplan.window.light.ground_light import GroundLight
 from yardplan.window.light.words import grown_words, title_of, when_of
+from yardplan.yard.edits import points_of
 
 #: From the frame's corner to the legend, pixels.
 _INSET = 10.0
+#: How much hiding the lot's ground counts beside hiding a thing.
+_LOT_COUNTS = 0.5
+#: Room that the scale bar, the north arrow and the title block take at the frame, pixels.
+_OVER_BAR, _UNDER_NORTH, _OVER_TITLE = 60.0, 92.0, 76.0
 
 
 class LightLayer:
@@ -27,6 +32,8 @@ class LightLayer:
         self._labels: tuple[LightLabel, ...] = ()
         self._labelled: GroundField | None = None
         self._key: object = None
+        self._sized: object = None
+        self._corner = "top left"
 
     @property
     def on(self) -> bool:
@@ -54,11 +61,29 @@ class LightLayer:
         draw_light_labels(painter, shown, labels)
 
     def legend_box(self, shown: PlanView, field: QRectF) -> QRectF | None:
-        """Where the legend stands within the sheet's frame; None where there is no room for it."""
+        """Where the legend stands within the sheet's frame; None where there is no room for it.
+
+        In the corner that hides least when the window's size is new; it stays there while the view moves.
+        """
         wide, high = legend_size(shown, self.note(shown), measure=self._measure(), title=self._title())
         if wide > field.width() / 2 or high > field.height() - 2 * _INSET:
             return None
-        return QRectF(field.left() + _INSET, field.top() + _INSET, wide, high)
+        boxes = self._corners(field, wide, high)
+        size = (field.width(), field.height())
+        if size != self._sized or self._corner not in boxes:
+            self._sized, self._corner = size, min(boxes, key=lambda name: _hidden(shown, boxes[name]))
+        return boxes[self._corner]
+
+    def _corners(self, field: QRectF, wide: float, high: float) -> dict[str, QRectF]:
+        left, right = field.left() + _INSET, field.right() - _INSET - wide
+        boxes = {
+            "top left": QRectF(left, field.top() + _INSET, wide, high),
+            "bottom left": QRectF(left, field.bottom() - _OVER_BAR - high, wide, high),
+            "top right": QRectF(right, field.top() + _UNDER_NORTH, wide, high),
+            "bottom right": QRectF(right, field.bottom() - _OVER_TITLE - high, wide, high),
+        }
+        within = {name: box for name, box in boxes.items() if field.contains(box)}
+        return within or {"top left": boxes["top left"]}
 
     def paint_legend(self, painter: QPainter, shown: PlanView, field: QRectF) -> None:
         """The legend, which also says how fresh the light is."""
@@ -98,3 +123,16 @@ class LightLayer:
         if not ground.fresh:
             return "pale: of before, being worked out" if ground.share < 1.0 else "pale: of before"
         return f"being refined, {ground.share:.0%}" if ground.share < 1.0 else "clear sky assumed"
+
+
+def _hidden(shown: PlanView, box: QRectF) -> float:
+    """How much of the yard a box would hide: things' boxes and the lot's, by the area they share with it."""
+    yard = shown.yard
+    outlines = [shown.polygon(points_of(thing)).boundingRect() for thing in yard.things()]
+    whole = shown.polygon(yard.lot).boundingRect()
+    areas = [_area(rect.adjusted(-9, -9, 9, 9).intersected(box)) for rect in outlines]
+    return sum(areas) + _LOT_COUNTS * _area(whole.intersected(box))
+
+
+def _area(rect: QRectF) -> float:
+    return max(rect.width(), 0.0) * max(rect.height(), 0.0)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QScrollArea, QVBoxLayout, QWidget
 
 from yardplan.sun.ground_kinds import KINDS, PLANTINGS
@@ -107,6 +107,7 @@ class LightPanel(QScrollArea):
         for fold in self.folds:
             box.addWidget(fold)
         box.addStretch()
+        self.setAccessibleName("Light")
         self.setWidget(body)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -115,12 +116,14 @@ class LightPanel(QScrollArea):
 
     def show_takers(self) -> None:
         """Unfold who takes the light and bring it into view."""
-        self.folds[2].set_open(True)
         self.takers.show_shade()
-        self.ensureWidgetVisible(self.folds[2])
+        self._bring_up(self.folds[2])
 
     def show_spot(self) -> None:
         """Unfold the spot and bring it into view."""
-        self.folds[1].set_open(True)
-        self.ensureWidgetVisible(self.folds[1])
+        self._bring_up(self.folds[1])
 
+    def _bring_up(self, fold: Fold) -> None:
+        """Its heading at the top, once everything has found its size."""
+        fold.set_open(True)
+        QTimer.singleShot(0, self, lambda: self.verticalScrollBar().setValue(fold.y() - 4))

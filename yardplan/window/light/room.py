@@ -19,13 +19,15 @@ from yardplan.yard.ground import Point
 
 if TYPE_CHECKING:
     from yardplan.window.main_window import MainWindow
+    from yardplan.window.panels.moment import MomentBar
+    from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.sides import Side
 
 
 class LightRoom(QObject):
     """Built once the window shows, since it needs the sun."""
 
-    def __init__(self, window: MainWindow, side: Side) -> None:
+    def __init__(self, window: MainWindow, side: Side, strip: SeasonStrip) -> None:
         super().__init__(window)
         self._window, self._side = window, side
         self._yard, self._canvas = window.open_yard, window.canvas
@@ -39,6 +41,7 @@ class LightRoom(QObject):
         self.commands = LightCommands(window, self)
         self.panel.tool_wanted.connect(self.point)
         side.findings.shade_wanted.connect(self.show_shade_of)
+        self._hook_moment(strip.moment)
         self._yard.closing.connect(self.stop)
 
     def _hook_canvas(self) -> None:
@@ -50,6 +53,10 @@ class LightRoom(QObject):
         self.spot.changed.connect(canvas.update)
         self.panel.takers.marks_changed.connect(canvas.update)
         canvas.tool_changed.connect(self._tool_changed)
+
+    def _hook_moment(self, bar: MomentBar) -> None:
+        bar.play_clicked.connect(lambda: self.play.turn(not self.play.playing))
+        self.play.turned.connect(bar.show_playing)
 
     # The spot
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from attrs import frozen
@@ -22,6 +23,8 @@ WORTH_A_LINE = 0.05
 #: Casters marked on the sheet, at most, and from how many hours on.
 _MARKED, _WORTH_A_MARK = 6, 0.1
 _FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
+#: Metres past the caster at which its words stand.
+_PAST = 0.9
 OTHERS = "others together"
 
 
@@ -69,9 +72,22 @@ def taken_from(open_yard: OpenYard, thing: str) -> Taken | None:
     worth = [(by, hours) for by, hours in light.shaded_by if hours >= WORTH_A_LINE]
     takers = [Taker(by, names.get(by, by), hours) for by, hours in worth]
     rest = light.open_hours - light.hours - sum(hours for _, hours in worth)
-    if rest >= WORTH_A_LINE / 10:
+    if rest >= WORTH_A_LINE:
         takers.append(Taker(None, OTHERS, rest))
     return Taken(thing, names.get(thing, thing), light, tuple(takers))
+
+
+def tenths(hours: Sequence[float], total: float) -> list[float]:
+    """The hours to a tenth, rounded so that they add up to the total as it is shown.
+
+    The parts lost by cutting to tenths go to those that lost most.
+    """
+    cut = [math.floor(value * 10.0 + 1e-9) for value in hours]
+    left = round(total * 10.0) - sum(cut)
+    by_loss = sorted(range(len(hours)), key=lambda n: cut[n] - hours[n] * 10.0)
+    for n in by_loss[: max(left, 0)]:
+        cut[n] += 1
+    return [value / 10.0 for value in cut]
 
 
 def marks_of(open_yard: OpenYard, taken: Taken) -> Overlay:
@@ -95,7 +111,7 @@ def marks_of(open_yard: OpenYard, taken: Taken) -> Overlay:
             strokes.append(Stroke(points=points, look="guide", closed=isinstance(thing, Building)))
         else:
             discs.append(Disc(centre=there, radius=_reach(open_yard, thing.id), look="guide"))
-        words.append(Words(place=_along(here, there), text=f"{taker.hours:.1f} h"))
+        words.append(Words(place=_beyond(here, there), text=f"{taker.id} {taker.hours:.1f} h"))
     return Overlay(strokes=tuple(strokes), discs=tuple(discs), words=tuple(words))
 
 
@@ -105,7 +121,10 @@ def _reach(open_yard: OpenYard, thing: str) -> float:
     return max(plant.size.spread / 2 if plant is not None else 0.0, 0.3)
 
 
-def _along(here: Point, there: Point, part: float = 0.62) -> Point:
+def _beyond(here: Point, there: Point) -> Point:
+    """A little past the caster, seen from the plant: the plant itself stays in view."""
+    far = math.dist(here, there)
+    part = 1.0 + _PAST / far if far > 1e-6 else 1.0
     return (here[0] + part * (there[0] - here[0]), here[1] + part * (there[1] - here[1]))
 
 

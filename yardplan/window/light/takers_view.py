@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.sun.light import PlantLight
-from yardplan.window.light.takers import Taken, subject_of, taken_from
+from yardplan.window.light.takers import Taken, subject_of, taken_from, tenths
 from yardplan.window.light.words import month_name
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, label
@@ -104,8 +104,9 @@ class TakersView(QWidget):
         light = taken.light
         self.facts.setText(_facts(light))
         self.table.clear()
-        for taker in taken.takers:
-            item = _item(taker.name, taker.hours)
+        shown = tenths([taker.hours for taker in taken.takers], taken.missing)
+        for taker, hours in zip(taken.takers, shown, strict=True):
+            item = _item(taker.name, hours)
             item.setData(0, Qt.ItemDataRole.UserRole, taker.id)
             self.table.addTopLevelItem(item)
         whole = _item(_SUM if taken.takers else "nothing takes any", taken.missing)

@@ -1,4 +1,4 @@
-"""Day and hour that drive the shadows: a day to type or step, an hour to slide."""
+"""Day and hour that drive the shadows, by the sun's or the site's clock; sunrise, sunset, the day played."""
 
 from __future__ import annotations
 
@@ -6,13 +6,16 @@ from attrs import evolve
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
 
+from yardplan.window.light.clocks import CLOCKS, clock_words, on_clock, sun_words, zone_fault
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import day_number, day_of_number, say_day
 from yardplan.window.panels.entry import TextEntry, day_reading
-from yardplan.window.panels.parts import button, label
+from yardplan.window.panels.parts import Combo, button, label
+from yardplan.yard.change import Change
 
 #: The hour slider steps by ten minutes.
 _STEPS = 6
+_PLAY, _STOP = "Play", "Stop"
 
 
 def say_hour(hour: float) -> str:
@@ -22,44 +25,74 @@ def say_hour(hour: float) -> str:
 
 
 class MomentBar(QWidget):
-    """The day as a field with steps to both sides, the hour as a slider; sun time, 12:00 at its highest."""
+    """The day as a field with steps to both sides, the hour as a slider, by the sun's or the site's clock."""
 
     day_changed = Signal(str)
     hour_changed = Signal(float)
+    #: The day is to be played, or to stop.
+    play_clicked = Signal()
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
         self.day = TextEntry("Day of the year", day_reading(optional=False))
         self.day.echo_label.setMaximumHeight(0)
-        self.day.setFixedWidth(112)
+        self.day.setFixedWidth(100)
         self.before = button("‹", "step", name="One week earlier", tip="One week earlier")
         self.after = button("›", "step", name="One week later", tip="One week later")
         for step in (self.before, self.after):
             step.setFixedWidth(26)
         self.hour = QSlider(Qt.Orientation.Horizontal)
-        self.hour.setRange(4 * _STEPS, 22 * _STEPS)
+        self.hour.setRange(0, 24 * _STEPS)
         self.hour.setPageStep(_STEPS)
-        self.hour.setMinimumWidth(110)
-        self.hour.setToolTip("Sun time: 12:00 is when the sun stands highest")
+        self.hour.setMinimumWidth(80)
         self.hour_text = label("", "heading")
-        self.hour_text.setFixedWidth(44)
+        self.hour_text.setFixedWidth(40)
+        self.clock = Combo()
+        self.clock.setMinimumContentsLength(9)
+        self.clock.setAccessibleName("Clock of the hour")
+        self.sun = label("", "muted")
+        self.play = button(_PLAY, name="Play the day", tip="Shadows from sunrise to sunset")
+        self.play.setFixedWidth(56)
+        self._lay_out()
+        self._connect()
+        self.refresh()
+
+    def _lay_out(self) -> None:
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(4)
-        for part in (label("Shadows on", "muted"), self.before, self.day, self.after, label("at", "muted")):
+        for part in (label("Shadows", "muted"), self.before, self.day, self.after, label("at", "muted")):
             line.addWidget(part)
         line.addWidget(self.hour, 1)
-        line.addWidget(self.hour_text)
-        self._connect()
-        self.refresh()
+        for part in (self.hour_text, self.clock, self.sun, self.play):
+            line.addWidget(part)
 
     def _connect(self) -> None:
         self.day.entered.connect(self.set_day)
         self.before.clicked.connect(lambda: self.step(-7))
         self.after.clicked.connect(lambda: self.step(7))
         self.hour.valueChanged.connect(lambda value: self.set_hour(value / _STEPS))
+        self.clock.activated.connect(self._choose_clock)
+        self.play.clicked.connect(self.play_clicked)
         self._open_yard.moment_changed.connect(self.refresh)
+        self._open_yard.loaded.connect(self.refresh)
+        self._open_yard.shown.connect(self._shown)
+
+    def _shown(self, change: Change) -> None:
+        if "site" in change.whole:
+            self.refresh()
+
+    def _choose_clock(self, number: int) -> None:
+        """The same instant by another clock."""
+        open_yard = self._open_yard
+        open_yard.set_moment(on_clock(open_yard.moment, open_yard.shown_yard.site, CLOCKS[number]))
+        self.refresh()
+
+    def show_playing(self, playing: bool) -> None:
+        """The button says what it does now."""
+        self.play.setText(_STOP if playing else _PLAY)
+        self.play.setAccessibleName("Stop playing the day" if playing else "Play the day")
 
     def set_day(self, day: str) -> None:
         """Show the shadows of another day (`MM-DD`)."""
@@ -67,7 +100,7 @@ class MomentBar(QWidget):
         self.day_changed.emit(day)
 
     def set_hour(self, hour: float) -> None:
-        """Show the shadows of another hour (sun time)."""
+        """Show the shadows of another hour of the chosen clock."""
         self._open_yard.set_moment(evolve(self._open_yard.moment, hour=hour))
         self.hour_changed.emit(hour)
 
@@ -85,3 +118,19 @@ class MomentBar(QWidget):
         self.hour_text.setText(say_hour(moment.hour))
         self.hour.setAccessibleName(f"Hour of the day: {say_hour(moment.hour)}")
         self.setAccessibleName(f"Shadows on {say_day(moment.day)} at {say_hour(moment.hour)}")
+        self._show_clock()
+
+    def _show_clock(self) -> None:
+        """The clocks by their names on that day; sunrise and sunset by the one chosen."""
+        moment, site = self._open_yard.moment, self._open_yard.shown_yard.site
+        fault = zone_fault(site)
+        with QSignalBlocker(self.clock):
+            self.clock.clear()
+            self.clock.addItems([clock_words(moment, site, kind) for kind in CLOCKS])
+            self.clock.setCurrentIndex(CLOCKS.index(moment.clock))
+        self.clock.setToolTip(fault or "Sun time: 12:00 is when the sun stands highest")
+        self.hour.setToolTip(f"Hour by {self.clock.currentText()}")
+        words = sun_words(moment, site)
+        self.sun.setText(words)
+        self.sun.setToolTip(f"Sunrise and sunset by {self.clock.currentText()}")
+        self.play.setEnabled(" to " in words or "never sets" in words)

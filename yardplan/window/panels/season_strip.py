@@ -12,7 +12,7 @@ from yardplan.drawing.style import PALETTE
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import day_of_number, say_day
 from yardplan.window.panels.moment import MomentBar
-from yardplan.window.panels.parts import label
+from yardplan.window.panels.parts import Elided, label
 from yardplan.window.panels.season_rows import Season, season_of, with_choice
 from yardplan.window.theme import SMALL, font
 from yardplan.yard.change import Change
@@ -129,7 +129,7 @@ class SeasonStrip(QWidget):
         self._open_yard = open_yard
         self._season: Season | None = None
         self.moment = MomentBar(open_yard)
-        self.note = label("", "muted", wrap=True)
+        self.note = Elided("", "muted")
         self.chart = ChartView()
         self._lay_out()
         self._soon = QTimer(self)
@@ -144,8 +144,7 @@ class SeasonStrip(QWidget):
         top.setSpacing(14)
         top.addWidget(label("Season", "heading"))
         top.addWidget(self.note, 1)
-        self.moment.setFixedWidth(500)
-        top.addWidget(self.moment)
+        top.addWidget(self.moment, 3)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(3)
