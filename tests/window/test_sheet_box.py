@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pypdf
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 from support import cares
@@ -52,6 +53,16 @@ def test_pdf_with_what_was_ticked(box: SheetBox, tmp_path: Path) -> None:
     assert "Shopping list" in text
     assert "Picking through the season" in text
     assert "Plant schedule" not in text
+
+
+def test_household_stands_in_the_harvest(box: SheetBox, tmp_path: Path, qtbot: QtBot) -> None:
+    qtbot.keyClicks(box.persons.line, "2")
+    qtbot.keyClick(box.persons.line, Qt.Key.Key_Return)
+    assert box.wish.persons == 2
+    tick(box, "harvest")
+    box.save_to(tmp_path / "out.pdf")
+    text = "".join(page.extract_text() for page in pypdf.PdfReader(tmp_path / "out.pdf").pages)
+    assert "2.8 kg a week for the household" in text
 
 
 def test_one_picture_a_page(box: SheetBox, tmp_path: Path) -> None:

@@ -35,6 +35,7 @@ from yardplan.units import System
 class SheetOrder:
     """What is wanted. `date` in words as on the sheets; `year` the calendar year of care and harvest.
 
+    `persons` the household fed from the yard, for gluts and gaps of the harvest.
     `findings` and the words `said` of them are drawn on the plan where `marks` is True; `day` (`MM-DD`) is
     marked in the season.
     """
@@ -49,6 +50,7 @@ class SheetOrder:
     findings: tuple[Finding, ...] = ()
     said: Mapping[FindingKey, str] | None = None
     day: str = ""
+    persons: float | None = None
 
 
 def _plan(order: SheetOrder) -> Sequence[Page]:
@@ -119,7 +121,7 @@ def _findings(order: SheetOrder) -> Sequence[Page]:
 def _harvest(order: SheetOrder) -> Sequence[Page]:
     """The table of what ripens when, then its charts."""
     words = "   ".join(word for word in (order.survey.yard.site.name, order.date) if word)
-    plan = harvest_plan(order.survey, order.year)
+    plan = harvest_plan(order.survey, order.year, order.persons)
     charts = harvest_pages(plan, _flat(order), order.units, words)
     return (*_tabled(order, harvest_table(order.survey, order.year, order.units)), *charts)
 

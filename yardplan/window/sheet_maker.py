@@ -43,13 +43,17 @@ class Stopped(Exception):
 
 @frozen(kw_only=True)
 class SheetWish:
-    """What is wanted. `paper` a name, "" for the usual one; `scale` as typed; `year` of care and harvest."""
+    """What is wanted. `paper` a name, "" for the usual one; `scale` as typed; `year` of care and harvest.
+
+    `persons` the household fed from the yard, None when not given.
+    """
 
     what: tuple[str, ...]
     paper: str = ""
     scale: str = "fit"
     year: int
     marks: bool = False
+    persons: float | None = None
 
 
 def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
@@ -75,7 +79,7 @@ def _order(open_yard: OpenYard, wish: SheetWish) -> SheetOrder:
     return SheetOrder(
         survey=survey, units=units, date=day_words(dt.date.today()), year=wish.year, marks=wish.marks,
         scale=parse_scale(wish.scale), paper=paper_named(wish.paper) if wish.paper else None,
-        findings=open_yard.findings,
+        findings=open_yard.findings, persons=wish.persons, day=open_yard.moment.day,
         said={finding.key: say(finding, names, units).title for finding in open_yard.findings},
     )
 

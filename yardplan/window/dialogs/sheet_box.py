@@ -22,6 +22,7 @@ from yardplan.sheets.document import Document
 from yardplan.sheets.paper import PAPERS, SheetError, usual_paper
 from yardplan.window.dialogs.box import BesideBox
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.entry import TextEntry, number_reading
 from yardplan.window.panels.parts import Check, Combo, button, label
 from yardplan.window.sheet_maker import SheetWish, Stopped, make, sheet_words, write
 
@@ -32,6 +33,7 @@ _SCALES = (
 _FILES = "PDF (*.pdf);;SVG, one file a page (*.svg);;PNG, one file a page (*.png)"
 _USUAL = ("plan", "schedule", "key")
 _YEARS_AHEAD = 5
+_MOST_PERSONS = 1000.0
 
 
 class SheetBox(BesideBox):
@@ -44,6 +46,9 @@ class SheetBox(BesideBox):
         self._stop = False
         self.choices = {name: Check(words) for name, words in sheet_words().items()}
         self.paper, self.scale, self.year = Combo(), Combo(), Combo()
+        eaters = number_reading(0.5, _MOST_PERSONS, optional=True)
+        self.persons = TextEntry("People fed from the yard", eaters)
+        self.persons.set_placeholder("not given")
         self.marks = Check("conflicts and cautions on the plan")
         self.every, self.none = button("All", "link"), button("None", "link")
         self.save = button("Save…", tip="PDF, SVG or PNG, true to scale")
@@ -81,7 +86,10 @@ class SheetBox(BesideBox):
         links.addWidget(self.none)
         links.addStretch()
         fields = QGridLayout()
-        rows = (("Paper", self.paper), ("Scale of the plan", self.scale), ("Care and harvest of", self.year))
+        rows: tuple[tuple[str, QWidget], ...] = (
+            ("Paper", self.paper), ("Scale of the plan", self.scale), ("Care and harvest of", self.year),
+            ("People fed from the yard", self.persons),
+        )
         for number, (words, part) in enumerate(rows):
             fields.addWidget(label(words, "muted"), number, 0)
             fields.addWidget(part, number, 1)
@@ -129,7 +137,7 @@ class SheetBox(BesideBox):
         return SheetWish(
             what=tuple(name for name, choice in self.choices.items() if choice.isChecked()),
             paper=self.paper.currentData(), scale=self.scale.currentData(), year=self.year.currentData(),
-            marks=self.marks.isChecked(),
+            marks=self.marks.isChecked(), persons=self.persons.value,
         )
 
     def _ask_file(self) -> None:
