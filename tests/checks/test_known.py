@@ -2,6 +2,7 @@ from support.builders import plant, yard_of
 
 from yardplan.checks import known
 from yardplan.checks.survey import survey_of
+from yardplan.checks.wording import say
 
 
 def kinds(*plantings, **fields):
@@ -23,3 +24,13 @@ def test_local_figures_that_no_rule_takes():
     rules = {"structure-low": 500.0, "nonsense": 1.0, "wall-gap": 2.0}
     (finding,) = known.run(survey_of(yard_of(rules=rules)))
     assert finding.figures["rules"].value == "nonsense, structure-low"
+
+
+def test_a_variety_of_ones_own_that_cannot_be_used_says_which_fact_is_wrong():
+    record = {"crop": "apple", "name": "Old Garden", "bloom_season": "mid-lated", "chill_hours": [1000, 800]}
+    survey = survey_of(yard_of(plant("A1", "apple:Old Garden", (5, 5)), own_cultivars=(record,)))
+    found = known.run(survey)
+    assert [f.kind for f in found] == ["unknown_variety", "own_fault", "own_fault"]
+    said = [say(f, {"A1": "Old Garden (A1)"}, "metric").message for f in found[1:]]
+    assert any("'mid-lated' is not one of" in words for words in said)
+    assert any("low to high" in words for words in said)

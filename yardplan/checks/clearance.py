@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from yardplan.checks.check import Check
-from yardplan.checks.clear import buildings, lines_above, lines_below, lot_line, paving, septic, sight
+from yardplan.checks.clear import buildings, lines_above, lines_below, lot_line, paving, rows, septic, sight
 from yardplan.checks.finding import Finding
 from yardplan.checks.shortfall import Limit
 from yardplan.checks.survey import Survey
 
-_PARTS = (buildings, lot_line, septic, lines_below, lines_above, paving, sight)
+_PARTS = (buildings, lot_line, septic, lines_below, lines_above, paving, sight, rows)
 
 
 def run(survey: Survey) -> list[Finding]:

@@ -78,6 +78,11 @@ def run(survey: Survey) -> list[Finding]:
     for bed in survey.stand.beds:
         if bed.bed.plant is not None:
             found.extend(_plant(bed.id, Mark(bed.bed.outline, "area"), bed.bed.plant, bed.cultivar, bed.crop))
+    found += [
+        Finding(check=NAME, kind="own_fault", weight=Weight.CAUTION, things=(), source=_SOURCE,
+                figures={"fault": Figure(fault, "text")})
+        for fault in survey.catalogue.own_faults
+    ]
     refused = _refused(survey)
     if refused:
         figures = {"rules": Figure(", ".join(refused), "text")}
@@ -116,6 +121,11 @@ CHECK = Check(
             "{a}: no form '{form}' is known for it, so the usual size of the kind is used.",
             "Choose a form of the list, or enter the size by hand.",
             "form not known",
+        ),
+        "own_fault": Wording(
+            "A variety of your own is not used: {fault}.",
+            "Correct that fact under Own varieties, or leave it out where it is not known.",
+            "own variety not used",
         ),
         "refused_rule": Wording(
             "Local figures that are not used, because no such rule exists or they lie outside its range: "

@@ -187,7 +187,8 @@ CHECK = Check(
             "soil pH {ph} too low",
         ),
         "repot": Wording(
-            "The mix in the container does not suit[ (pH {ph})], where pH {low} to {high} is wanted: {things}.",
+            "The mix in the container does not suit[ (pH {ph})], where pH {low} to {high} is wanted: "
+            "{things}.",
             "Fill the container with a mix of pH {low} to {high}, and test it every year.",
             "mix does not suit",
         ),

@@ -45,8 +45,11 @@ def _ask_first(survey: Survey) -> list[Finding]:
     """One advice a yard: have the lines marked before the first hole."""
     if not (survey.yard.plantings or survey.yard.rows or survey.yard.beds):
         return []
-    words, source = dig_words(country_of(survey.yard.site))
+    country = country_of(survey.yard.site)
+    words, source = dig_words(country)
     shown = {"ask": Figure(words, "text"), "dig": survey.rules.figure("service-dig")}
+    if not country:
+        shown["missing"] = Figure("country", "text")
     made = survey.finding(NAME, "ask_first", Weight.ADVICE, (), "service-dig", shown)
     return [evolve(made, source=source)]
 
@@ -67,7 +70,8 @@ WORDING = {
     "ask_first": Wording(
         "Buried lines may cross any yard, and their depth and place shift with time. {ask}.",
         "Have the lines marked, find private ones (lights, watering, pet fence) yourself, and dig by hand "
-        "within {dig} of the marks.",
+        "within {dig} of the marks.[ Enter the {missing} in the site card: lot-line and digging rules hang "
+        "on it.]",
         "ask before you dig",
     ),
 }
