@@ -15,7 +15,8 @@ if TYPE_CHECKING:
 
 #: Command modules in the order of the help text; each has `add_parser(subparsers)` and `run(args)`.
 COMMANDS = (
-    "check", "soil", "pollen", "bloom", "partners", "settle", "plants", "sun", "sheet", "care", "export", "doctor",
+    "check", "soil", "pollen", "bloom", "partners", "settle", "plants", "sun", "sheet", "care", "export",
+    "doctor",
 )
 
 
