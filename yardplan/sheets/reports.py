@@ -124,6 +124,7 @@ def soil_table(survey: Survey, units: System) -> Table:
         ),
         rows=tuple(_soil_row(step, units) for step in steps),
         notes=(
+            *(() if steps else ("What is known of the soil suits everything planted.",)),
             "A soil test comes first: amounts follow from what is known of the soil and are estimates.",
             "Follow the label of every material.",
         ),

@@ -139,7 +139,7 @@ def care_table(survey: Survey, year: int, units: System) -> Table:
     notes = ["Label, law and local extension service come before this list. Take care:"]
     notes += [f"{number}. {words}" for number, words in enumerate(cautions, 1)]
     if plan.by_month:
-        notes.append("Dates marked 'by month' rest on usual months: the site's temperatures are not known.")
+        notes.append("Dates marked 'by month' rest on usual months: temperatures or frosts are not known.")
     if plan.undated:
         notes.append(f"Not dated, for want of bloom or harvest dates here: {', '.join(plan.undated)}.")
     notes += _refused(plan.refusals, year)
