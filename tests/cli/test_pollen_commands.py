@@ -115,8 +115,12 @@ def test_bloom_dates_harvest_and_overlaps(yard: str, capsys: pytest.CaptureFixtu
     assert "full bloom" in capsys.readouterr().out
 
 
-def test_bloom_draws_a_picture(yard: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+def test_bloom_draws_a_picture(
+    yard: str, tmp_path: Path, capsys: pytest.CaptureFixture[str], request: pytest.FixtureRequest
+) -> None:
     pytest.importorskip("PySide6.QtGui")
+    # One application for the whole test run: that of the window tests, which must be the full one.
+    request.getfixturevalue("qapp")
     picture = tmp_path / "season.png"
     assert main(["bloom", yard, "--png", str(picture)]) == 0
     assert picture.read_bytes().startswith(b"\x89PNG")

@@ -1,5 +1,6 @@
 """Bloom at a place: bands, observed dates, stations moved, the southern half, and what is not known."""
 
+import math
 from itertools import pairwise
 
 import pytest
@@ -206,3 +207,16 @@ def test_gaps_follow_the_spring_of_the_place() -> None:
         assert bands[1] is not None
         gaps.append(bands[1].full - bands[0].full)
     assert gaps[0] < gaps[1] * 0.75
+
+
+def test_a_cultivar_without_class_is_dated_with_a_wider_error() -> None:
+    known, unknown = (Cultivar(crop="apple", name=name, bloom_season=season, own=True)
+                      for name, season in (("Early", "mid"), ("Old Garden", "")))
+    at = bloom_at(BONN)
+    sure, unsure = at.band(known), at.band(unknown)
+    assert sure is not None
+    assert unsure is not None
+    assert (sure.classed, unsure.classed) == (True, False)
+    assert sure.full == pytest.approx(unsure.full)
+    # Early and late apples bloom 4 to 5 days from mid-season ones: two steps of 2.3 days (bloom.csv).
+    assert unsure.error == pytest.approx(math.hypot(sure.error, 4.6))

@@ -82,8 +82,8 @@ def _line_json(line: SeasonLine) -> dict[str, Any]:
 def _band_json(band: BloomBand) -> dict[str, Any]:
     first, full, fall = band.dates
     return {
-        "first": first, "full": full, "petal_fall": fall, "error_days": band.error,
-        "scatter_days": band.scatter, "basis": band.basis,
+        "first": first, "full": full, "petal_fall": fall, "error_days": round(band.error, 1),
+        "scatter_days": round(band.scatter, 1), "basis": band.basis, "class_known": band.classed,
     }
 
 
@@ -104,7 +104,10 @@ def _print(lines: list[SeasonLine], place: PollenPlace) -> None:
     if bloom is not None:
         print(_note(bloom))
         for fault in bloom.faults:
-            print(fault)
+            print(f"{fault}.")
+        unsure = [str(line.cultivar.key) for line in lines if line.bloom and not line.bloom.classed]
+        if unsure:
+            print(f"Bloom class not known, dated as mid-season: {', '.join(unsure)}.")
     pairs = overlaps(lines, place)
     if pairs:
         print()

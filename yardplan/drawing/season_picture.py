@@ -76,7 +76,7 @@ def _row(line: SeasonLine, shared: str) -> SeasonRow:
         harvest=None if harvest is None else Band(
             _in_year(harvest.first), _in_year(harvest.last), error=harvest.spread
         ),
-        pale=bloom is not None and bloom.basis == "station", shared=shared,
+        pale=bloom is not None and (bloom.basis == "station" or not bloom.classed), shared=shared,
     )
 
 

@@ -7,6 +7,7 @@ date is given and the order of classes must do.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from functools import cached_property, lru_cache
 from itertools import pairwise
@@ -34,6 +35,7 @@ from yardplan.plants.heat import (
     HeatSums,
     date_of,
     day_of,
+    day_words,
     monthly_means_of,
     normal_share,
     parameter,
@@ -41,6 +43,9 @@ from yardplan.plants.heat import (
 from yardplan.plants.limits import Limits
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.site import Site
+
+#: Steps of class from mid-season to early or late: what a cultivar without a class may be off by.
+_CLASSES_ASIDE = 2.0
 
 Basis = Literal["monthly means", "observed date", "station", "nothing"]
 Often = Literal["usual", "some years", "rarely"]
@@ -50,7 +55,8 @@ Often = Literal["usual", "some years", "rarely"]
 class BloomBand:
     """Bloom of one cultivar in the average year: days of the year (may exceed 365), with their error.
 
-    `error` days of the average year, `scatter` days of a single year (1 SD each).
+    `error` days of the average year, `scatter` days of a single year (1 SD each). `classed` False where
+    neither order nor class of the cultivar is known: it is dated as a mid-season one, with a wider error.
     """
 
     first: float
@@ -59,6 +65,7 @@ class BloomBand:
     error: float
     scatter: float
     basis: Basis
+    classed: bool = True
 
     @property
     def dates(self) -> tuple[str, str, str]:
@@ -180,16 +187,20 @@ class BloomAt:
         if bloom is None or share is None or (is_low_chill(cultivar) and not self._seen(cultivar)):
             return None
         full = self.full_bloom(share)
-        return None if full is None else self._around(full, bloom)
+        return None if full is None else self._around(full, bloom, position(cultivar) is not None)
 
     def _seen(self, cultivar: Cultivar) -> bool:
         """True when the crop's own bloom was observed here: then low chill is in the date already."""
         return any(anchor.name.partition(":")[0] == cultivar.crop for anchor in self.anchors)
 
-    def _around(self, full: float, bloom: CropBloom) -> BloomBand:
+    def _around(self, full: float, bloom: CropBloom, classed: bool) -> BloomBand:
+        # Early and late kinds bloom two steps of class from the middle; unlike errors add as squares.
+        unsure = 0.0 if classed else _CLASSES_ASIDE * bloom.class_step
         return BloomBand(
-            first=full - bloom.before, full=full, fall=full + bloom.after, error=self.error,
-            scatter=max(parameter("error_year"), self.error), basis=self.basis,
+            first=full - bloom.before, full=full, fall=full + bloom.after,
+            error=math.hypot(self.error, unsure),
+            scatter=math.hypot(max(parameter("error_year"), self.error), unsure), basis=self.basis,
+            classed=classed,
         )
 
     def overlap(self, one: Cultivar, other: Cultivar) -> Overlap | None:
@@ -267,8 +278,8 @@ def _out_of_order(anchors: list[_Anchor]) -> list[str]:
     """A line for each two observed dates whose order is the other way round than bloom goes."""
     by_share = sorted(anchors, key=lambda anchor: anchor.share)
     return [
-        f"observed bloom: {late.name} on {date_of(late.day)} before {early.name} on {date_of(early.day)}, "
-        "though it blooms after it: check both dates"
+        f"observed bloom: {late.name} on {day_words(late.day)} before {early.name} on "
+        f"{day_words(early.day)}, though it blooms after it: check both dates"
         for early, late in pairwise(by_share)
         if late.day < early.day and late.share > early.share + 0.05
     ]

@@ -56,6 +56,18 @@ def date_of(day: float) -> str:
     return f"{month + 1:02d}-{number - int(_STARTS[month]) + 1:02d}"
 
 
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
+)
+
+
+def day_words(day: float) -> str:
+    """A day of the year in words: `20 April`."""
+    month, number = date_of(day).split("-")
+    return f"{int(number)} {_MONTHS[int(month) - 1]}"
+
+
 def normal_share(z: float) -> float:
     """Share of a normal spread below z."""
     return 0.5 * (1.0 + math.erf(z / math.sqrt(2.0)))

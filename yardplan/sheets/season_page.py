@@ -28,7 +28,7 @@ _ASIDE = 190.0
 _LINE = 4.6
 _KEY = (
     "Petal: from first flower over full bloom (dot) to petal fall; dashed where the dates come from another "
-    "place. Hatched bar: ripe.",
+    "place or the bloom class is not known. Hatched bar: ripe.",
     "Pale ends: all of it may lie so much earlier or later in the average year. Dashed line: frost dates.",
 )
 
