@@ -112,9 +112,13 @@ class Bench(QObject):
         self._pool.waitForDone()
 
     def stop(self) -> None:
-        """Cancel and wait for the thread to end; before the window goes."""
+        """Cancel and wait for the thread to end; before the window goes.
+
+        Without a limit: a pool deleted while its thread still runs would wait for it with Python's lock held,
+        and the thread waits for that lock.
+        """
         self.cancel()
-        self._pool.waitForDone(5000)
+        self._pool.waitForDone()
 
     def hand_back(self, ticket: Ticket, answer: Any, fault: BaseException | None) -> None:
         """Called on the worker's thread; the answer crosses over by a queued signal."""
