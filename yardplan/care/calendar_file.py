@@ -11,10 +11,14 @@ import datetime as dt
 import unicodedata
 import uuid
 from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 from yardplan import __version__
 from yardplan.care.tasks import CarePlan, CareTask
 from yardplan.plants.sources import written_out
+
+if TYPE_CHECKING:
+    from icalendar import Event
 
 PRODUCT = f"-//yardplan//yardplan {__version__}//EN"
 _DAY = dt.timedelta(days=1)
@@ -54,7 +58,7 @@ def calendar_file(
     return bytes(calendar.to_ical())
 
 
-def _event(task: CareTask, yard_name: str, done: str | None, stamp: dt.datetime):  # type: ignore[no-untyped-def]
+def _event(task: CareTask, yard_name: str, done: str | None, stamp: dt.datetime) -> Event:
     from icalendar import Event
 
     event = Event()
