@@ -49,6 +49,6 @@ TOOLS: tuple[ToolKind, ...] = (
     ),
     ToolKind("gate", "Gate", "G", "Mark where one enters the yard", "gate", "GateTool"),
     ToolKind("tape", "Tape", "M", "Measure from place to place", "tape", "TapeTool"),
-    ToolKind("SUN_ICON", "SUN_NAME", "SUN_KEY", "SUN_ABOUT", "sun_spot", "SunSpotTool"),
+    ToolKind("light", "Sun at a spot", "H", "Point anywhere to read its sun", "sun_spot", "SunSpotTool"),
     ToolKind("note", "Note", "N", "Write on the plan", "note", "NoteTool"),
 )
