@@ -54,3 +54,13 @@ def test_rows_across_the_slope():
     assert "row_across" in kinds(sloping(18.0, rows=(row,)))
     down = evolve(row, line=((3.0, 12.0), (3.0, 19.0)))
     assert "row_across" not in kinds(sloping(18.0, rows=(down,)))
+
+
+@pytest.mark.parametrize(("what", "y", "expected"), [
+    ("hardy kiwi:X", 9.5, []), ("hardy kiwi:X", 60.0, ["windswept"]), ("apple:X", 60.0, []),
+])
+def test_kiwis_want_shelter(what: str, y: float, expected: list[str]):
+    yard = yard_of(
+        plant("A1", what, (15, y)), site=Site(latitude=42.0), barriers=(FENCE,), width=30, depth=80
+    )
+    assert kinds(yard) == expected

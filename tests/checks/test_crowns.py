@@ -46,6 +46,7 @@ def test_a_plant_trained_on_the_wall():
     flat = size(4, 2, "flat-trained", depth=0.4)
     assert found(at(0.25, facing=90.0), A1=flat) == []
     assert [f.kind for f in found(at(0.03, facing=90.0), A1=flat)] == ["trained_wall"]
+    assert [f.kind for f in found(at(0.5, facing=90.0), A1=flat)] == ["trained_far"]
     assert [f.kind for f in found(at(0.25, facing=0.0), A1=flat)] == ["crown_wall"]
 
 

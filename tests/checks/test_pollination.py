@@ -3,6 +3,7 @@
 import re
 
 import pytest
+from attrs import evolve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from support.builders import plant, yard_of
@@ -106,6 +107,27 @@ def test_one_donor_for_ten_of_a_clone_is_told() -> None:
     assert nine == []
     ten = run(orchard("apple:Empire", *["apple:Gala"] * 10, apart=1.2))
     assert [(finding.kind, finding.things) for finding in ten] == [("few_donors", ("P1",))]
+
+
+def test_a_row_that_runs_out_of_reach_of_its_giver_is_told() -> None:
+    giver = plant("A1", "apple:Empire", (1.0, 5.0), rootstock="M9")
+    row = Row(id="R1", plant=PlantKey("apple", "Gala"), line=((3.0, 5.0), (33.0, 5.0)), count=16, spacing=2.0,
+              rootstock="M9")
+    far = survey_of(yard_of(giver, site=site(), width=60, rows=(row,)))
+    finding = next(f for f in run(far) if f.kind == "row_beyond")
+    best = finding.figures["best"].value
+    assert isinstance(best, float)
+    assert finding.figures["near"].value == sum(2.0 + 2.0 * n <= best for n in range(16))
+    assert (finding.things, finding.figures["count"].value) == (("R1",), 16.0)
+    givers = tuple(evolve(giver, id=f"A{n}", place=(3.0 + 2 * n, 4.0)) for n in range(1, 16))
+    assert [f for f in run(survey_of(yard_of(*givers, site=site(), width=60, rows=(row,))))
+            if f.kind == "row_beyond"] == []
+
+
+def test_givers_are_asked_for_by_number_and_place() -> None:
+    found = run(orchard("apple:Empire", *["apple:Gala"] * 10, apart=1.2))
+    said = say(found[0], {"P1": "Empire (P1)"}, "metric")
+    assert "one for every 9: one in every row, since bees work along rows" in said.clears
 
 
 def test_plants_that_want_no_pollen_are_left_alone() -> None:

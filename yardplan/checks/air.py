@@ -1,4 +1,4 @@
-"""Cold air and slope: pockets uphill of solid fences and at the foot of a slope, and ground too steep."""
+"""Air and slope: shelter from wind, cold pockets uphill of fences and at the foot of a slope, steepness."""
 
 from __future__ import annotations
 
@@ -9,8 +9,10 @@ import shapely
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.grouping import grouped
 from yardplan.checks.lines import Array
 from yardplan.checks.shapes import has_area
+from yardplan.checks.shortfall import Mask
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Barrier, Building
 
@@ -87,12 +89,37 @@ def _cold_rows(survey: Survey) -> Iterator[Finding]:
             )
 
 
+def _sheltered(survey: Survey) -> Mask:
+    """Plants within reach of the shelter of a building, wall, fence or hedge: some heights from it."""
+    layout, times = survey.layout, survey.rules.value("windbreak-reach")
+    sheltered = np.zeros(len(layout.plants), dtype=bool)
+    for column in layout.columns("barrier", "building"):
+        thing = layout.features[column].thing
+        height = thing.eaves if isinstance(thing, Building) else getattr(thing, "height", 0.0)
+        sheltered |= np.abs(layout.gaps[:, column]) <= times * height
+    return sheltered
+
+
+def _windswept(survey: Survey) -> list[Finding]:
+    """Kinds that want shelter from wind and have none in reach, said once."""
+    layout = survey.layout
+    bare = layout.planted & layout.members("wants shelter") & ~_sheltered(survey)
+    shown = {"times": Figure(survey.rules.value("windbreak-reach"), "count")}
+    return grouped(
+        survey.finding(
+            NAME, "windswept", Weight.ADVICE, (layout.plants[i].id,), "windbreak-reach", shown,
+            (Mark((layout.plants[i].place,)),),
+        )
+        for i in np.nonzero(bare)[0]
+    )
+
+
 def run(survey: Survey) -> list[Finding]:
-    """Findings on cold air; nothing where the ground is level."""
+    """Findings on wind and cold air; nothing is said of cold air where the ground is level."""
     site, value = survey.yard.site, survey.rules.value
     if site.slope < value("cold-barrier-slope"):
-        return []
-    found = [*_dams(survey), *_foot(survey), *_cold_rows(survey)]
+        return _windswept(survey)
+    found = [*_windswept(survey), *_dams(survey), *_foot(survey), *_cold_rows(survey)]
     if site.slope > value("good-slope-high") and (survey.yard.plantings or survey.yard.rows):
         shown = {"slope": Figure(site.slope, "share"), "limit": survey.rules.figure("good-slope-high")}
         found.append(survey.finding(NAME, "steep", Weight.ADVICE, (), "good-slope-high", shown))
@@ -101,7 +128,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Cold air and slope",
+    title="Wind, cold air and slope",
     run=run,
     near=False,
     wording={
@@ -110,6 +137,12 @@ CHECK = Check(
             "Move it more than {reach} away, or leave a gap of {gap} at the foot of {b} for the air to "
             "drain.",
             "in a frost pocket",
+        ),
+        "windswept": Wording(
+            "Nothing shelters these from wind, which tears their shoots: {things}.",
+            "Set them within about {times} heights of a hedge, fence or building, or plant a windbreak that "
+            "lets half the wind through.",
+            "no shelter from wind",
         ),
         "slope_foot": Wording(
             "On the lowest {reach} of the lot, where cold air gathers if the ground levels out below: "

@@ -7,13 +7,12 @@ a kind that crops alone but better crossed an advice.
 from __future__ import annotations
 
 import threading
-from collections.abc import Iterator
 
-import numpy as np
 from attrs import frozen
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.checks.pollen_layout import ratios, rows_beyond
 from yardplan.checks.survey import Survey
 from yardplan.plants.crop_names import crop_name
 from yardplan.plants.cultivar import Cultivar, SelfFruit
@@ -23,8 +22,7 @@ from yardplan.plants.pollen_net import NO, NOT_PROVED, YES, PollenNet, net_of
 from yardplan.plants.pollen_outlook import Outlook, Outlooks, named, others_in_words, outlooks, why_not
 from yardplan.plants.pollen_place import place_for
 from yardplan.plants.pollen_range import pollen_range
-from yardplan.plants.pollen_reason import clone_root, kind_of, sex_of
-from yardplan.plants.pollen_tables import Ratio, donor_ratio
+from yardplan.plants.pollen_reason import kind_of
 
 NAME = "pollination"
 _TRIPLOID = 3
@@ -59,7 +57,8 @@ def outlooks_for(survey: Survey) -> Outlooks:
 def run(survey: Survey) -> list[Finding]:
     """Findings on pollination."""
     kept = _kept_for(net_for(survey))
-    return [finding for finding in kept.findings if finding is not None] + list(_ratios(kept.outlooks))
+    single = (finding for finding in kept.findings if finding is not None)
+    return [*single, *ratios(kept.outlooks), *rows_beyond(kept.outlooks)]
 
 
 def _kept_for(net: PollenNet) -> _Kept:
@@ -195,40 +194,6 @@ def _better(net: PollenNet, outlook: Outlook) -> Finding | None:
     return _made(net, outlook, "better_crossed", Weight.ADVICE, figures, gain.source)
 
 
-def _ratios(found: Outlooks) -> Iterator[Finding]:
-    """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
-    net = found.net
-    groups: dict[tuple[str, str], list[int]] = {}
-    for outlook in found.of:
-        if outlook is not None and outlook.needed and outlook.level > NO:
-            cultivar = net.nodes[outlook.receiver].cultivar
-            clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
-            groups.setdefault((cultivar.crop, clone), []).append(outlook.receiver)
-    for (crop, clone), receivers in sorted(groups.items()):
-        ratio = donor_ratio(crop)
-        count = sum(net.nodes[number].count for number in receivers)
-        if ratio is None or count <= ratio.receivers:
-            continue
-        donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
-        givers = sum(net.nodes[number].count for number in donors)
-        if count > ratio.receivers * givers:
-            yield _few(net, clone or crop_name(crop), count, [int(number) for number in donors], ratio)
-
-
-def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Ratio) -> Finding:
-    givers = sum(net.nodes[number].count for number in donors)
-    return Finding(
-        check=NAME, kind="few_donors", weight=Weight.ADVICE,
-        things=tuple(net.nodes[number].id for number in donors),
-        figures={
-            "group": Figure(group, "text"), "takers": Figure(float(takers), "count"),
-            "givers": Figure(float(givers), "count"), "ratio": Figure(ratio.receivers, "count"),
-            "rule": Figure(ratio.words, "text"),
-        },
-        marks=tuple(Mark(net.nodes[number].points[:1]) for number in donors), source=ratio.source,
-    )
-
-
 def verdict_between(survey: Survey, donor: str, receiver: str) -> Verdict | None:
     """The verdict on two things of a yard without the distance step; None when one takes no part."""
     net = net_for(survey)
@@ -301,7 +266,14 @@ CHECK = Check(
         "few_donors": Wording(
             title="Few partners: {group}",
             message="{takers} plants of {group} depend on {givers}: {rule}.",
-            clears="Plant more of the giving kind, one for every {ratio}, spread along the rows.",
+            clears="Plant more of the giving kind, one for every {ratio}: {layout}.",
+        ),
+        "row_beyond": Wording(
+            title="Row reaches too far: {variety}",
+            message="{near} of the {count} plants of {a} stand within {best} of {donor}; farther along the "
+                    "row set falls off.",
+            clears="Plant the giving kind into the row itself, so that none is farther than {best} from one: "
+                   "bees work along rows.",
         ),
     },
 )

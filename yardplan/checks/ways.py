@@ -14,6 +14,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
+from yardplan.checks.rules import Rules
 from yardplan.checks.shapes import area_of, has_area, line_of, ring_of
 from yardplan.checks.survey import Survey
 
@@ -24,6 +25,12 @@ _QUARTER = 8
 #: Play that lets a gate as wide as the way pass it, metres.
 _PLAY = 0.02
 _WET = ("pool", "pond")
+#: Ways that can be chosen, by what goes on them, and the rule that gives each its width. The one in force is
+#: the rule `access-way`.
+CHOICES = (
+    ("on foot", "access-walk"), ("a barrow or push mower", "access-barrow"), ("a garden cart", "access-cart"),
+    ("a ride-on mower", "access-mower"),
+)
 
 
 @frozen(eq=False)
@@ -37,6 +44,11 @@ class Ways:
     free: BaseGeometry
     reached: BaseGeometry
     entered_by: str
+
+
+def choices(rules: Rules) -> tuple[tuple[str, float], ...]:
+    """What can go on a way and the width it needs, metres."""
+    return tuple((words, rules.value(rule)) for words, rule in CHOICES)
 
 
 def crown_shapes(survey: Survey) -> Shapes:

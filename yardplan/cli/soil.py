@@ -6,13 +6,14 @@ import argparse
 import textwrap
 from typing import Any
 
+from yardplan.checks.rules import Rules
 from yardplan.checks.soil_plan import Dressing, SoilPlan, soil_plans
 from yardplan.checks.soil_tables import Spread, acidifiers
 from yardplan.checks.survey import survey_of
 from yardplan.checks.wording import cited, names_of
 from yardplan.cli.check import yard_in
 from yardplan.cli.output import print_json
-from yardplan.units import System, format_area, format_length, format_weight
+from yardplan.units import FOOT, System, format_area, format_length, format_weight
 
 _WIDTH = 100
 _MATERIAL = {"acidify": "elemental sulfur", "lime": "ground limestone"}
@@ -78,7 +79,14 @@ def _line(plan: SoilPlan, name: str, system: System) -> str:
     )
 
 
-def _notes(plans: list[SoilPlan]) -> list[str]:
+def _per_area(kg_per_m2: float, system: System) -> str:
+    """An amount by area as gardeners give it."""
+    if system == "imperial":
+        return f"{format_weight(kg_per_m2 * 100 * FOOT**2, system)} per 100 sq ft"
+    return f"{kg_per_m2 * 1000:.0f} g per m²"
+
+
+def _notes(plans: list[SoilPlan], rules: Rules, system: System) -> list[str]:
     """What holds for every amount shown."""
     ways = {plan.way for plan in plans}
     notes = []
@@ -91,6 +99,8 @@ def _notes(plans: list[SoilPlan]) -> list[str]:
             "year. "
             f"In its place, by weight: {others}. Aluminum sulfate is not for fruit."
         )
+        most = _per_area(rules.value("sulfur-standing"), system)
+        notes.append(f"Around plants that stand already: at most {most} of sulfur a year, on the surface.")
     if "lime" in ways:
         notes.append("Limestone: divide by its calcium carbonate equivalent where that is under 100 percent.")
     sources = dict.fromkeys(source for plan in plans for source in _SOURCES.get(plan.way, ()))
@@ -108,6 +118,6 @@ def run(args: argparse.Namespace) -> int:
         print_json({"yard": yard.site.name, "soil": [as_json(p, names[p.rooting.id]) for p in plans]})
         return 0
     print(f"{yard.site.name}: soil")
-    for line in [_line(plan, names[plan.rooting.id], system) for plan in plans] + _notes(plans):
+    for line in [_line(plan, names[plan.rooting.id], system) for plan in plans] + _notes(plans, survey.rules, system):
         print(textwrap.fill(line, _WIDTH, subsequent_indent="  "))
     return 0

@@ -74,6 +74,9 @@ def _walls(survey: Survey, column: int, feature: Feature) -> Iterator[Finding]:
             near = evolve(short, wanted=value("trained-wall-near"))
             if 0 <= near.gap < near.wanted - TOUCH:
                 yield _made(survey, near, "trained_wall", Weight.ADVICE, "trained-wall-near")
+            elif value("trained-wall-far") + TOUCH < near.gap < value("wall-gap"):
+                far = evolve(short, wanted=value("trained-wall-far"))
+                yield _made(survey, far, "trained_far", Weight.ADVICE, "trained-wall-far")
             continue
         reach = float(layout.reach[short.index])
         rule = "bush-wall-gap" if bush[short.index] else "wall-gap"
@@ -208,6 +211,12 @@ WORDING = {
         "{a} is trained on {b} with its stem {distance} off it; {wanted} lets the stem thicken.",
         "Set the stem {short} farther out and lead it back to the wall.",
         "stem too near the wall",
+    ),
+    "trained_far": Wording(
+        "{a} is trained along {b} with its stem {distance} off it; {wanted} is as far as the wall can carry "
+        "it.",
+        "Set it within {wanted} of the wall, or give it posts and wires of its own.",
+        "far from its wall",
     ),
     "crown_fence": Wording(
         "{a} stands {distance} from {b}; at full size its crown reaches {wanted}.",

@@ -1,0 +1,98 @@
+"""Layout for pollination: enough givers for the takers, and rows that run out of reach of theirs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+from numpy.typing import NDArray
+
+from yardplan.checks.finding import Figure, Finding, Mark, Weight
+from yardplan.plants.crop_names import crop_name
+from yardplan.plants.pollen_net import NO, PollenNet
+from yardplan.plants.pollen_nodes import Node
+from yardplan.plants.pollen_outlook import Outlook, Outlooks, named
+from yardplan.plants.pollen_range import pollen_range, smaller
+from yardplan.plants.pollen_reason import clone_root, sex_of
+from yardplan.plants.pollen_tables import Ratio, donor_ratio
+
+NAME = "pollination"
+
+
+def ratios(found: Outlooks) -> Iterator[Finding]:
+    """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
+    net = found.net
+    groups: dict[tuple[str, str], list[int]] = {}
+    for outlook in found.of:
+        if outlook is not None and outlook.needed and outlook.level > NO:
+            cultivar = net.nodes[outlook.receiver].cultivar
+            clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
+            groups.setdefault((cultivar.crop, clone), []).append(outlook.receiver)
+    for (crop, clone), receivers in sorted(groups.items()):
+        ratio = donor_ratio(crop)
+        count = sum(net.nodes[number].count for number in receivers)
+        if ratio is None or count <= ratio.receivers:
+            continue
+        donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
+        givers = sum(net.nodes[number].count for number in donors)
+        if count > ratio.receivers * givers:
+            yield _few(net, clone or crop_name(crop), count, [int(number) for number in donors], ratio)
+
+
+def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Ratio) -> Finding:
+    givers = sum(net.nodes[number].count for number in donors)
+    return Finding(
+        check=NAME, kind="few_donors", weight=Weight.ADVICE,
+        things=tuple(net.nodes[number].id for number in donors),
+        figures={
+            "group": Figure(group, "text"), "takers": Figure(float(takers), "count"),
+            "givers": Figure(float(givers), "count"), "ratio": Figure(ratio.receivers, "count"),
+            "rule": Figure(ratio.words, "text"), "layout": Figure(ratio.layout, "text"),
+        },
+        marks=tuple(Mark(net.nodes[number].points[:1]) for number in donors), source=ratio.source,
+    )
+
+
+def rows_beyond(found: Outlooks) -> Iterator[Finding]:
+    """Rows of which one end is within the best range of a giver and the other is not."""
+    net = found.net
+    for outlook in found.of:
+        if outlook is None or not outlook.needed or outlook.donor is None:
+            continue
+        node = net.nodes[outlook.receiver]
+        # A bed has sample points but no count: its plants are not told apart.
+        if node.count < 2:
+            continue
+        near = _near(net, outlook)
+        if 0 < near.sum() < len(near):
+            yield _row_beyond(net, outlook, outlook.donor, near)
+
+
+def _near(net: PollenNet, outlook: Outlook) -> NDArray[np.bool_]:
+    """Which plants of a row stand within the best range of any giver as good as its best one."""
+    plants = np.array(net.nodes[outlook.receiver].points)
+    near = np.zeros(len(plants), dtype=bool)
+    for donor in net.donors_of(outlook.receiver):
+        if net.level(donor, outlook.receiver) < outlook.level:
+            continue
+        stems = np.array(net.nodes[donor].points)
+        apart = np.hypot(plants[:, None, 0] - stems[None, :, 0], plants[:, None, 1] - stems[None, :, 1])
+        near |= apart.min(axis=1) <= net.reach(donor, outlook.receiver)[0]
+    return near
+
+
+def _row_beyond(net: PollenNet, outlook: Outlook, donor: int, near: NDArray[np.bool_]) -> Finding:
+    node: Node = net.nodes[outlook.receiver]
+    best = net.reach(donor, outlook.receiver)[0]
+    size = smaller(node.size, net.nodes[donor].size)
+    far = tuple(point for point, reached in zip(node.points, near, strict=True) if not reached)
+    return Finding(
+        check=NAME, kind="row_beyond", weight=Weight.ADVICE, things=(node.id,),
+        figures={
+            "variety": Figure(node.cultivar.name, "text"), "donor": Figure(named(net, donor), "text"),
+            "near": Figure(float(near.sum()), "count"), "count": Figure(float(len(near)), "count"),
+            "best": Figure(best, "length"),
+        },
+        marks=(Mark(far, "line" if len(far) > 1 else "point"),),
+        source=pollen_range(node.cultivar.crop, size, net.place.limits).source,
+    )
