@@ -10,13 +10,16 @@ from support import builders
 from support.widgets import too_small, unnamed
 
 from yardplan.plants.catalogue import catalogue
+from yardplan.plants.chill import site_chill
 from yardplan.plants.cultivar import SelfFruit
 from yardplan.plants.finder import hardy_in
+from yardplan.plants.growth import mature_size
 from yardplan.window.canvas.plant_drop import PLANT_MIME
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.catalogue_filter import Asked, listed, memory_columns, zone_words
 from yardplan.window.panels.catalogue_list import CatalogueList
 from yardplan.window.panels.catalogue_rows import spoken
+from yardplan.yard.ground import Barrier
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
@@ -75,21 +78,67 @@ def test_a_click_takes_in_hand(choose: CatalogueList, qtbot: QtBot) -> None:
 
 def test_filters_let_through_what_they_promise(choose: CatalogueList) -> None:
     known, site = catalogue(), choose._open_yard.shown_yard.site
-    choose.ticks["hardy"].setChecked(True)
-    choose.ticks["alone"].setChecked(True)
+    choose.filters.ticks["hardy"].setChecked(True)
+    choose.filters.ticks["alone"].setChecked(True)
     keys = shown(choose)
     assert keys
     for key in keys:
         cultivar = known.cultivars[key]
         assert hardy_in(cultivar, site.zone) is True
         assert cultivar.self_fruitful is SelfFruit.YES
-    choose.ticks["hardy"].setChecked(False)
-    choose.ticks["alone"].setChecked(False)
-    choose.ticks["thornless"].setChecked(True)
+    choose.filters.ticks["hardy"].setChecked(False)
+    choose.filters.ticks["alone"].setChecked(False)
+    choose.filters.ticks["thornless"].setChecked(True)
     assert {known.cultivars[key].thornless for key in shown(choose)} == {"yes"}
-    choose.ticks["thornless"].setChecked(False)
-    choose.ticks["container"].setChecked(True)
+    choose.filters.ticks["thornless"].setChecked(False)
+    choose.filters.ticks["container"].setChecked(True)
     assert all(known.cultivars[key].container.startswith("yes") for key in shown(choose))
+
+
+def test_chill_ripening_and_width_are_asked_for(choose: CatalogueList) -> None:
+    known = catalogue()
+    open_yard = choose._open_yard
+    assert not choose.filters.ticks["chilled"].isEnabled()
+    means = (12.0, 12.5, 14.0, 16.0, 19.0, 23.0, 26.0, 26.0, 24.0, 20.0, 16.0, 13.0)
+    mild = evolve(open_yard.yard.site, monthly_means=means)
+    open_yard.commit("Mild winters", evolve(open_yard.yard, site=mild))
+    choose.filters.ticks["chilled"].setChecked(True)
+    chill = site_chill(mild)
+    assert chill is not None
+    assert shown(choose)
+    assert all(known.cultivars[key].chill_hours[0] <= chill.hours for key in shown(choose))
+    choose.filters.ticks["chilled"].setChecked(False)
+    choose.filters.ripens.setCurrentIndex(choose.filters.ripens.findData("late"))
+    choose.refresh()
+    assert all("late" in known.cultivars[key].harvest_season.lower() for key in shown(choose))
+    choose.filters.widest.line.setText("1.5 m")
+    choose.filters.widest.line.setModified(True)
+    choose.filters.widest.finish()
+    keys = shown(choose)
+    assert keys
+    for key in keys:
+        assert mature_size(known, builders.plant("X1", str(key), (0, 0))).spread <= 1.5
+    assert choose.filter_button.text() == "Filter: 2"
+
+
+def test_sun_at_the_selected_plant_is_asked_for(choose: CatalogueList, qtbot: QtBot) -> None:
+    open_yard = choose._open_yard
+    dark = builders.yard_of(
+        builders.plant("A1", "apple:Liberty", (15, 1.2)),
+        barriers=(Barrier(id="F1", line=((0.0, 0.0), (30.0, 0.0)), height=9.0),
+                  Barrier(id="F2", line=((0.0, 2.5), (30.0, 2.5)), height=9.0)),
+    )
+    open_yard.new(dark)
+    assert not choose.filters.ticks["sunny"].isEnabled()
+    open_yard.select({"A1"})
+    qtbot.waitUntil(lambda: choose.filters.spot_hours() is not None, timeout=20_000)
+    choose.filters.refresh()
+    choose.filters.ticks["sunny"].setChecked(True)
+    hours = choose.filters.spot_hours()
+    known = catalogue()
+    assert hours < 6
+    assert shown(choose)
+    assert all(known.crops[key.crop].sun_needed <= hours for key in shown(choose))
 
 
 def test_filter_by_kind(choose: CatalogueList) -> None:
@@ -100,11 +149,11 @@ def test_filter_by_kind(choose: CatalogueList) -> None:
 
 def test_hardy_here_needs_the_sites_zone(choose: CatalogueList) -> None:
     open_yard = choose._open_yard
-    choose.ticks["hardy"].setChecked(True)
+    choose.filters.ticks["hardy"].setChecked(True)
     yard = open_yard.yard
     open_yard.commit("Forget the zone", evolve(yard, site=evolve(yard.site, zone=None)))
-    assert not choose.ticks["hardy"].isEnabled()
-    assert not choose.ticks["hardy"].isChecked()
+    assert not choose.filters.ticks["hardy"].isEnabled()
+    assert not choose.filters.ticks["hardy"].isChecked()
     assert choose.rows.rowCount() == len(catalogue().cultivars)
 
 
@@ -162,6 +211,7 @@ def test_zones_read_as_a_span() -> None:
 def test_everything_has_a_name_and_is_large_enough(choose: CatalogueList, theme, scheme: str) -> None:
     theme.choose(scheme)
     choose.take(PlantKey("apple", "Liberty"))
+    choose.filter_button.setChecked(True)
     assert unnamed(choose) == []
     assert too_small(choose) == []
     assert not choose.grab().isNull()

@@ -5,25 +5,47 @@ from __future__ import annotations
 from attrs import frozen
 
 from yardplan.plants.catalogue import Catalogue
+from yardplan.plants.chill import site_chill
 from yardplan.plants.cultivar import Cultivar, SelfFruit
 from yardplan.plants.finder import Filters, search
+from yardplan.plants.growth import mature_size
+from yardplan.yard.planting import Planting
 from yardplan.yard.site import Site
 
 
 @frozen(kw_only=True)
 class Asked:
-    """What is asked for; a fact that is not known does not pass a filter that asks for it."""
+    """What is asked for; a fact that is not known does not pass a filter that asks for it.
+
+    `hours` of sun that there are; `widest` spread at full size in the usual form, metres.
+    """
 
     words: str = ""
     crop: str = ""
     hardy: bool = False
     alone: bool = False
+    chilled: bool = False
     container: bool = False
     thornless: bool = False
+    ripening: str = ""
+    hours: float | None = None
+    widest: float | None = None
+
+
+def _fits(catalogue: Catalogue, cultivar: Cultivar, asked: Asked) -> bool:
+    """True when sun and room asked for suffice for a variety in its usual form."""
+    crop = catalogue.crops.get(cultivar.crop)
+    if asked.hours is not None and (crop is None or crop.sun_needed > asked.hours):
+        return False
+    if asked.widest is None:
+        return True
+    placed = Planting(id="asked", plant=cultivar.key, place=(0.0, 0.0))
+    return crop is not None and mature_size(catalogue, placed).spread <= asked.widest
 
 
 def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
     """The varieties that pass: best match first, or by kind and name where no words are given."""
+    chill = site_chill(site) if asked.chilled else None
     found = search(
         catalogue,
         asked.words,
@@ -33,8 +55,11 @@ def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
             self_fruitful=True if asked.alone else None,
             container=True if asked.container else None,
             thornless=True if asked.thornless else None,
+            ripening=asked.ripening,
+            chill_up_to=chill.hours if chill is not None else None,
         ),
     )
+    found = [cultivar for cultivar in found if _fits(catalogue, cultivar, asked)]
     if not asked.words.strip():
         found.sort(key=lambda cultivar: (cultivar.crop, cultivar.name.casefold()))
     return found

@@ -6,7 +6,6 @@ from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QS
 from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QGridLayout,
     QHBoxLayout,
     QLineEdit,
     QListView,
@@ -17,19 +16,12 @@ from PySide6.QtWidgets import (
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.catalogue_filter import Asked, listed
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
+from yardplan.window.panels.filters import FilterBox
 from yardplan.window.panels.forms import FormChoice
 from yardplan.window.panels.in_hand import InHandCard
-from yardplan.window.panels.parts import Check, Combo, button, label
+from yardplan.window.panels.parts import Combo, button, label
 from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
-
-#: Filters that are ticked: field of Asked, words, hint.
-_TICKS = (
-    ("hardy", "Hardy here", "Only varieties that live through the site's winters; needs the site's zone"),
-    ("alone", "Needs no partner", "Only varieties that set fruit by themselves"),
-    ("container", "For pots", "Only varieties that can live in a container"),
-    ("thornless", "Thornless", "Only canes without thorns"),
-)
 
 
 class _View(QListView):
@@ -72,10 +64,9 @@ class CatalogueList(QWidget):
         self.search.setClearButtonEnabled(True)
         self.crops = Combo()
         self.crops.setAccessibleName("Kind of fruit")
-        self.filter_button = button("Filter", tip="Hardy here, needs no partner, for pots, thornless")
+        self.filter_button = button("Filter", tip="Hardy here, needs no partner, ripening, width and more")
         self.filter_button.setCheckable(True)
-        self.filters = QWidget()
-        self.ticks: dict[str, Check] = {}
+        self.filters = FilterBox(open_yard)
         self.view = _View()
         self.view.setModel(self.rows)
         self.count = label("", "small")
@@ -96,16 +87,6 @@ class CatalogueList(QWidget):
         kinds.addWidget(self.crops, 1)
         kinds.addWidget(self.filter_button)
         box.addLayout(kinds)
-        grid = QGridLayout(self.filters)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setSpacing(0)
-        for n, (name, words, tip) in enumerate(_TICKS):
-            tick = Check(words)
-            tick.setToolTip(tip)
-            tick.setAccessibleName(words)
-            tick.toggled.connect(self.refresh)
-            self.ticks[name] = tick
-            grid.addWidget(tick, n // 2, n % 2)
         self.filters.hide()
         box.addWidget(self.filters)
         box.addWidget(self.count)
@@ -118,6 +99,9 @@ class CatalogueList(QWidget):
         self.search.installEventFilter(self)
         self.crops.activated.connect(self.refresh)
         self.filter_button.toggled.connect(self.filters.setVisible)
+        self.filters.changed.connect(self.refresh)
+        self._open_yard.selection_changed.connect(self._spot_changed)
+        self._open_yard.light_changed.connect(self._spot_changed)
         self.view.taken.connect(self._take)
         self._open_yard.in_hand_changed.connect(self._follow)
         self._open_yard.shown.connect(self._yard_changed)
@@ -131,19 +115,13 @@ class CatalogueList(QWidget):
 
     def asked(self) -> Asked:
         """What the fields ask for now."""
-        return Asked(
-            words=self.search.text(),
-            crop=self.crops.currentData(),
-            **{name: tick.isChecked() for name, tick in self.ticks.items()},
-        )
+        return self.filters.asked(self.search.text(), self.crops.currentData())
 
     def refresh(self, *_: object) -> None:
         """List what the filters let through."""
         site = self._open_yard.shown_yard.site
-        self.ticks["hardy"].setEnabled(site.zone is not None)
-        if site.zone is None:
-            self.ticks["hardy"].setChecked(False)
-        ticked = sum(tick.isChecked() for tick in self.ticks.values())
+        self.filters.refresh()
+        ticked = self.filters.number()
         self.filter_button.setText(f"Filter: {ticked}" if ticked else "Filter")
         self.filter_button.setAccessibleName(f"Filters, {ticked} in force")
         found = listed(self._open_yard.catalogue, self.asked(), site)
@@ -154,6 +132,13 @@ class CatalogueList(QWidget):
 
     def _yard_changed(self, change: Change) -> None:
         if {"site", "own_cultivars"} & change.whole:
+            self.refresh()
+
+    def _spot_changed(self) -> None:
+        """Another plant is selected: the sun there counts where it was asked for."""
+        asked = self.filters.ticks["sunny"].isChecked()
+        self.filters.refresh()
+        if asked:
             self.refresh()
 
     def take(self, key: PlantKey) -> None:

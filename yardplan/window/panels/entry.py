@@ -171,6 +171,13 @@ class TextEntry(Entry):
         self.line.setModified(False)
         self.entered.emit(value)
 
+    def typed(self) -> Any:
+        """What is typed now, None while it cannot be read."""
+        try:
+            return self._reading.read(self.line.text())
+        except EntryError:
+            return None
+
     def finish(self) -> None:
         """Take what is typed as done, as Enter would."""
         self._finished()
