@@ -7,7 +7,7 @@ import textwrap
 from typing import Any
 
 from yardplan.checks.rules import Rules
-from yardplan.checks.soil_plan import Dressing, SoilPlan, soil_plans
+from yardplan.checks.soil_plan import Dressing, SoilPlan, acid_loving, soil_plans
 from yardplan.checks.soil_tables import Spread, acidifiers
 from yardplan.checks.survey import survey_of
 from yardplan.checks.wording import cited, names_of
@@ -22,6 +22,7 @@ _WORDS = {
     "mended",
     "unknown": "the pH of the soil is not known: test it",
 }
+_LIMY = "free lime that sulfur cannot change; choose a rootstock or kind that bears it"
 _SOURCES = {"acidify": ("sulfur-table-a", "sulfur-table-b"), "lime": ("lime-table-l",)}
 
 
@@ -68,7 +69,8 @@ def _line(plan: SoilPlan, name: str, system: System) -> str:
     range_text = f", wants {wanted[0]:.1f} to {wanted[1]:.1f}" if wanted else ", no pH range known"
     head = f"{name}: {ph}{range_text}: "
     if plan.amount is None or plan.goal is None:
-        return head + _WORDS[plan.way]
+        mild = plan.way == "bed" and not acid_loving(rooting.crop)
+        return head + (_LIMY if mild else _WORDS[plan.way])
     steps = "; ".join(
         f"{_range(d.amount, system)} {d.months:g} months before planting" for d in plan.dressings
     )
@@ -118,6 +120,7 @@ def run(args: argparse.Namespace) -> int:
         print_json({"yard": yard.site.name, "soil": [as_json(p, names[p.rooting.id]) for p in plans]})
         return 0
     print(f"{yard.site.name}: soil")
-    for line in [_line(plan, names[plan.rooting.id], system) for plan in plans] + _notes(plans, survey.rules, system):
+    lines = [_line(plan, names[plan.rooting.id], system) for plan in plans]
+    for line in (*lines, *_notes(plans, survey.rules, system)):
         print(textwrap.fill(line, _WIDTH, subsequent_indent="  "))
     return 0
