@@ -12,13 +12,13 @@ from support.orchards import kinds, orchard, row_of, site, tree
 from yardplan.checks import pollination
 from yardplan.checks.finding import Weight
 from yardplan.checks.pollination import net_for, outlooks_for, run
-from yardplan.checks.survey import moved_survey, survey_of
+from yardplan.checks.survey import Survey, moved_survey, survey_of
 from yardplan.checks.wording import names_of, say
 from yardplan.plants.catalogue import catalogue
 from yardplan.plants.pollen_net import build_net
 from yardplan.yard import edits
 from yardplan.yard.change import difference
-from yardplan.yard.planting import Bed, PlantKey, Row
+from yardplan.yard.planting import Bed, Planting, PlantKey, Row
 
 
 def test_two_that_suit_each_other_are_well() -> None:
@@ -109,19 +109,22 @@ def test_one_donor_for_ten_of_a_clone_is_told() -> None:
     assert [(finding.kind, finding.things) for finding in ten] == [("few_donors", ("P1",))]
 
 
-def test_a_row_that_runs_out_of_reach_of_its_giver_is_told() -> None:
-    giver = plant("A1", "apple:Empire", (1.0, 5.0), rootstock="M9")
+def long_row(*givers: Planting) -> Survey:
+    """A yard with a row of 16 apples, 30 m long from (3, 5), and these givers of pollen."""
     row = Row(id="R1", plant=PlantKey("apple", "Gala"), line=((3.0, 5.0), (33.0, 5.0)), count=16, spacing=2.0,
               rootstock="M9")
-    far = survey_of(yard_of(giver, site=site(), width=60, rows=(row,)))
-    finding = next(f for f in run(far) if f.kind == "row_beyond")
+    return survey_of(yard_of(*givers, site=site(), width=60, rows=(row,)))
+
+
+def test_a_row_that_runs_out_of_reach_of_its_giver_is_told() -> None:
+    giver = plant("A1", "apple:Empire", (1.0, 5.0), rootstock="M9")
+    finding = next(f for f in run(long_row(giver)) if f.kind == "row_beyond")
     best = finding.figures["best"].value
     assert isinstance(best, float)
     assert finding.figures["near"].value == sum(2.0 + 2.0 * n <= best for n in range(16))
     assert (finding.things, finding.figures["count"].value) == (("R1",), 16.0)
     givers = tuple(evolve(giver, id=f"A{n}", place=(3.0 + 2 * n, 4.0)) for n in range(1, 16))
-    assert [f for f in run(survey_of(yard_of(*givers, site=site(), width=60, rows=(row,))))
-            if f.kind == "row_beyond"] == []
+    assert [f for f in run(long_row(*givers)) if f.kind == "row_beyond"] == []
 
 
 def test_givers_are_asked_for_by_number_and_place() -> None:
@@ -203,6 +206,7 @@ def test_words_of_every_kind_are_whole() -> None:
         orchard("apple:Paulared", standing_trees=(tree("T1", "crabapple", (9.0, 5.0)),)),
         orchard(*["hardy kiwi:Meader Male"] + ["hardy kiwi:Geneva"] * 9, apart=1.5),
         orchard("apple:Own", own_cultivars=({"crop": "apple", "name": "Own"},)),
+        long_row(plant("A1", "apple:Empire", (1.0, 5.0), rootstock="M9")),
     ]
     seen = set()
     for survey in surveys:

@@ -175,18 +175,20 @@ def crossing_gain(key: PlantKey) -> Gain | None:
 
 @frozen(kw_only=True)
 class Ratio:
-    """Takers that one giver serves, at most."""
+    """Takers that one giver serves, at most; `layout` where the givers should stand, in words."""
 
     receivers: float
     words: str
     source: str
+    layout: str
 
 
 @cache
 def _ratios() -> Mapping[str, Ratio]:
     return {
         row["crop"]: Ratio(
-            receivers=float(row["receivers_per_donor"]), words=row["words"], source=row["source"]
+            receivers=float(row["receivers_per_donor"]), words=row["words"], source=row["source"],
+            layout=row["layout"],
         )
         for _, row in rows("ratios.csv")
     }
