@@ -21,7 +21,7 @@ TICKS = (
     ("thornless", "Thornless", "Canes without thorns"),
 )
 _RIPENS = (
-    ("", "ripens any time"), ("early", "ripens early"), ("mid", "ripens mid-season"), ("late", "ripens late"),
+    ("", "any ripening"), ("early", "early ripening"), ("mid", "mid ripening"), ("late", "late ripening"),
 )
 #: Widths that can be asked for, metres.
 _WIDTHS = (0.3, 30.0)

@@ -65,8 +65,8 @@ class MomentBar(QWidget):
         for part in (label("Shadows", "muted"), self.before, self.day, self.after, label("at", "muted")):
             line.addWidget(part)
         line.addWidget(self.hour, 1)
-        for part in (self.hour_text, self.clock, self.sun, self.play):
-            line.addWidget(part)
+        for after in (self.hour_text, self.clock, self.sun, self.play):
+            line.addWidget(after)
 
     def _connect(self) -> None:
         self.day.entered.connect(self.set_day)
