@@ -128,3 +128,12 @@ def test_wider_ways_are_within_narrower_ones():
     assert narrow is not None
     assert wide is not None
     assert wide.free.difference(narrow.free.buffer(0.02)).area == pytest.approx(0.0, abs=1e-6)
+
+
+def test_choices_of_ways():
+    from yardplan.checks.rules import Rules
+    from yardplan.checks.ways import choices
+
+    widths = dict(choices(Rules()))
+    assert widths["on foot"] == pytest.approx(24 * 0.0254)
+    assert list(widths.values()) == sorted(widths.values())
