@@ -113,16 +113,3 @@ def test_bloom_dates_harvest_and_overlaps(yard: str, capsys: pytest.CaptureFixtu
     }
     assert main(["bloom", yard]) == 0
     assert "full bloom" in capsys.readouterr().out
-
-
-def test_bloom_draws_a_picture(
-    yard: str, tmp_path: Path, capsys: pytest.CaptureFixture[str], request: pytest.FixtureRequest
-) -> None:
-    pytest.importorskip("PySide6.QtGui")
-    # One application for the whole test run: that of the window tests, which must be the full one.
-    request.getfixturevalue("qapp")
-    picture = tmp_path / "season.png"
-    assert main(["bloom", yard, "--png", str(picture)]) == 0
-    assert picture.read_bytes().startswith(b"\x89PNG")
-    assert main(["bloom", yard, "--png", str(tmp_path / "season.txt")]) == 2
-    assert "could not be written" in capsys.readouterr().err
