@@ -1,10 +1,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import pytest
 from attrs import evolve
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QLabel, QWidget
 from pytestqt.qtbot import QtBot
 from support import builders
 from support.widgets import too_small, unnamed
@@ -182,3 +184,24 @@ def test_year_goes_from_planting_to_full_size(qtbot: QtBot, opened: Opened, them
     assert control.slider.value() == LAST_YEAR
     assert unnamed(control) == []
     assert too_small(control) == []
+
+
+def uncut(bar: QWidget) -> bool:
+    """True when the parts of a bar stand side by side within it and every label has room for its words."""
+    shown = [part for part in bar.children() if isinstance(part, QWidget) and part.isVisible()]
+    boxes = sorted((part.geometry() for part in shown), key=lambda box: box.left())
+    return (
+        all(one.right() < other.left() for one, other in pairwise(boxes))
+        and all(p.width() >= p.minimumSizeHint().width() for p in shown if isinstance(p, QLabel))
+        and boxes[-1].right() <= bar.width()
+    )
+
+
+@pytest.mark.parametrize("width", [560, 700, 1000])
+def test_a_narrow_strip_leaves_words_out_before_it_cuts_them(
+    strip: SeasonStrip, qtbot: QtBot, width: int
+) -> None:
+    strip.resize(width, 170)
+    qtbot.waitUntil(lambda: uncut(strip.moment))
+    assert strip.moment.play.isVisible()
+    assert strip.moment.sun.isVisible() is (width == 1000)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from attrs import evolve
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
 
 from yardplan.window.light.clocks import CLOCKS, clock_words, on_clock, sun_words, zone_fault
@@ -16,6 +17,9 @@ from yardplan.yard.change import Change
 #: The hour slider steps by ten minutes.
 _STEPS = 6
 _PLAY, _STOP = "Play", "Stop"
+
+#: Pixels that the fields alone need, that the clock needs beside them, and then sunrise and sunset.
+_NARROWEST, _WITH_CLOCK, _WITH_SUN = 430, 570, 690
 
 
 def say_hour(hour: float) -> str:
@@ -54,6 +58,7 @@ class MomentBar(QWidget):
         self.sun = label("", "muted")
         self.play = button(_PLAY, name="Play the day", tip="Shadows from sunrise to sunset")
         self.play.setFixedWidth(56)
+        self.setMinimumWidth(_NARROWEST)
         self._lay_out()
         self._connect()
         self.refresh()
@@ -88,6 +93,12 @@ class MomentBar(QWidget):
         open_yard = self._open_yard
         open_yard.set_moment(on_clock(open_yard.moment, open_yard.shown_yard.site, CLOCKS[number]))
         self.refresh()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow window what matters least goes first, so that no word is cut."""
+        super().resizeEvent(event)
+        self.sun.setVisible(self.width() >= _WITH_SUN)
+        self.clock.setVisible(self.width() >= _WITH_CLOCK)
 
     def show_playing(self, playing: bool) -> None:
         """The button says what it does now."""

@@ -188,6 +188,7 @@ class SeasonStrip(QWidget):
         chart = with_choice(self._season, survey, open_yard.selection, moment.day, moment.hour)
         self.chart.show_chart(chart)
         self.note.setText(self._season.note or ("" if chart.rows else _EMPTY))
+        self.note.setVisible(bool(self.note.text()))
         self._follow_selection()
         self.chart.setAccessibleName(f"Season chart, {say_day(moment.day)}")
         if self.chart.spoken_rows is not chart.rows:
