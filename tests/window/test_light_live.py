@@ -50,7 +50,9 @@ GESTURES: dict[str, Gesture] = {
     "everything": lambda y: edits.move(y, {"A1", "A2", "P1", "R1", "H1", "F1", "T1"}, (0.6, 0.4)),
     "one more plant": lambda y: edits.add(y, plant("A9", "apple:Liberty", (12, 4))),
     "a plant gone": lambda y: edits.remove(y, {"A2"}),
-    "the lot's corner": lambda y: edits.move_corner(edits.move(y, {"A1"}, (1.0, 0.0)), "lot", 2, (33.0, 22.0)),
+    "the lot's corner": lambda y: edits.set_lot(
+        edits.move(y, {"A1"}, (1.0, 0.0)), ((0.0, 0.0), (30.0, 0.0), (33.0, 22.0), (0.0, 20.0))
+    ),
 }
 
 

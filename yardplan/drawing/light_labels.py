@@ -25,6 +25,8 @@ _FACE = Type(11.0, "medium", ink="leaf", halo="paper")
 _LABELS_APART = 150.0
 #: Style units that labels of different lines keep from each other, and from buildings and fences.
 _CLEARANCE, _OFF_WALLS = 14.0, 16.0
+#: From walls at least, where there is no better place: lines that only run along a wall stay without.
+_CROWDED_OFF_WALLS = 5.0
 #: Places tried along one line.
 _TRIES = 200
 #: A label stays while the light at its place is within this part of the step between classes.
@@ -96,14 +98,13 @@ class _Room:
         shapes = [area(building.footprint) for building in view.yard.buildings]
         shapes += [shapely.LineString(b.line) for b in view.yard.barriers if len(b.line) > 1]
         self._built = shapely.STRtree(shapes)
-        self._off_walls = view.length(_OFF_WALLS)
 
     def along(self, segments: Lines, level: float, text: str, *, crowded: bool = False) -> list[LightLabel]:
         """Labels of one line."""
         view, u = self._view, self._view.unit
         wide, high = text_size(text, _FACE, u)
         middles = segments[:: max(1, len(segments) // _TRIES)].mean(axis=1)
-        free = np.ones(len(middles), dtype=bool) if crowded else self._off_buildings(middles)
+        free = self._off_buildings(middles, _CROWDED_OFF_WALLS if crowded else _OFF_WALLS)
         taken: list[QPointF] = []
         labels: list[LightLabel] = []
         for x, y in middles[free].tolist():
@@ -119,9 +120,10 @@ class _Room:
     def _in_window(self, box: QRectF) -> bool:
         return self._view.window is None or self._view.window.contains(box)
 
-    def _off_buildings(self, points: Lines) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+    def _off_buildings(self, points: Lines, off: float) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
         free = np.ones(len(points), dtype=bool)
-        near = self._built.query(shapely.points(points), predicate="dwithin", distance=self._off_walls)
+        distance = self._view.length(off)
+        near = self._built.query(shapely.points(points), predicate="dwithin", distance=distance)
         free[near[0]] = False
         return free
 

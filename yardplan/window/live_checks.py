@@ -59,15 +59,26 @@ def full_check(
     from yardplan.checks.run import findings
     from yardplan.checks.survey import survey_of
     from yardplan.plants.standing import stand_of
-    from yardplan.sun.light import light_report
-    from yardplan.sun.scene import scene_of
 
     stand = stand_of(yard, catalogue, year)
-    light = light_report(scene_of(yard, stand), detail, lambda share: ticket.progress(0.9 * share))
+    light = _light_of(ticket, yard, stand, detail)
     survey = survey_of(yard, catalogue, year, stand=stand, light=light)
     found = tuple(findings(survey))
     ticket.progress(1.0)
     return FullAnswer(light, survey, found)
+
+
+def _light_of(ticket: Ticket, yard: Yard, stand: Stand, detail: Detail) -> LightReport | None:
+    """The light, or None for a place that is not on Earth."""
+    from yardplan.sun.light import light_report
+    from yardplan.sun.position import LatitudeError
+    from yardplan.sun.scene import scene_of
+
+    try:
+        scene = scene_of(yard, stand)
+    except LatitudeError:
+        return None
+    return light_report(scene, detail, lambda share: ticket.progress(0.9 * share))
 
 
 def matched(before: Iterable[Finding], now: Iterable[Finding], alive: set[str]) -> tuple[Finding, ...]:
@@ -206,7 +217,7 @@ class LiveChecks(QObject):
     def _follow_light(self, change: Change) -> None:
         """Light of a frame, for things that move or change; work goes on beside the drag."""
         start = self._before
-        if start is None or self._survey is None or change.whole - _BOUNDS:
+        if start is None or self._survey is None or self.light is None or change.whole - _BOUNDS:
             return
         moved = difference(start.yard, self._owner.shown_yard)
         if (moved.touched or moved.removed) and not moved.whole - _BOUNDS:

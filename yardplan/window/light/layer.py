@@ -29,7 +29,8 @@ class LightLayer:
 
     def __init__(self, ground: GroundLight) -> None:
         self.ground = ground
-        self._labels: tuple[LightLabel, ...] = ()
+        #: The figures as last placed.
+        self.labels: tuple[LightLabel, ...] = ()
         self._labelled: GroundField | None = None
         self._key: object = None
         self._sized: object = None
@@ -55,9 +56,9 @@ class LightLayer:
             return
         key = (shown.scale, shown.window and shown.window.size(), shown.layers)
         if resting and (field is not self._labelled or key != self._key):
-            self._labels = light_labels(self._lit(shown))
+            self.labels = light_labels(self._lit(shown))
             self._labelled, self._key = field, key
-        labels = self._labels if field is self._labelled else still_true(field, self._labels)
+        labels = self.labels if field is self._labelled else still_true(field, self.labels)
         draw_light_labels(painter, shown, labels)
 
     def legend_box(self, shown: PlanView, field: QRectF) -> QRectF | None:
