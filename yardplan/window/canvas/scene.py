@@ -170,6 +170,11 @@ class Scene:
         if self.light is not None and self.light.on:
             self.light.paint_legend(painter, shown, field)
 
+    @property
+    def _lit(self) -> bool:
+        """True while the light lies over the ground."""
+        return self.light is not None and self.light.on
+
     def _paint_shade(self, painter: QPainter, shown: PlanView) -> None:
         """Light and shadows, between the ground and what stands on it."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -184,7 +189,7 @@ class Scene:
             self.light.paint_figures(painter, placed, resting=resting and not self._live)
 
     def _refresh(self, view: View, ratio: float, resting: bool) -> None:
-        self.ground.part(self.shade_moves or (self.light is not None and self.light.on))
+        self.ground.part(self.shade_moves or self._lit)
         if resting or self.ground.picture.empty:
             self.ground.bring_up(view, ratio, lambda v: self.plan_view(v, ratio))
         if not (resting or self.calm.picture.empty):
@@ -204,7 +209,7 @@ class Scene:
         if not speaking:
             self.words.forget()
             return
-        key = (speaking, chosen, view.scale, view.centre, view.width, view.height)
+        key = (speaking, chosen, view.scale, view.centre, view.width, view.height, self._lit)
         if key == self._words_key and not self.words.empty:
             return
         now = time.monotonic()
