@@ -1,18 +1,16 @@
 """What this machine lacks for the window, asked before Qt can abort. Qt itself is not imported here.
 
 A missing system library makes Qt's window plug-in abort the whole process without a Python error,
-so each library is tried by itself first.
+so each library is tried by itself first. Modules that only the report needs are loaded by it: this runs
+before every start of the window.
 """
 
 from __future__ import annotations
 
 import ctypes
 import os
-import platform
-import shutil
 import sys
 from collections.abc import Iterable, Mapping
-from importlib import metadata
 
 from attrs import frozen
 
@@ -113,6 +111,8 @@ def missing_for_window(environment: Mapping[str, str] = os.environ) -> list[Libr
 
 def install_line(missing: Iterable[Library]) -> str:
     """The command that installs the missing libraries, for the package tool found here."""
+    import shutil
+
     libraries = tuple(missing)
     if shutil.which("apt-get"):
         return "sudo apt-get install " + " ".join(sorted({library.debian for library in libraries}))
@@ -123,11 +123,16 @@ def install_line(missing: Iterable[Library]) -> str:
 
 def none_is_kept() -> bool:
     """False on the pairing of Python and Qt that loses references to None and would abort."""
-    try:
-        version = tuple(int(part) for part in metadata.version("PySide6-Essentials").split(".")[:2])
-    except (metadata.PackageNotFoundError, ValueError):
+    if sys.version_info >= (3, 12):
         return True
-    return sys.version_info >= (3, 12) or version < (6, 12)
+    try:
+        # The package's own number; none of Qt's libraries is loaded for it.
+        from PySide6 import __version__ as number
+
+        version = tuple(int(part) for part in number.split(".")[:2])
+    except (ImportError, ValueError):
+        return True
+    return version < (6, 12)
 
 
 @frozen
@@ -140,6 +145,8 @@ class Line:
 
 
 def _package(name: str) -> Line:
+    from importlib import metadata
+
     try:
         return Line(name, True, metadata.version(name))
     except metadata.PackageNotFoundError:
@@ -148,6 +155,8 @@ def _package(name: str) -> Line:
 
 def report(environment: Mapping[str, str] = os.environ) -> list[Line]:
     """What the machine has and lacks, line by line."""
+    import platform
+
     lines = [Line("Python", sys.version_info >= (3, 11), platform.python_version())]
     lines += [_package(name) for name in ("PySide6-Essentials", "shapely", "numpy", "attrs")]
     if not none_is_kept():

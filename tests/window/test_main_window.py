@@ -26,22 +26,36 @@ def test_every_command_has_words_and_no_two_share_keys(window):
             seen[keys.toString()] = action.objectName()
 
 
+def everything_in(menu):
+    """The actions of a menu and of the menus within it."""
+    for action in menu.actions():
+        yield action
+        if action.menu() is not None:
+            yield from everything_in(action.menu())
+
+
 def test_every_command_stands_in_a_menu(window):
-    in_menus = {action for menu in window.menus.values() for action in menu.actions()}
-    loose = {a.objectName() for a in window.actions_.all()} - {a.objectName() for a in in_menus}
-    assert loose == set()
+    in_menus = {action.objectName() for menu in window.menus.values() for action in everything_in(menu)}
+    assert {a.objectName() for a in window.actions_.all()} - in_menus == set()
 
 
 @pytest.mark.parametrize("kind", TOOLS, ids=lambda kind: kind.icon)
 def test_each_tool_by_its_letter_and_by_its_button(window, kind):
     window.canvas.setFocus()
     press_key(window.canvas, getattr(Qt.Key, f"Key_{kind.key}"))
-    assert type(window.canvas.tool) is kind
+    assert window.canvas.tool.icon == kind.icon
+    assert window.canvas.tool.name == kind.name
     assert window.actions_[f"tool {kind.icon}"].isChecked()
     window.actions_["tool select"].trigger()
     button = window.tools.buttons[TOOLS.index(kind)]
     button.click()
-    assert type(window.canvas.tool) is kind
+    assert window.canvas.tool.icon == kind.icon
+
+
+def test_a_tool_says_of_itself_what_the_toolbar_says_of_it(window):
+    for kind in TOOLS:
+        tool = kind(window.canvas.desk)
+        assert (tool.icon, tool.name, tool.key) == (kind.icon, kind.name, kind.key)
 
 
 def test_the_status_line_says_what_the_next_click_does(window):

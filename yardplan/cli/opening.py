@@ -11,6 +11,12 @@ from pathlib import Path
 from yardplan import machine
 from yardplan.cli.output import CommandError
 
+#: Loaded before Qt: afterwards Qt for Python reads the source of every module, which takes its time.
+BEFORE_QT = (
+    "numpy", "shapely", "yardplan.plants.stand", "yardplan.checks.finding", "yardplan.yard.change",
+    "yardplan.files.errors", "yardplan.units", "yardplan.shipped",
+)
+
 
 def run(words: Sequence[str]) -> int:
     """Open the window on at most one yard. Says what is missing before Qt can abort."""
@@ -21,11 +27,13 @@ def run(words: Sequence[str]) -> int:
     if missing:
         names = ", ".join(library.name for library in missing)
         raise CommandError(f"the window needs {names}; run: {machine.install_line(missing)}")
-    if not machine.none_is_kept():
-        raise CommandError('Qt fails on this Python; run: python -m pip install "PySide6-Essentials<6.12"')
     # Nothing that is loaded while starting is garbage; the window switches the collector on again.
     gc.disable()
     try:
+        for name in BEFORE_QT:
+            import_module(name)
+        if not machine.none_is_kept():
+            raise CommandError('Qt fails on this Python: python -m pip install "PySide6-Essentials<6.12"')
         app = import_module("yardplan.window.app")
     except ImportError as error:
         raise CommandError(f"the window cannot start: {error}; see: yardplan doctor") from error

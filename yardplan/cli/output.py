@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import sys
 from collections.abc import Sequence
 from typing import Any
@@ -14,6 +13,8 @@ class CommandError(Exception):
 
 def print_json(value: Any) -> None:
     """Print a value as JSON, keys in the order given."""
+    import json
+
     json.dump(value, sys.stdout, ensure_ascii=False, indent=2, allow_nan=False)
     sys.stdout.write("\n")
 

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
 
-from yardplan.window.tools.tool import Tool
+from yardplan.window.tools.toolbox import ToolKind
 
 Keys = QKeySequence.StandardKey | str
 #: Keys that Qt leaves empty without a desktop theme.
@@ -76,7 +76,7 @@ class Actions:
         self._actions[name] = action
         return action
 
-    def add_tools(self, kinds: Sequence[type[Tool]], use: Callable[[type[Tool]], None]) -> QActionGroup:
+    def add_tools(self, kinds: Sequence[ToolKind], use: Callable[[ToolKind], None]) -> QActionGroup:
         """One checkable action a tool, by the tool's icon name."""
         group = QActionGroup(self._window)
         for kind in kinds:

@@ -18,7 +18,8 @@ class Application(QApplication):
     """The program's Qt application; takes files that the system hands over (macOS)."""
 
     def __init__(self, arguments: list[str]) -> None:
-        super().__init__(arguments)
+        super().__init__([*arguments, "-style", "fusion"])
+        self.setProperty("style", "fusion")
         self.setOrganizationName("yardplan")
         self.setApplicationName("yardplan")
         self.setApplicationDisplayName("")

@@ -15,8 +15,7 @@ from yardplan.window.actions import Command
 from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
 from yardplan.window.tools import commands
 from yardplan.window.tools.carry import CarryTool
-from yardplan.window.tools.tool import Tool
-from yardplan.window.tools.toolbox import TOOLS
+from yardplan.window.tools.toolbox import TOOLS, ToolKind
 from yardplan.yard import edits
 
 if TYPE_CHECKING:
@@ -55,7 +54,7 @@ class CommandTable:
         command = Command(words=words, does=does, keys=keys, **more)  # type: ignore[arg-type]
         return self._window.actions_.add(name, command)
 
-    def _use(self, kind: type[Tool]) -> None:
+    def _use(self, kind: ToolKind) -> None:
         self._canvas.use(kind)
         self._canvas.setFocus()
         if kind.icon in ("plant", "row") and self._yard.in_hand is None:

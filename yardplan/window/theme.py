@@ -152,7 +152,9 @@ class Theme(QObject):
     def apply(self) -> None:
         """Dress the whole program."""
         app = cast(QApplication, QApplication.instance())
-        app.setStyle("Fusion")
+        # Handing a style to Python loads hundreds of names; the program asks for Fusion as it starts.
+        if app.property("style") != "fusion":
+            app.setStyle("Fusion")
         app.setFont(font())
         app.setPalette(palette_of(self.colours))
         app.setStyleSheet(style_sheet(self.colours))

@@ -8,11 +8,12 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QPushButton, QToolBar, QVBoxLayout, QWidget
 
-from yardplan.window.icons import SIDE, icon
 from yardplan.window.theme import colours_now
 
 #: Width and height within a button, pixels.
 _WIDTH, _HEIGHT = 112, 26
+#: Side of a tool's picture, pixels.
+_SIDE = 22
 
 
 class _ToolButton(QPushButton):
@@ -25,7 +26,7 @@ class _ToolButton(QPushButton):
         self.setToolTip(action.toolTip())
         self.setAccessibleName(action.text())
         self.setAccessibleDescription(action.statusTip())
-        self.setIconSize(QSize(SIDE, SIDE))
+        self.setIconSize(QSize(_SIDE, _SIDE))
         self.clicked.connect(self._use)
         action.toggled.connect(self.setChecked)
 
@@ -53,10 +54,19 @@ class ToolColumn(QToolBar):
             box.addWidget(button)
         box.addStretch()
         self.addWidget(column)
-        self.dress()
+        self._dress_buttons()
 
     def dress(self) -> None:
         """Draw pictures and buttons in the colours of the present scheme."""
+        from yardplan.window.icons import icon
+
+        self._dress_buttons()
+        for action, button in zip(self._tools, self.buttons, strict=True):
+            picture = icon(action.objectName().removeprefix("tool "), colours_now().ink)
+            action.setIcon(picture)
+            button.setIcon(picture)
+
+    def _dress_buttons(self) -> None:
         c = colours_now()
         style = (
             f"QPushButton {{ text-align: left; padding: 2px 6px; border: 1px solid transparent;"
@@ -66,8 +76,4 @@ class ToolColumn(QToolBar):
             f"QPushButton:checked {{ background: {c.chosen}; border-color: {c.leaf}; }}"
             f"QPushButton:focus {{ border: 2px solid {c.focus}; padding: 1px 5px; }}"
         )
-        for action, button in zip(self._tools, self.buttons, strict=True):
-            picture = icon(action.objectName().removeprefix("tool "), c.ink)
-            action.setIcon(picture)
-            button.setIcon(picture)
-            button.setStyleSheet(style)
+        self.setStyleSheet(style)

@@ -35,10 +35,9 @@ from yardplan.window.tools import commands
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Kind, Pointer
 from yardplan.window.tools.naming import thing_name
-from yardplan.window.tools.plant import PlantTool
-from yardplan.window.tools.row import RowTool
 from yardplan.window.tools.select import SelectTool
 from yardplan.window.tools.tool import Key, Tool
+from yardplan.window.tools.toolbox import PLANT, ROW
 from yardplan.yard.change import Change
 from yardplan.yard.ground import Outline, Point
 
@@ -153,8 +152,8 @@ class Canvas(QWidget):
         self.update()
 
     def _on_in_hand(self) -> None:
-        if self.open_yard.in_hand is not None and not isinstance(self.tool, PlantTool | RowTool):
-            self.use(PlantTool)
+        if self.open_yard.in_hand is not None and self.tool.icon not in (PLANT.icon, ROW.icon):
+            self.use(PLANT)
         self._tell_hint()
 
     # Tools
@@ -298,7 +297,7 @@ class Canvas(QWidget):
             event.ignore()
             return
         self.open_yard.take_in_hand(in_hand)
-        self.use(PlantTool)
+        self.use(PLANT)
         event.acceptProposedAction()
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
