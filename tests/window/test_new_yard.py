@@ -4,13 +4,14 @@ from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 from support.widgets import too_small, unnamed
 
-from yardplan.window.dialogs.new_yard import NewYardDialog, NewYardForm
+from yardplan.window.dialogs.new_yard import NewYardForm
 from yardplan.window.dialogs.place_field import PlaceField, position_words
 from yardplan.window.panels.entry import TextEntry
-from yardplan.yard.yard import Yard
 
 
 def put(entry: TextEntry, text: str) -> None:
@@ -40,25 +41,13 @@ def test_width_and_depth_in_any_unit_make_the_lot(form: NewYardForm) -> None:
 def test_a_place_fills_in_what_is_known_of_it(form: NewYardForm) -> None:
     form.place.line.setText("Ithaca, NY")
     form.place.look_up()
-    assert form.zone.line.text() == "6a"
     assert "42.44° N" in form.place.summary.text()
     site = form.yard().site
+    assert site.zone == "6a"
     assert site.latitude == pytest.approx(42.44, abs=0.05)
     assert site.monthly_means is not None
     assert site.units == "imperial"
     assert any(origin.fact == "zone" for origin in site.origins)
-
-
-def test_local_knowledge_goes_before_what_was_looked_up(form: NewYardForm) -> None:
-    form.place.line.setText("Ithaca, NY")
-    form.place.look_up()
-    put(form.zone, "5b")
-    put(form.last_frost, "20 May")
-    site = form.yard().site
-    assert (site.zone, site.last_frost) == ("5b", "05-20")
-    told = {origin.fact: origin.text for origin in site.origins}
-    assert told["zone"] == told["last_frost"] == "typed in"
-    assert told["monthly_means"] != "typed in"
 
 
 def test_a_place_that_is_not_found_is_said_and_does_not_stop_the_yard(form: NewYardForm) -> None:
@@ -95,33 +84,44 @@ def test_a_side_that_cannot_be_is_refused_at_the_field(form: NewYardForm, qtbot:
     assert form.faults() == [form.width_entry]
 
 
-def test_the_box_stays_open_until_all_can_be_used(qtbot: QtBot, theme) -> None:
-    box = NewYardDialog("imperial")
-    qtbot.addWidget(box)
-    box.show()
-    assert box.form.width_entry.line.text() == "60'"
-    put(box.form.depth_entry, "0")
-    box.accept()
-    assert box.isVisible()
-    put(box.form.depth_entry, "40")
-    assert box.begin.isEnabled()
-    box.accept()
-    assert not box.isVisible()
-    assert isinstance(box.yard(), Yard)
-    assert box.yard().lot[2] == pytest.approx((60 * 0.3048, 40 * 0.3048))
+def test_feet_come_in_round_figures(qtbot: QtBot, theme) -> None:
+    made = NewYardForm("imperial")
+    qtbot.addWidget(made)
+    assert made.width_entry.line.text() == "60'"
+    made.unit_choice.entered.emit("metric")
+    assert made.width_entry.line.text() == "20.00 m"
+    put(made.width_entry, "12")
+    made.width_entry.finish()
+    made.unit_choice.entered.emit("imperial")
+    assert made.width_entry.line.text() == "39' 4 1/2\""
 
 
-def test_enter_in_the_place_looks_up_and_does_not_close(qtbot: QtBot, theme) -> None:
-    box = NewYardDialog("metric")
-    qtbot.addWidget(box)
-    box.show()
-    box.activateWindow()
-    qtbot.waitUntil(box.isActiveWindow)
-    box.form.place.give_focus()
-    qtbot.keyClicks(box.form.place.line, "14850")
-    qtbot.keyClick(box.form.place.line, Qt.Key.Key_Return)
-    assert box.isVisible()
-    assert box.form.place.facts is not None
+class Around(QWidget):
+    """Stands for the box around the form and writes down the keys that reach it."""
+
+    def __init__(self, form: NewYardForm) -> None:
+        super().__init__()
+        QVBoxLayout(self).addWidget(form)
+        self.heard: list[int] = []
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        self.heard.append(event.key())
+
+
+def test_enter_in_the_place_looks_up_and_goes_no_further(qtbot: QtBot, theme) -> None:
+    form = NewYardForm("metric")
+    around = Around(form)
+    qtbot.addWidget(around)
+    around.show()
+    around.activateWindow()
+    qtbot.waitUntil(around.isActiveWindow)
+    form.place.give_focus()
+    qtbot.keyClicks(form.place.line, "14850")
+    qtbot.keyClick(form.place.line, Qt.Key.Key_Return)
+    assert form.place.facts is not None
+    assert around.heard == []
+    qtbot.keyClick(form.name.line, Qt.Key.Key_Return)
+    assert around.heard == [Qt.Key.Key_Return]
 
 
 @pytest.mark.parametrize(
@@ -132,7 +132,7 @@ def test_positions_are_said_with_their_side(where: tuple[float, float], words: s
     assert position_words(*where) == words
 
 
-@pytest.mark.parametrize("made", [lambda: NewYardDialog("metric"), PlaceField])
+@pytest.mark.parametrize("made", [lambda: NewYardForm("metric"), PlaceField])
 def test_everything_has_a_name_and_is_large_enough(qtbot: QtBot, theme, made: Callable) -> None:
     widget = made()
     qtbot.addWidget(widget)

@@ -73,7 +73,7 @@ class StartPanel(QFrame):
         self._put_away = False
         self.setObjectName("start")
         self.setAccessibleName("Begin: a new yard, a sample, or a file")
-        self.form = NewYardForm(usual_units(), full=False)
+        self.form = NewYardForm(usual_units())
         self.begin = button("Begin", "main", name="Begin the new yard")
         self.sample_buttons = [self._file_button(s.path, s.name, s.words) for s in samples()]
         self.recent_buttons = [
