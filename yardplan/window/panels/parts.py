@@ -231,11 +231,6 @@ class Fold(QWidget):
         """Open or fold."""
         self._head.setChecked(open_)
 
-    def set_title(self, title: str) -> None:
-        """Change the heading's words, e.g. to take up a count."""
-        self._title = title
-        self._toggled(self.open)
-
     def _toggled(self, open_: bool) -> None:
         self._body.setVisible(open_)
         self._head.setText(self._title)
