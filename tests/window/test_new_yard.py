@@ -115,7 +115,7 @@ def test_enter_in_the_place_looks_up_and_goes_no_further(qtbot: QtBot, theme) ->
     around.show()
     around.activateWindow()
     qtbot.waitUntil(around.isActiveWindow)
-    form.place.give_focus()
+    form.place.setFocus()
     qtbot.keyClicks(form.place.line, "14850")
     qtbot.keyClick(form.place.line, Qt.Key.Key_Return)
     assert form.place.facts is not None

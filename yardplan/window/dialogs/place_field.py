@@ -151,7 +151,3 @@ class PlaceField(QWidget):
     def wants_look_up(self) -> bool:
         """True when something was typed that has not been looked up yet."""
         return self.line.text().strip() != self._looked_up
-
-    def give_focus(self) -> None:
-        """Put the cursor into the line."""
-        self.line.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -66,7 +66,6 @@ class Subject:
     key: PlantKey
     cultivar: Cultivar | None
     crop: Crop | None
-    place: tuple[float, float] | None = None
 
 
 def selected_plant(open_yard: OpenYard) -> Subject | None:
