@@ -9,7 +9,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QPointF, QRectF
 from PySide6.QtGui import QGuiApplication, QImage, QImageWriter, QPainter
 
 from yardplan.drawing.furniture import draw_north, draw_scale_bar
-from yardplan.drawing.light_legend import draw_light_legend, legend_size
+from yardplan.drawing.light_legend import draw_light_legend, legend_size, report_note
 from yardplan.drawing.painter import draw_yard
 from yardplan.drawing.style import colour
 from yardplan.drawing.view import Layers, PlanView
@@ -43,17 +43,10 @@ def _view(yard: Yard, stand: Stand, report: LightReport) -> tuple[PlanView, floa
     return view, wide, high
 
 
-def _note(report: LightReport) -> str:
-    first, last = report.season
-    size = "full size" if report.year is None else f"year {report.year}"
-    days = first if first == last else f"{first} to {last}"
-    return f"{days}, {size}; an open place: {report.open_hours:.1f} h"
-
-
 def light_image(yard: Yard, stand: Stand, report: LightReport) -> QImage:
     """The picture of a report's ground. Needs a QGuiApplication."""
     view, wide, high = _view(yard, stand, report)
-    legend = legend_size(view, _note(report))
+    legend = legend_size(view, report_note(report))
     width = max(wide, legend[0]) + 2 * _MARGIN
     height = high + 2 * _MARGIN + legend[1] + _MARGIN / 2
     image = QImage(round(width), round(height), QImage.Format.Format_RGB32)
@@ -62,7 +55,7 @@ def light_image(yard: Yard, stand: Stand, report: LightReport) -> QImage:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     draw_yard(painter, view)
     top = high + 1.5 * _MARGIN
-    draw_light_legend(painter, view, QPointF(_MARGIN, top), _note(report))
+    draw_light_legend(painter, view, QPointF(_MARGIN, top), report_note(report))
     if wide > legend[0] + 320:
         draw_scale_bar(painter, view, QPointF(_MARGIN + legend[0] + 40, top + legend[1] / 2))
         draw_north(painter, view, QPointF(_MARGIN + wide - 40, top + legend[1] / 2))

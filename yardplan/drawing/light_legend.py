@@ -10,6 +10,7 @@ from yardplan.drawing.light_picture import tones
 from yardplan.drawing.style import THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
 from yardplan.sun.classes import Measure, classes
+from yardplan.sun.light import LightReport
 
 _HEAD = Type(11.0, "medium")
 _LINE = Type(11.0)
@@ -30,6 +31,29 @@ def legend_words(measure: Measure = "hours") -> list[str]:
             span = f"{one.low:g} to {above:g} {unit}" if one.low else f"under {above:g} {unit}"
         lines.append(f"{span}: {one.name}")
     return lines
+
+
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
+)
+
+
+def say_day(month_day: str) -> str:
+    """`1 April` for `04-01`."""
+    month, day = month_day.split("-")
+    return f"{int(day)} {_MONTHS[int(month) - 1]}"
+
+
+def report_note(report: LightReport) -> str:
+    """Of which days and which size a report's ground is, and what open ground has."""
+    first, last = (say_day(day) for day in report.season)
+    days = f"on {first}" if first == last else f"mean, {first} to {last}"
+    size = "full size" if report.year is None else f"year {report.year}" if report.year else "at planting"
+    open_ = f"open ground {report.open_hours:.1f} h"
+    if report.open_hours <= 0.0:
+        open_ = "the sun does not rise high enough"
+    return f"{days}\n{size}; {open_}\nclear sky assumed"
 
 
 def _notes(note: str) -> list[str]:

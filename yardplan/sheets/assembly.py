@@ -12,6 +12,7 @@ from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.run import findings as run_checks
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import names_of
+from yardplan.drawing.light_legend import report_note
 from yardplan.drawing.rows import bed_places
 from yardplan.drawing.view import FindingKey
 from yardplan.plants.pollen_outlook import named
@@ -127,8 +128,14 @@ def _harvest(order: SheetOrder) -> Sequence[Page]:
 
 
 def _light(order: SheetOrder) -> Sequence[Page]:
+    """The hours over the ground with their legend, then those of every plant."""
     report = order.survey.light or light_report(scene_of(order.survey.yard, order.survey.stand))
-    return _tabled(order, light_table(order.survey, report))
+    plan = plan_pages(PlanRequest(
+        yard=order.survey.yard, stand=order.survey.stand, units=order.units, date=order.date,
+        scale=order.scale, paper=order.paper, title="Light plan", light=report.field,
+        light_note=report_note(report),
+    ))
+    return (*plan, *_tabled(order, light_table(order.survey, report)))
 
 
 #: Sheets by the word that asks for them, in the order in which they are bound.

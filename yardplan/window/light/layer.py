@@ -6,6 +6,7 @@ from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
+from yardplan.drawing.corners import freest
 from yardplan.drawing.light_labels import LightLabel, draw_light_labels, light_labels, still_true
 from yardplan.drawing.light_legend import draw_light_legend, legend_size
 from yardplan.drawing.light_picture import draw_light
@@ -14,12 +15,9 @@ from yardplan.sun.classes import Measure
 from yardplan.sun.light import GroundField
 from yardplan.window.light.ground_light import GroundLight
 from yardplan.window.light.words import grown_words, title_of, when_of
-from yardplan.yard.edits import points_of
 
 #: From the frame's corner to the legend, pixels.
 _INSET = 10.0
-#: How much hiding the lot's ground counts beside hiding a thing.
-_LOT_COUNTS = 0.5
 #: Room that the scale bar, the north arrow and the title block take at the frame, pixels.
 _OVER_BAR, _UNDER_NORTH, _OVER_TITLE = 60.0, 92.0, 76.0
 
@@ -72,7 +70,7 @@ class LightLayer:
         boxes = self._corners(field, wide, high)
         size = (field.width(), field.height())
         if size != self._sized or self._corner not in boxes:
-            self._sized, self._corner = size, min(boxes, key=lambda name: _hidden(shown, boxes[name]))
+            self._sized, self._corner = size, freest(shown, boxes)
         return boxes[self._corner]
 
     def _corners(self, field: QRectF, wide: float, high: float) -> dict[str, QRectF]:
@@ -125,15 +123,3 @@ class LightLayer:
             return "pale: of before, being worked out" if ground.share < 1.0 else "pale: of before"
         return f"being refined, {ground.share:.0%}" if ground.share < 1.0 else "clear sky assumed"
 
-
-def _hidden(shown: PlanView, box: QRectF) -> float:
-    """How much of the yard a box would hide: things' boxes and the lot's, by the area they share with it."""
-    yard = shown.yard
-    outlines = [shown.polygon(points_of(thing)).boundingRect() for thing in yard.things()]
-    whole = shown.polygon(yard.lot).boundingRect()
-    areas = [_area(rect.adjusted(-9, -9, 9, 9).intersected(box)) for rect in outlines]
-    return sum(areas) + _LOT_COUNTS * _area(whole.intersected(box))
-
-
-def _area(rect: QRectF) -> float:
-    return max(rect.width(), 0.0) * max(rect.height(), 0.0)

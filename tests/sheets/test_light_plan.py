@@ -1,0 +1,71 @@
+from __future__ import annotations
+
+from attrs import evolve
+from PySide6.QtCore import QRectF
+from support.builders import plant, yard_of
+
+from yardplan.checks.survey import survey_of
+from yardplan.drawing.light_labels import light_labels
+from yardplan.drawing.light_legend import report_note
+from yardplan.drawing.view import PlanView, fitted
+from yardplan.sheets.assembly import SheetOrder, assemble
+from yardplan.sheets.light_plan import legend_box, lit_view
+from yardplan.sun.light import LightReport, light_report
+from yardplan.sun.scene import scene_of
+from yardplan.yard.ground import Building
+
+YARD = yard_of(
+    plant("A1", "apple:Liberty", (12, 10.5)), plant("A2", "apple:Enterprise", (24, 12)),
+    buildings=(
+        Building(id="H1", footprint=((2.0, 4.0), (10.0, 4.0), (10.0, 9.0), (2.0, 9.0)), eaves=5.0, ridge=7.0),
+    ),
+)
+FIELD = QRectF(0, 0, 1500, 900)
+
+
+def _lit(qapp) -> tuple[PlanView, LightReport]:
+    survey = survey_of(YARD)
+    report = light_report(scene_of(YARD, survey.stand), "live")
+    bare = PlanView(yard=YARD, stand=survey.stand, scale=1.0, origin=(0.0, 0.0), window=FIELD, vector=True)
+    return lit_view(fitted(bare, FIELD), FIELD, report.field, report_note(report)), report
+
+
+def test_the_light_sheet_is_a_plan_and_a_table(qapp):
+    survey = survey_of(YARD)
+    lit = evolve(survey, light=light_report(scene_of(YARD, survey.stand), "live"))
+    document = assemble(SheetOrder(survey=lit, units="metric", year=2027), ("light",))
+    assert [page.title for page in document.pages] == ["Light plan", "Light"]
+
+
+def test_the_legend_hides_nothing_where_there_is_room(qapp):
+    view, report = _lit(qapp)
+    box = legend_box(view, FIELD, report_note(report))
+    assert FIELD.contains(box)
+    # The free corner of this lot is away from house and trees.
+    house = view.polygon(YARD.buildings[0].footprint).boundingRect()
+    assert not house.intersects(box)
+    assert all(not box.contains(view.at(planting.place)) for planting in YARD.plantings)
+    assert box in view.keep_clear
+
+
+def test_figures_on_paper_keep_off_the_legend(qapp):
+    view, report = _lit(qapp)
+    labels = light_labels(view)
+    assert {label.text for label in labels} >= {"6 h", "8 h"}
+    box = legend_box(view, FIELD, report_note(report))
+    assert not any(box.contains(view.at(label.place)) for label in labels)
+
+
+def test_no_light_leaves_the_plan_alone(qapp):
+    view, _ = _lit(qapp)
+    bare = evolve(view, light=None, layers=evolve(view.layers, light=False))
+    assert lit_view(bare, FIELD, None, "") is bare
+
+
+def test_the_note_says_days_size_and_open_ground(qapp):
+    _, report = _lit(qapp)
+    assert report_note(report).split("\n")[0] == "mean, 1 April to 30 September"
+    assert f"open ground {report.open_hours:.1f} h" in report_note(report)
+    assert "year 4" in report_note(evolve(report, year=4))
+    assert "on 1 May" in report_note(evolve(report, season=("05-01", "05-01")))
+    assert "does not rise" in report_note(evolve(report, open_hours=0.0))
