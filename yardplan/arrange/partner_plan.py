@@ -35,20 +35,33 @@ class _Option:
 
 
 def plan_for(survey: Survey, ids: Iterable[str] | None = None, *, fits: Fits | None = None) -> Plan:
-    """The fewest additions that make every plant crop, or those named in `ids`."""
+    """The fewest additions that make every plant crop, or those named in `ids`.
+
+    With `fits` other kinds are looked for where one of them would find no room.
+    """
     net = net_for(survey)
     wanted = lacking(net) if ids is None else [net.number[i] for i in ids if i in net.number]
     additions: list[Addition] = []
     left: list[int] = []
     for group in _families(net, wanted):
-        pool = candidates(survey, [net.nodes[n].cultivar for n in group], fits)
-        chosen, unserved = _solve(net, group, pool)
-        additions += [*chosen, *_for_the_added(net, chosen, pool)]
+        pool = candidates(survey, [net.nodes[n].cultivar for n in group])
+        added, unserved = _group_plan(net, group, pool)
+        if fits is not None and not all(fits(one.suggestion.key) for one in added):
+            added, unserved = _group_plan(net, group, [one for one in pool if fits(one.key)])
+        additions += added
         left += unserved
     return Plan(
         additions=tuple(additions), wanted=tuple(net.nodes[n].id for n in wanted),
         left=tuple(net.nodes[n].id for n in sorted(left)),
     )
+
+
+def _group_plan(
+    net: PollenNet, group: list[int], pool: list[Cultivar]
+) -> tuple[list[Addition], list[int]]:
+    """What to add for one family, with partners for what is added; and those that none can serve."""
+    chosen, unserved = _solve(net, group, pool)
+    return [*chosen, *_for_the_added(net, chosen, pool)], unserved
 
 
 def _families(net: PollenNet, wanted: Sequence[int]) -> list[list[int]]:

@@ -105,7 +105,7 @@ def _crosses(survey: Survey, crop: str, receiver: Cultivar) -> bool:
 def partners_for(
     survey: Survey, plant_id: str, *, limit: int = 10, fits: Fits | None = None
 ) -> list[Suggestion]:
-    """Ranked cultivars that would set fruit on one plant, row or bed.
+    """Ranked cultivars that would set fruit on one plant, row or bed; with `fits` only those that have room.
 
     Empty when it takes no pollen or none would do. Raises KeyError when the yard has no such thing.
     """
@@ -117,10 +117,13 @@ def partners_for(
     number = net.number[plant_id]
     receiver = net.nodes[number].cultivar
     found = [
-        suggestion for candidate in candidates(survey, [receiver], fits)
+        suggestion for candidate in candidates(survey, [receiver])
         if (suggestion := suggestion_for(net, candidate, number)) is not None
     ]
-    return _mixed(sorted(found, key=_rank), receiver.crop)[:limit]
+    ranked = sorted(found, key=_rank)
+    # Room is asked for last and of the crops that matter: it takes longer than all else.
+    fit = [one for one in ranked if fits is None or fits(one.key)]
+    return _mixed(fit, receiver.crop)[:limit]
 
 
 def _mixed(ranked: list[Suggestion], crop: str) -> list[Suggestion]:

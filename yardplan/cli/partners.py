@@ -6,6 +6,7 @@ import argparse
 from typing import Any
 
 from yardplan.arrange.partner_plan import plan_for
+from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Addition, Plan, Suggestion, partners_for
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey, survey_of
@@ -30,7 +31,7 @@ def run(args: argparse.Namespace) -> int:
     survey = survey_of(yard_in(args.file))
     if args.thing is not None:
         return _for_one(survey, args.thing, args.json)
-    plan = plan_for(survey)
+    plan = plan_for(survey, fits=fitting(survey))
     if args.json:
         print_json(_plan_json(survey, plan))
     else:
@@ -41,18 +42,23 @@ def run(args: argparse.Namespace) -> int:
 
 def _for_one(survey: Survey, thing: str, json: bool) -> int:
     try:
-        found = partners_for(survey, thing, limit=_LISTED)
+        found = partners_for(survey, thing, limit=_LISTED, fits=fitting(survey, (thing,)))
+        roomy = bool(found)
+        # Where nothing has room, the finder still says what would serve: room can be made.
+        found = found or partners_for(survey, thing, limit=_LISTED)
     except KeyError:
         raise CommandError(f"{thing} is not in this yard; `yardplan check` lists what is") from None
     if json:
         print_json({
-            "for": thing, "expected": _expected(survey, thing),
+            "for": thing, "expected": _expected(survey, thing), "clear_ground": roomy,
             "partners": [suggestion_json(one) for one in found],
         })
     elif not found:
         print(f"No partner found for {thing}: it takes no pollen, or no variety here suits it.")
     else:
         _print_suggestions(survey, found)
+        if not roomy:
+            print(f"\nNo clear ground near {thing} is left for any of them: make room, or graft a branch on.")
     return 0
 
 

@@ -19,6 +19,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from yardplan.arrange.partner_plan import plan_for
+from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Suggestion, partners_for
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.window.panels.parts import Sign, draw_sign
@@ -91,12 +92,15 @@ def rows_for(survey: Survey, key: PlantKey, thing_id: str | None) -> list[Partne
     if thing_id is None:
         yard, thing_id = with_plant(survey.yard, key)
         survey = survey_of(yard, survey.catalogue, survey.stand.year)
-    return [PartnerRow(each, thing_id, near=near) for each in partners_for(survey, thing_id, limit=LISTED)]
+    found = partners_for(survey, thing_id, limit=LISTED, fits=fitting(survey, near)) or partners_for(
+        survey, thing_id, limit=LISTED
+    )
+    return [PartnerRow(each, thing_id, near=near) for each in found]
 
 
 def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
     """The fewest plants to add so that every plant crops, and the ids that nothing known here serves."""
-    plan = plan_for(survey)
+    plan = plan_for(survey, fits=fitting(survey))
     rows = [
         PartnerRow(
             each.suggestion, each.anchor, f"for {', '.join(each.serves)}" if each.serves else "",
