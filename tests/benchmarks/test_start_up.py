@@ -9,7 +9,7 @@ import sys
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-RUNS = 5
+RUNS = 8
 
 #: Both end in the middle of their first paint: taking a program down again is not measured.
 BARE = """

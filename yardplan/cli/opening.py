@@ -13,7 +13,7 @@ from yardplan.cli.output import CommandError
 
 #: Loaded before Qt: afterwards Qt for Python reads the source of every module, which takes its time.
 BEFORE_QT = (
-    "numpy", "shapely", "yardplan.plants.stand", "yardplan.checks.finding", "yardplan.yard.change",
+    "numpy", "shapely", "yardplan.checks.finding", "yardplan.yard.change",
     "yardplan.files.errors", "yardplan.units", "yardplan.shipped",
 )
 

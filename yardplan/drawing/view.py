@@ -11,13 +11,13 @@ from PySide6.QtGui import QPolygonF
 
 from yardplan.checks.finding import Finding
 from yardplan.drawing.style import UNIT_MM
-from yardplan.plants.stand import Stand
 from yardplan.units import System
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
+    from yardplan.plants.stand import Stand
     from yardplan.sun.light import GroundField
 
 FindingKey = tuple[str, str, tuple[str, ...]]
@@ -151,6 +151,8 @@ class PlanView:
 
 def bare_view(unit: float = 1.0, ratio: float = 1.0, *, vector: bool = False) -> PlanView:
     """A view of nothing, for lettering beside the plan: charts, tables, keys."""
+    from yardplan.plants.stand import Stand
+
     return PlanView(
         yard=Yard(), stand=Stand(year=None), scale=1.0, origin=(0.0, 0.0),
         unit=unit, ratio=ratio, vector=vector,

@@ -12,7 +12,6 @@ from attrs import evolve, frozen
 from PySide6.QtCore import QObject, Signal
 
 from yardplan.checks.finding import Finding
-from yardplan.plants.stand import Stand
 from yardplan.window.drag_light import DragAnswer, DragLight
 from yardplan.window.light.refiner import Refiner
 from yardplan.window.workers import Ticket
@@ -24,6 +23,7 @@ from yardplan.yard.yard import Yard
 if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
     from yardplan.plants.catalogue import Catalogue
+    from yardplan.plants.stand import Stand
     from yardplan.sun.ground_kinds import Wanted
     from yardplan.sun.light import GroundField, LightReport
     from yardplan.sun.season import Detail
@@ -161,6 +161,8 @@ class LiveChecks(QObject):
     def stand(self) -> Stand:
         """The stand of the yard shown."""
         if self._survey is None and not self._anything_there():
+            from yardplan.plants.stand import Stand
+
             return Stand(year=self._owner.year)
         return self.survey.stand
 

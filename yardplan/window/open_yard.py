@@ -11,7 +11,6 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from yardplan.checks.finding import Finding
-from yardplan.plants.stand import Stand
 from yardplan.units import System
 from yardplan.window.live_checks import LiveChecks
 from yardplan.window.undo import YardCommand
@@ -24,6 +23,7 @@ if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
     from yardplan.files.writing import Stamp
     from yardplan.plants.catalogue import Catalogue
+    from yardplan.plants.stand import Stand
     from yardplan.sun.light import LightReport
 
 #: Steps kept for undo.

@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
+from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
 
 from yardplan.drawing.view import PlanView
-from yardplan.plants.stand import Stand
 from yardplan.window.canvas.view import Bounds, bounds_of
 from yardplan.yard.edits import points_of
 from yardplan.yard.yard import Thing, Yard
+
+if TYPE_CHECKING:
+    from yardplan.plants.stand import Stand
 
 
 class Boxes:

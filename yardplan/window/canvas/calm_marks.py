@@ -12,8 +12,6 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.checks.finding import Finding, Weight
-from yardplan.drawing.marks import draw_said
-from yardplan.drawing.painter import draw_findings
 from yardplan.drawing.view import FindingKey, PlanView
 from yardplan.window.canvas.boxes import Boxes
 from yardplan.window.canvas.pictures import StillPicture
@@ -89,7 +87,7 @@ class CalmMarks:
             self._hold(finding)
         self._dirty = []
         held = tuple(self._held.values())
-        draw_findings(painter, evolve(shown, findings=held, selection=self._selection))
+        _draw_marks(painter, evolve(shown, findings=held, selection=self._selection))
 
     def _take(self, now: dict[FindingKey, Finding], selection: frozenset[str]) -> None:
         """Hold the findings of this frame; places where the picture is no longer right become dirty."""
@@ -150,8 +148,14 @@ class CalmMarks:
         touched = tuple(self._held[key] for key in self._held if key in keys)
         around = QRectF(region.boundingRect())
         part = evolve(shown, findings=touched, selection=self._selection, window=around)
-        self.picture.patch(region, lambda painter: draw_findings(painter, part))
+        self.picture.patch(region, lambda painter: _draw_marks(painter, part))
         self._dirty = []
+
+
+def _draw_marks(painter: QPainter, shown: PlanView) -> None:
+    from yardplan.drawing.painter import draw_findings
+
+    draw_findings(painter, shown)
 
 
 def _alike(one: Finding, other: Finding) -> bool:
@@ -200,6 +204,8 @@ def paint_words(
 ) -> list[QRectF]:
     """Only the words of marks; returns where ink was left."""
     few = speakers(findings, selection)
+    from yardplan.drawing.marks import draw_said
+
     return draw_said(painter, evolve(shown, findings=few, said=words(few), selection=selection))
 
 

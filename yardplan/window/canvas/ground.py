@@ -7,6 +7,7 @@ keep their places meanwhile; they are arranged anew when the hand rests.
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
+from typing import TYPE_CHECKING
 
 import numpy as np
 from attrs import evolve
@@ -14,15 +15,16 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QRegion
 
-from yardplan.drawing.ground_labels import Label
-from yardplan.drawing.labels import arrange, arranged, draw_arranged
-from yardplan.drawing.painter import draw_built, draw_flat, draw_ground, draw_plants
+from yardplan.drawing.furniture import draw_grid
 from yardplan.drawing.style import colour
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.boxes import Boxes
 from yardplan.window.canvas.pictures import StillPicture
 from yardplan.window.canvas.shade import Shade
 from yardplan.window.canvas.view import Bounds, View
+
+if TYPE_CHECKING:
+    from yardplan.drawing.ground_labels import Label
 
 #: Ink of a symbol reaches so far beyond its box, pixels.
 _BEYOND = 8.0
@@ -94,6 +96,14 @@ class GroundPicture:
             self.top.renew(view, ratio, lambda p, wide: self._paint_top(p, self._still(make(wide))))
 
     def _paint_all(self, painter: QPainter, shown: PlanView) -> None:
+        if not shown.yard.lot and next(iter(shown.yard.things()), None) is None:
+            # An empty sheet: the drawing office need not be loaded for its dots.
+            if shown.layers.grid:
+                draw_grid(painter, shown)
+            self._done()
+            return
+        from yardplan.drawing.labels import arranged
+
         shown = self._still(shown)
         self._boxes.follow(shown)
         self._keep(arranged(shown))
@@ -102,6 +112,8 @@ class GroundPicture:
         self.unsettled = False
 
     def _mend(self, shown: PlanView) -> None:
+        from yardplan.drawing.labels import arrange
+
         shown = self._still(shown)
         again = frozenset(self._again)
         self._boxes.follow(shown)
@@ -127,6 +139,8 @@ class GroundPicture:
         return evolve(shown, shadows=self.shade.still(self._live))
 
     def _paint(self, painter: QPainter, shown: PlanView) -> None:
+        from yardplan.drawing.painter import draw_flat, draw_ground
+
         if self.parted:
             draw_flat(painter, shown)
             return
@@ -134,10 +148,15 @@ class GroundPicture:
         self._paint_plants(painter, shown)
 
     def _paint_top(self, painter: QPainter, shown: PlanView) -> None:
+        from yardplan.drawing.painter import draw_built
+
         draw_built(painter, shown)
         self._paint_plants(painter, shown)
 
     def _paint_plants(self, painter: QPainter, shown: PlanView) -> None:
+        from yardplan.drawing.labels import draw_arranged
+        from yardplan.drawing.painter import draw_plants
+
         draw_plants(painter, shown)
         if shown.layers.labels:
             draw_arranged(painter, shown, self._labels)

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from typing import TYPE_CHECKING
 
-from yardplan.plants.stand import Stand
 from yardplan.window.canvas.geometry import distance, distance_to_line, inside
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point, Service
 from yardplan.yard.yard import Thing, Yard
+
+if TYPE_CHECKING:
+    from yardplan.plants.stand import Stand
 
 #: A plant whose size is not known is as wide as this for the pointer, metres.
 SMALL = 0.5

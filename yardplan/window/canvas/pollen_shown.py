@@ -7,7 +7,6 @@ from collections.abc import Callable
 from attrs import evolve
 from PySide6.QtGui import QPainter
 
-from yardplan.drawing import painter as plan
 from yardplan.drawing.view import Partner, PlanView, Reach
 from yardplan.window.canvas.pictures import StillPicture
 from yardplan.window.canvas.view import View
@@ -101,4 +100,6 @@ def _same(one: tuple[object, ...], other: object) -> bool:
 
 def _paint(painter: QPainter, shown: PlanView, lines: tuple[Partner, ...]) -> None:
     bare = evolve(shown, partners=lines, findings=(), selection=frozenset(), reaches=())
+    from yardplan.drawing import painter as plan
+
     plan.draw_findings(painter, bare)

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Collection, Mapping
-from typing import TYPE_CHECKING
+from types import SimpleNamespace
+from typing import TYPE_CHECKING, cast
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding
-from yardplan.drawing import painter as plan
-from yardplan.drawing.shade import draw_shadows
 from yardplan.drawing.view import FindingKey, Layers, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
@@ -31,6 +30,7 @@ from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
 
 if TYPE_CHECKING:
+    from yardplan.plants.stand import Stand
     from yardplan.window.light.layer import LightLayer
 
 #: Ground shown round everything when the yard is fitted, metres.
@@ -39,6 +39,8 @@ _ROUND = 1.5
 _WORDS_REACH = 150.0
 #: Words of marks that are not dragged are laid out again so often at most during a drag, seconds.
 _WORDS_EVERY = 0.2
+#: The stand of a yard without a thing: what plants are need not be loaded to show bare paper.
+_BARE = SimpleNamespace(year=None, plants=(), rows=(), beds=())
 _Nobody: frozenset[str] = frozenset()
 
 
@@ -133,9 +135,11 @@ class Scene:
         """The drawing's view of the yard for this view of the sheet, without findings and selection."""
         yard = self.open_yard
         origin = view.to_pixels((0.0, 0.0))
+        bare = next(iter(yard.shown_yard.things()), None) is None
         return PlanView(
-            yard=yard.shown_yard, stand=yard.stand, scale=view.scale, origin=(origin.x(), origin.y()),
-            ratio=ratio, window=QRectF(0, 0, view.width, view.height), units=yard.units, layers=self.layers,
+            yard=yard.shown_yard, stand=cast("Stand", _BARE) if bare else yard.stand,
+            scale=view.scale, origin=(origin.x(), origin.y()), ratio=ratio,
+            window=QRectF(0, 0, view.width, view.height), units=yard.units, layers=self.layers,
         )
 
     def paint(
@@ -181,6 +185,8 @@ class Scene:
         if self.light is not None and self.light.on:
             self.light.paint(painter, shown)
         if self.layers.shadows:
+            from yardplan.drawing.shade import draw_shadows
+
             draw_shadows(painter, evolve(shown, shadows=self.shade.still(_Nobody)))
 
     def _paint_light_words(self, painter: QPainter, shown: PlanView, field: QRectF, resting: bool) -> None:
@@ -239,7 +245,11 @@ class Scene:
     def _paint_live(self, painter: QPainter, shown: PlanView) -> None:
         dragged = evolve(shown, only=self._live)
         if self.layers.shadows and not self.ground.parted:
+            from yardplan.drawing.shade import draw_shadows
+
             draw_shadows(painter, evolve(dragged, shadows=self.shade.moving(self._live)))
+        from yardplan.drawing import painter as plan
+
         plan.draw_ground(painter, dragged)
         plan.draw_plants(painter, dragged)
         plan.draw_words(painter, dragged)
@@ -276,7 +286,9 @@ class Scene:
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
         found, chosen = self._findings(calm=False), self._selection(calm=False)
         few = speakers(found, chosen)
-        plan.draw_findings(painter, evolve(shown, findings=found, said=self._said(few), selection=chosen))
+        from yardplan.drawing.painter import draw_findings
+
+        draw_findings(painter, evolve(shown, findings=found, said=self._said(few), selection=chosen))
 
     # What is marked
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
-from yardplan.plants.stand import Stand
 from yardplan.window.canvas.geometry import distance, middle, nearest_on, stretches
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
@@ -14,6 +13,9 @@ from yardplan.yard.edits import OUTLINE_FIELD, points_of
 from yardplan.yard.ground import Barrier, Outline, Point, Service
 from yardplan.yard.planting import Row
 from yardplan.yard.yard import Thing, Yard
+
+if TYPE_CHECKING:
+    from yardplan.plants.stand import Stand
 
 #: The grip that turns, in place of a corner's number.
 TURN: Final = -1
