@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QSettings
 from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import QLineEdit
 
 from yardplan.drawing.style import PALETTE, contrast
 from yardplan.window.panels.finding_card import PALE
@@ -84,3 +85,15 @@ def test_palette_covers_what_fusion_draws(theme: Theme, qapp) -> None:
 
 def test_type_never_goes_under_the_floor(qapp) -> None:
     assert font(7).pixelSize() == SMALL
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_what_an_empty_field_stands_for_can_be_read(theme: Theme, qtbot, scheme: str) -> None:
+    theme.choose(scheme)
+    line = QLineEdit()
+    qtbot.addWidget(line)
+    line.setPlaceholderText("not known")
+    line.show()
+    text = line.palette().color(QPalette.ColorRole.PlaceholderText)
+    assert text.alpha() == 255
+    assert contrast(text.name(), theme.colours.card) >= 4.5
