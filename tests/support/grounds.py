@@ -114,7 +114,8 @@ def random_yard(rng: np.random.Generator) -> Yard:
     if pots:
         plants[0] = evolve(plants[0], container="C1")
     return Yard(
-        site=_site(rng), lot=lot, buildings=tuple(buildings), services=tuple(services), pavings=tuple(pavings),
+        site=_site(rng), lot=lot, buildings=tuple(buildings), services=tuple(services),
+        pavings=tuple(pavings),
         standing_trees=tuple(trees), beds=tuple(beds), rows=tuple(rows), barriers=tuple(barriers),
         plantings=tuple(plants), containers=tuple(pots),
     )

@@ -22,7 +22,7 @@ from yardplan.checks.light import NAME, conflict_hours, grown_in
 from yardplan.sun.casters import Caster
 from yardplan.sun.grid import Grid
 from yardplan.sun.places import Neighbour, PlaceLight, counted, neighbours
-from yardplan.sun.reversed import taken_by
+from yardplan.sun.reversed import is_exact, taken_at, taken_by
 from yardplan.sun.scene import Scene, plant_casters, scene_of
 from yardplan.sun.season import Detail
 
@@ -36,6 +36,8 @@ _NODES = 60_000
 _NEAR = 0.5
 #: Rough figures lie within this of the fine ones, hours.
 _ROUGH = 0.2
+#: On a slope reversed shadows are right but for this, hours; nearer to the limit rays are cast.
+_LEANING = 0.4
 #: Neighbours whose light comes no nearer to the limit than this on the coarse grid are safe, hours.
 _SAFE = 0.6
 Progress = Callable[[float], None]
@@ -150,12 +152,22 @@ class LightPass:
             limit = self.limits[one.id]
             if one.hours < limit:
                 continue  # in the dark already, whatever is planted
-            shape = below_zero(one.hours - limit - self._taken(one, self.nodes), self.nodes)
+            shape = below_zero(self._left(one, one.hours - limit), self.nodes)
             if not shape.is_empty:
                 yield self.asked.closed(
                     shape, NAME, "shades", (one.id,), needed=Figure(limit, "hours"),
                     hours=Figure(one.hours, "hours"),
                 )
+
+    def _left(self, one: Neighbour, spare: float) -> Array:
+        """Hours above the limit that are left to a neighbour, with the plant at each node."""
+        nodes, gradient = self.nodes, self.scene.gradient
+        left = spare - self._taken(one, nodes)
+        if not is_exact(self.own, gradient):
+            doubtful = ((np.abs(left) < _LEANING) | _crossed(left)) & nodes.near(self.open, 1.5 * nodes.step)
+            places = nodes.points.reshape(nodes.rows, nodes.cols, 2)[doubtful]
+            left[doubtful] = spare - taken_at(self.own, one.rays, places, gradient)
+        return left
 
     @cached_property
     def _threatened(self) -> list[str]:

@@ -1,7 +1,7 @@
 """The smallest set of plants to add so that everything in a yard crops.
 
-Each lacking plant must be served as well as any candidate could serve it. A plant added beside one of them
-serves all within its best range. Families are solved apart, exactly: fewest plants first, then the rank.
+Each lacking plant must be served as well as any candidate could serve it. A plant added beside one of them or
+between some serves all within its best range. Families are solved apart: fewest plants first, then the rank.
 """
 
 from __future__ import annotations
@@ -11,14 +11,15 @@ from itertools import combinations
 
 from attrs import frozen
 
+from yardplan.arrange.partner_spots import Spot, spots_for
 from yardplan.arrange.partners import Addition, Fits, Plan, Suggestion, candidates, lacking, suggestion_for
 from yardplan.checks.pollination import net_for
 from yardplan.checks.survey import Survey
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.pollen import Verdict, needs_partner
 from yardplan.plants.pollen_net import LEVEL, NO, NOT_PROVED, PollenNet, related
-from yardplan.plants.pollen_range import pollen_range
 from yardplan.plants.pollen_tables import Answer
+from yardplan.yard.ground import Outline
 
 #: Sets of up to this many plants are tried out one by one; larger ones are built up greedily.
 _TRIED = 3
@@ -26,11 +27,11 @@ _TRIED = 3
 
 @frozen
 class _Option:
-    """A candidate beside one lacking plant: which of the lacking it serves (a bit each), and its rank."""
+    """A candidate at one spot: which of the lacking it serves (a bit each), and its rank."""
 
     mask: int
     candidate: Cultivar
-    anchor: int
+    spot: Spot
     rank: tuple[float, ...]
 
 
@@ -45,9 +46,11 @@ def plan_for(survey: Survey, ids: Iterable[str] | None = None, *, fits: Fits | N
     left: list[int] = []
     for group in _families(net, wanted):
         pool = candidates(survey, [net.nodes[n].cultivar for n in group])
-        added, unserved = _group_plan(net, group, pool)
+        added, unserved = _group_plan(net, group, pool, survey.yard.lot)
         if fits is not None and not all(fits(one.suggestion.key) for one in added):
-            added, unserved = _group_plan(net, group, [one for one in pool if fits(one.key)])
+            added, unserved = _group_plan(
+                net, group, [one for one in pool if fits(one.key)], survey.yard.lot
+            )
         additions += added
         left += unserved
     return Plan(
@@ -57,10 +60,10 @@ def plan_for(survey: Survey, ids: Iterable[str] | None = None, *, fits: Fits | N
 
 
 def _group_plan(
-    net: PollenNet, group: list[int], pool: list[Cultivar]
+    net: PollenNet, group: list[int], pool: list[Cultivar], lot: Outline
 ) -> tuple[list[Addition], list[int]]:
     """What to add for one family, with partners for what is added; and those that none can serve."""
-    chosen, unserved = _solve(net, group, pool)
+    chosen, unserved = _solve(net, group, pool, lot)
     return [*chosen, *_for_the_added(net, chosen, pool)], unserved
 
 
@@ -78,13 +81,15 @@ def _families(net: PollenNet, wanted: Sequence[int]) -> list[list[int]]:
     return groups
 
 
-def _solve(net: PollenNet, group: list[int], pool: list[Cultivar]) -> tuple[list[Addition], list[int]]:
+def _solve(
+    net: PollenNet, group: list[int], pool: list[Cultivar], lot: Outline
+) -> tuple[list[Addition], list[int]]:
     levels = _levels(net, group, pool)
     asked = {n: max((levels[c, n] for c in range(len(pool)) if (c, n) in levels), default=NO) for n in group}
     already = {n: net.level(int(net.scores[:, n].argmax()), n) for n in group}
     served = [n for n in group if asked[n] > already[n]]
     left = [n for n in group if n not in served]
-    options = _options(net, served, pool, levels, asked)
+    options = _options(net, served, pool, levels, asked, spots_for(net, served, lot))
     chosen = _fewest(options, (1 << len(served)) - 1)
     return [_addition(net, served, option) for option in chosen], left
 
@@ -130,7 +135,7 @@ def _partner_of(
             set_by=None, overlap=None if verdict.overlap is None else verdict.overlap.shared,
             share=verdict.share, near=addition.suggestion.near, reasons=words,
         ),
-        anchor=addition.anchor, serves=(str(cultivar.key),),
+        anchor=addition.anchor, place=addition.place, serves=(str(cultivar.key),),
     )
 
 
@@ -145,20 +150,22 @@ def _levels(net: PollenNet, group: list[int], pool: list[Cultivar]) -> dict[tupl
 
 def _options(
     net: PollenNet, served: list[int], pool: list[Cultivar], levels: dict[tuple[int, int], int],
-    asked: dict[int, int],
+    asked: dict[int, int], spots: Sequence[Spot],
 ) -> list[_Option]:
     """The best candidate for each set of plants that one addition could serve; sets within others dropped."""
     best: dict[int, _Option] = {}
     for at, candidate in enumerate(pool):
-        helps = [number for number in served if levels.get((at, number), NO) >= asked[number]]
-        for anchor in helps:
-            mask = sum(1 << served.index(n) for n in helps if _reached(net, anchor, n))
-            suggestion = suggestion_for(net, candidate, anchor)
+        helps = sum(
+            1 << bit for bit, number in enumerate(served) if levels.get((at, number), NO) >= asked[number]
+        )
+        for spot in spots if helps else ():
+            mask = spot.mask & helps
+            suggestion = suggestion_for(net, candidate, _served_near(served, spot, mask)) if mask else None
             if suggestion is None:
                 continue
             rank = (-min(LEVEL[suggestion.back], NOT_PROVED), *_finer(suggestion))
             if mask not in best or rank < best[mask].rank:
-                best[mask] = _Option(mask, candidate, anchor, rank)
+                best[mask] = _Option(mask, candidate, spot, rank)
     return [
         option for mask, option in best.items()
         if not any(mask != more and mask & more == mask and best[more].rank <= option.rank for more in best)
@@ -171,11 +178,11 @@ def _finer(suggestion: Suggestion) -> tuple[float, ...]:
     return (-LEVEL[suggestion.verdict], -LEVEL[suggestion.back], -share, -overlap)
 
 
-def _reached(net: PollenNet, anchor: int, number: int) -> bool:
-    """True when a plant beside `anchor` is within best range of another."""
-    node = net.nodes[number]
-    reach = pollen_range(node.cultivar.crop, node.size, net.place.limits)
-    return bool(net.distances[anchor, number] <= reach.best)
+def _served_near(served: list[int], spot: Spot, mask: int) -> int:
+    """The plant a spot is named by: its nearest one where that is served there, else the first one served."""
+    if mask >> served.index(spot.anchor) & 1:
+        return spot.anchor
+    return served[(mask & -mask).bit_length() - 1]
 
 
 def _fewest(options: list[_Option], whole: int) -> list[_Option]:
@@ -212,9 +219,10 @@ def _greedy(options: list[_Option], whole: int) -> list[_Option]:
 
 
 def _addition(net: PollenNet, served: list[int], option: _Option) -> Addition:
-    suggestion = suggestion_for(net, option.candidate, option.anchor)
+    anchor = _served_near(served, option.spot, option.mask)
+    suggestion = suggestion_for(net, option.candidate, anchor)
     assert suggestion is not None  # options are made of suggestions
     return Addition(
-        suggestion=suggestion, anchor=net.nodes[option.anchor].id,
+        suggestion=suggestion, anchor=net.nodes[anchor].id, place=option.spot.place,
         serves=tuple(net.nodes[number].id for bit, number in enumerate(served) if option.mask >> bit & 1),
     )

@@ -21,6 +21,7 @@ from yardplan.plants.pollen_net import LEVEL, NO, NOT_PROVED, YES, PollenNet, re
 from yardplan.plants.pollen_range import pollen_range
 from yardplan.plants.pollen_reason import sex_of
 from yardplan.plants.pollen_tables import Answer
+from yardplan.yard.ground import Point
 from yardplan.yard.planting import PlantKey
 
 #: Suggestions of another crop that are listed beside those of the plant's own.
@@ -201,13 +202,14 @@ def _reasons(
 
 @frozen(kw_only=True)
 class Addition:
-    """One plant to add beside `anchor` (a thing's id): it serves the things named in `serves`.
+    """One plant to add near `anchor` (a thing's id), about at `place`: it serves the things in `serves`.
 
     Where it is added for the sake of another addition, `serves` holds that one's plant key.
     """
 
     suggestion: Suggestion
     anchor: str
+    place: Point
     serves: tuple[str, ...]
 
 

@@ -5,7 +5,7 @@ Both count exactly what a light report counts: the same points of each crown, th
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 import numpy as np
 from attrs import frozen
@@ -116,8 +116,3 @@ def _rays(points: Floats, carried: Floats, sun: Sun) -> Rays:
 def open_hours(setting: Setting) -> float:
     """Hours a day of an open place."""
     return float(setting.totals["season"])
-
-
-def by_id(found: Sequence[Neighbour]) -> Mapping[str, Neighbour]:
-    """Neighbours by id."""
-    return {one.id: one for one in found}

@@ -6,7 +6,8 @@ of the part that rises above z. Level discs are ellipses r^2 J J^T as in sun.spa
 its disc there and, beyond the chord between the two common tangents, the outline
 S = r^2 J J^T + v^2 t t^T of the whole ball. Cylinders, cones and vases are hulls of two discs, a panel is
 that of two rectangles.
-On a slope the cut at z is taken level with the ground, which differs a little from the slanted crown.
+On a slope the cut of ellipsoids is exact; that of the other solids is taken square to their trunk, which
+differs a little for points at the height of the crown close beside it.
 """
 
 from __future__ import annotations
@@ -21,6 +22,8 @@ from yardplan.sun.casters import Caster, Crown, Prism
 from yardplan.sun.grid import Grid
 from yardplan.sun.leaves import DEPTH_UNIT, depths
 from yardplan.sun.position import Floats
+from yardplan.sun.rays import Rays as Cast
+from yardplan.sun.rays import crown_columns, crown_hits
 from yardplan.sun.spans import Ints, columns_between, expanded, rows_between
 
 #: Narrower than this would divide by nothing, metres or square metres.
@@ -62,12 +65,13 @@ class _Discs:
     gyy: Floats
 
     @classmethod
-    def of(cls, rays: Rays, gradient: tuple[float, float]) -> _Discs:
+    def of(cls, rays: Rays, gradient: Gradient) -> _Discs:
         gx, gy = gradient
         a, b, c, d = 1.0 + rays.tx * gx, rays.tx * gy, rays.ty * gx, 1.0 + rays.ty * gy
         return cls(a * a + b * b, a * c + b * d, c * c + d * d)
 
 
+Gradient = tuple[float, float]
 #: Left and right of some items on rows at y; +inf and -inf where a row misses them.
 Sides = Callable[[Ints, Floats], tuple[Floats, Floats]]
 #: Lowest and highest y of each item, and its sides.
@@ -98,41 +102,79 @@ def _wider(one: tuple[Floats, Floats], other: tuple[Floats, Floats]) -> tuple[Fl
     return np.minimum(one[0], other[0]), np.maximum(one[1], other[1])
 
 
-def _ball(rays: Rays, g: _Discs, crown: Crown) -> Outline:
+@frozen(eq=False)
+class _Cut:
+    """A ball cut level with the ray's start: how far above its middle, the section there (middle x, y and
+    matrix), and the vector v^2 t + r^2 J g of the half-plane beyond the chord."""
+
+    above: Floats
+    x: Floats
+    y: Floats
+    dxx: Floats
+    dxy: Floats
+    dyy: Floats
+    nx: Floats
+    ny: Floats
+
+
+def _cut_ellipsoid(rays: Rays, crown: Crown, gradient: Gradient) -> _Cut:
+    """On ground made level an ellipsoid on a slope is sheared: its section stays an ellipse, off its axis."""
+    gx, gy = gradient
+    r2, v2 = crown.radius**2, ((crown.top - crown.base) / 2.0) ** 2
+    steep = gx * gx + gy * gy
+    tall2 = v2 + r2 * steep
+    above = np.maximum(rays.z - (crown.base + crown.top) / 2.0, -np.sqrt(tall2))
+    size = np.maximum(1.0 - above**2 / tall2, 0.0) * r2
+    off = above * r2 / tall2
+    return _Cut(
+        above, rays.x + off * gx, rays.y + off * gy,
+        size * (1.0 - r2 * gx * gx / tall2), size * (-r2 * gx * gy / tall2),
+        size * (1.0 - r2 * gy * gy / tall2),
+        v2 * rays.tx + r2 * (gx + rays.tx * steep), v2 * rays.ty + r2 * (gy + rays.ty * steep),
+    )
+
+
+def _cut_dome(rays: Rays, g: _Discs, crown: Crown) -> _Cut:
+    low = np.maximum(crown.base, rays.z)
+    above, v2 = low - crown.base, (crown.top - crown.base) ** 2
+    size = crown.radius**2 * np.maximum(1.0 - above**2 / v2, 0.0)
+    x, y = rays.x + rays.tx * (low - rays.z), rays.y + rays.ty * (low - rays.z)
+    return _Cut(
+        above, x, y, size * g.gxx, size * g.gxy, size * g.gyy, v2 * rays.tx, v2 * rays.ty
+    )
+
+
+def _ball(rays: Rays, g: _Discs, crown: Crown, gradient: Gradient) -> Outline:
     """An ellipsoid, or a dome as the upper half of one, cut at the ray's start."""
     dome = crown.shape == "dome"
+    cut = _cut_dome(rays, g, crown) if dome else _cut_ellipsoid(rays, crown, gradient)
     middle = crown.base if dome else (crown.base + crown.top) / 2.0
-    half, r2 = crown.top - middle, crown.radius**2
-    low = np.maximum(crown.base, rays.z)
-    cut = low - middle
-    disc = r2 * np.maximum(1.0 - (cut / half) ** 2, 0.0)
-    dx, dy = rays.x + rays.tx * (low - rays.z), rays.y + rays.ty * (low - rays.z)
+    r2, v2 = crown.radius**2, (crown.top - middle) ** 2
     bx, by = rays.x + rays.tx * (middle - rays.z), rays.y + rays.ty * (middle - rays.z)
-    v2 = half**2
-    sxx, sxy, syy = r2 * g.gxx + v2 * rays.tx**2, r2 * g.gxy + v2 * rays.tx * rays.ty, (
-        r2 * g.gyy + v2 * rays.ty**2
+    sxx, sxy, syy = (
+        r2 * one + v2 * two for one, two in
+        ((g.gxx, rays.tx**2), (g.gxy, rays.tx * rays.ty), (g.gyy, rays.ty**2))
     )
-    # Points of the outline whose contact lies above the cut: v^2 (S^-1 t) . y >= cut.
+    # Points of the outline whose contact lies above the cut: S^-1 (v^2 t + r^2 J g) . y >= above.
     det = np.maximum(sxx * syy - sxy**2, _THIN)
-    nx, ny = v2 * (syy * rays.tx - sxy * rays.ty) / det, v2 * (sxx * rays.ty - sxy * rays.tx) / det
+    nx, ny = (syy * cut.nx - sxy * cut.ny) / det, (sxx * cut.ny - sxy * cut.nx) / det
 
     def sides(item: Ints, y: Floats) -> tuple[Floats, Floats]:
         left, right = _ellipse_row(y - by[item], sxx[item], sxy[item], syy[item])
-        slope, rest = nx[item], cut[item] - ny[item] * (y - by[item])
+        slope, rest = nx[item], cut.above[item] - ny[item] * (y - by[item])
         upright = np.abs(slope) < _THIN
         limit = rest / np.where(upright, 1.0, slope)
         left = np.where(~upright & (slope > 0.0), np.maximum(left, limit), left)
         right = np.where(~upright & (slope < 0.0), np.minimum(right, limit), right)
         none = (left > right) | (upright & (rest > 0.0))
-        size = disc[item]
-        flat = _ellipse_row(y - dy[item], size * g.gxx[item], size * g.gxy[item], size * g.gyy[item])
+        flat = _ellipse_row(y - cut.y[item], cut.dxx[item], cut.dxy[item], cut.dyy[item])
         return _wider(
             (np.where(none, np.inf, left + bx[item]), np.where(none, -np.inf, right + bx[item])),
-            (flat[0] + dx[item], flat[1] + dx[item]),
+            (flat[0] + cut.x[item], flat[1] + cut.x[item]),
         )
 
-    tall, wide = np.sqrt(syy), np.sqrt(disc * g.gyy)
-    return np.minimum(by - tall, dy - wide), np.maximum(by + tall, dy + wide), sides
+    tall, wide = np.sqrt(syy), np.sqrt(np.maximum(cut.dyy, 0.0))
+    return np.minimum(by - tall, cut.y - wide), np.maximum(by + tall, cut.y + wide), sides
 
 
 def _radii(crown: Crown, low: Floats) -> tuple[Floats, Floats]:
@@ -210,19 +252,26 @@ def _panel(rays: Rays, prism: Prism) -> Outline:
     return np.min(ys, axis=0), np.max(ys, axis=0), sides
 
 
-def _outline(caster: Caster, rays: Rays, gradient: tuple[float, float]) -> Outline:
+def _outline(caster: Caster, rays: Rays, gradient: Gradient) -> Outline:
     if isinstance(caster, Prism):
         return _panel(rays, caster)
     discs = _Discs.of(rays, gradient)
-    rule = _ball if caster.shape in ("ellipsoid", "dome") else _two_discs
-    return rule(rays, discs, caster)
+    if caster.shape in ("ellipsoid", "dome"):
+        return _ball(rays, discs, caster, gradient)
+    return _two_discs(rays, discs, caster)
 
 
-def _top(caster: Caster) -> float:
-    return caster.top if isinstance(caster, Crown) else float(caster.solid.corners[:, 2].max())
+def _top(caster: Caster, gradient: Gradient) -> float:
+    """Height above the ground made level up to which a caster rises; a round crown leans with the slope."""
+    if not isinstance(caster, Crown):
+        return float(caster.solid.corners[:, 2].max())
+    if caster.shape != "ellipsoid":
+        return caster.top
+    middle = (caster.top + caster.base) / 2.0
+    return middle + float(np.hypot(caster.top - middle, caster.radius * np.hypot(*gradient)))
 
 
-def taken_by(casters: Sequence[Caster], rays: Rays, grid: Grid, gradient: tuple[float, float]) -> Floats:
+def taken_by(casters: Sequence[Caster], rays: Rays, grid: Grid, gradient: Gradient) -> Floats:
     """Hours a day that a plant would take from the rays, (rows, cols), with its trunk at each cell's centre.
 
     `casters` are the plant's own, about a trunk at (0, 0).
@@ -230,7 +279,7 @@ def taken_by(casters: Sequence[Caster], rays: Rays, grid: Grid, gradient: tuple[
     found = np.zeros((grid.rows, grid.cols + 1))
     for caster in casters:
         dark = 1.0 - np.exp(depths(caster.light) * (-1.0 / DEPTH_UNIT))
-        above = np.flatnonzero((rays.z < _top(caster)) & (rays.hours * dark[rays.month] > 0.0))
+        above = np.flatnonzero((rays.z < _top(caster, gradient)) & (rays.hours * dark[rays.month] > 0.0))
         for start in range(0, len(above), _TOGETHER):
             part = rays.taken(above[start : start + _TOGETHER])
             _add(found, _outline(caster, part, gradient), part.hours * dark[part.month], grid)
@@ -251,3 +300,26 @@ def _add(found: Floats, outline: Outline, hours: Floats, grid: Grid) -> None:
     found += (
         np.bincount(line + start[keep], value, size) - np.bincount(line + end[keep], value, size)
     ).reshape(found.shape)
+
+
+def is_exact(casters: Sequence[Caster], gradient: Gradient) -> bool:
+    """True where `taken_by` tells exactly what rays cast one by one do."""
+    level = gradient == (0.0, 0.0)
+    return level or all(not isinstance(one, Crown) or one.shape == "ellipsoid" for one in casters)
+
+
+def taken_at(casters: Sequence[Caster], rays: Rays, places: Floats, gradient: Gradient) -> Floats:
+    """The same at single places (m, 2) by casting every ray: exact on any slope, and slower; crowns only."""
+    found = np.zeros(len(places))
+    directions = np.column_stack([rays.tx, rays.ty, np.ones(len(rays))])
+    points = np.column_stack([rays.x, rays.y, rays.z])
+    for caster in casters:
+        if not isinstance(caster, Crown):
+            continue
+        hours = rays.hours * (1.0 - np.exp(depths(caster.light) * (-1.0 / DEPTH_UNIT)))[rays.month]
+        columns = crown_columns([caster])
+        for number, place in enumerate(places):
+            shifted = points - np.array([*place, 0.0])
+            hits = crown_hits(caster.shape, columns, Cast(shifted, directions, gradient))
+            found[number] += hours[hits].sum()
+    return found
