@@ -121,6 +121,43 @@ def test_a_bloom_day_without_a_variety_is_refused(card: SiteCard) -> None:
     assert card._open_yard.undo_stack.count() == 0
 
 
+def typed_into(card: SiteCard, group: int, path: str, text: str) -> TextEntry:
+    entry = card.grids[group].entries[path]
+    assert isinstance(entry, TextEntry)
+    entry.line.setText(text)
+    entry.line.setModified(True)
+    entry.finish()
+    return entry
+
+
+def test_season_skyline_zone_and_country_are_typed(card: SiteCard) -> None:
+    typed_into(card, 2, "season:0", "1 May")
+    typed_into(card, 2, "horizon", "90 12; 180° 8,5°")
+    typed_into(card, 0, "time_zone", "America/New_York")
+    typed_into(card, 0, "region", "US-NY")
+    site = card._open_yard.yard.site
+    assert site.season == ("05-01", "09-30")
+    assert site.horizon == ((90.0, 12.0), (180.0, 8.5))
+    assert (site.time_zone, site.region) == ("America/New_York", "US-NY")
+
+
+@pytest.mark.parametrize(
+    ("group", "path", "text"),
+    [(2, "horizon", "90"), (2, "horizon", "400 5"), (2, "season:1", ""), (0, "time_zone", "Mars/Olympus"),
+     (0, "latitude", "80")],
+)
+def test_facts_that_cannot_be_are_refused(card: SiteCard, group: int, path: str, text: str) -> None:
+    before = card._open_yard.yard.site
+    assert typed_into(card, group, path, text).fault
+    assert card._open_yard.yard.site == before
+
+
+def test_a_look_up_tells_the_country_for_its_laws(card: SiteCard) -> None:
+    look_up(card, "Ithaca, NY")
+    card.take_facts()
+    assert card._open_yard.yard.site.region == "US-NY"
+
+
 @pytest.mark.parametrize(("typed", "zone"), [("6b", "6b"), (" Zone 6B ", "6b"), ("13a", "13a"), ("4", "4")])
 def test_zones_as_people_write_them(typed: str, zone: str) -> None:
     assert read_zone(typed) == zone

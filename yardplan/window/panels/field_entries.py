@@ -25,7 +25,7 @@ from yardplan.window.panels.entry import (
     text_reading,
 )
 from yardplan.window.panels.field_plans import Choices, FieldPlan
-from yardplan.window.panels.site_plans import read_zone
+from yardplan.window.panels.site_plans import read_skyline, read_time_zone, read_zone, say_skyline
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Thing, Yard
 
@@ -128,7 +128,9 @@ def reading_of(plan: FieldPlan, units: System) -> Reading:
         ),
         "whole": lambda: number_reading(plan.low, plan.high, digits=0, optional=plan.optional),
         "volume": lambda: _volume_reading(plan, units),
-        "day": day_reading,
+        "day": lambda: day_reading(optional=plan.optional),
+        "time zone": lambda: Reading(read_time_zone, lambda value: value or ""),
+        "skyline": lambda: Reading(read_skyline, say_skyline),
         "zone": lambda: Reading(_zone, lambda value: value or ""),
     }
     return makers[plan.sort]()

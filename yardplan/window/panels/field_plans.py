@@ -32,7 +32,7 @@ from yardplan.yard.yard import Thing, Yard
 
 Sort = Literal[
     "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock",
-    "form",    "container", "day", "zone",
+    "form", "container", "day", "zone", "time zone", "skyline",
 ]
 Choices = tuple[tuple[Any, str], ...]
 

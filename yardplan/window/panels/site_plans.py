@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from typing import get_args
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from yardplan.window.panels.entry import EntryError
 from yardplan.window.panels.field_plans import SOIL, FieldPlan
@@ -21,6 +22,40 @@ def read_zone(typed: str) -> str:
     return zone
 
 
+def read_time_zone(typed: str) -> str | None:
+    """A time zone by its name, None for an empty text. Raises EntryError."""
+    name = typed.strip()
+    if not name:
+        return None
+    try:
+        ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        raise EntryError(f"'{typed}' is no time zone: write for example America/New_York") from None
+    return name
+
+
+def read_skyline(typed: str) -> tuple[tuple[float, float], ...]:
+    """Pairs of compass direction and height in degrees: `90 12; 135 20`. Raises EntryError."""
+    pairs = []
+    for part in filter(None, (part.strip() for part in typed.split(";"))):
+        words = part.replace("°", " ").replace(",", ".").split()
+        try:
+            bearing, height = (float(word) for word in words)
+        except ValueError:
+            raise EntryError(f"'{part}' is not a direction and a height: write for example 90 12") from None
+        if not (0 <= bearing <= 360 and 0 <= height <= _HIGHEST_SKYLINE):
+            raise EntryError(f"'{part}': directions run 0 to 360, heights 0 to {_HIGHEST_SKYLINE:g}")
+        pairs.append((bearing, height))
+    return tuple(pairs)
+
+
+def say_skyline(pairs: tuple[tuple[float, float], ...]) -> str:
+    """Pairs as they are typed."""
+    return "; ".join(f"{bearing:g}° {height:g}°" for bearing, height in pairs)
+
+
+#: Degrees above level that a skyline stays under.
+_HIGHEST_SKYLINE = 75.0
 _UNIT_WORDS = {"metric": "metres", "imperial": "feet and inches"}
 
 NAME = FieldPlan(name="Name", path="name", sort="text")
@@ -59,6 +94,10 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
                   tip="West is negative"),
         FieldPlan(name="Height above the sea", path="elevation", sort="length", low=-450, high=5000,
                   optional=True, empty="not known"),
+        FieldPlan(name="Country and state", path="region", optional=True, empty="not known",
+                  tip="Such as US-NY, DE or FR: tells which lot-line law and which dig-safe call are named"),
+        FieldPlan(name="Time zone", path="time_zone", sort="time zone", optional=True, empty="by longitude",
+                  tip="Such as America/New_York: the clock by which shadows can be shown"),
         UNITS, NORTH,
     )),
     ("Winter and frost", (
@@ -77,5 +116,12 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
                   tip="Rise over distance"),
         FieldPlan(name="Falls towards", path="slope_aspect", sort="number", low=0, high=360, unit="°",
                   digits=0, tip="Compass direction: 90 east, 180 south, 270 west"),
+        FieldPlan(name="Skyline", path="horizon", sort="skyline", empty="open all round",
+                  tip="Hills or a forest edge: compass direction and height above level, "
+                      "such as 90 12; 135 20; 180 8"),
+        FieldPlan(name="Sun counted from", path="season:0", sort="day",
+                  tip="The first day of the months over which sun hours are averaged"),
+        FieldPlan(name="Sun counted to", path="season:1", sort="day",
+                  tip="The last day of the months over which sun hours are averaged"),
     )),
 )

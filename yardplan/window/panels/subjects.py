@@ -23,6 +23,8 @@ from yardplan.yard.yard import Thing, Yard
 
 #: How far a place may lie from the drawing's origin, metres.
 _FAR = 2000.0
+#: Paths of the first and last day of the season: `season:0`, `season:1`.
+_SEASON = "season:"
 #: The id under which the lot line is selected.
 LOT = "lot"
 
@@ -110,6 +112,8 @@ def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:
     """The fact a field shows; MIXED where the selected things differ."""
     if plan.path.startswith("@"):
         return _place_value(corners(yard, ids), plan.path)
+    if plan.path.startswith(_SEASON):
+        return yard.site.growing_season[int(plan.path.removeprefix(_SEASON))]
     if not ids:
         return value_at(yard.site, plan.path)  # type: ignore[arg-type]
     values = [value_at(thing, plan.path) for thing in yard.things() if thing.id in ids]
@@ -142,6 +146,10 @@ def edited(
 
 def _of_site(site: Any, plan: FieldPlan, value: Any) -> Any:
     """The site with a fact that the user typed; its origin says so in place of what was looked up."""
+    if plan.path.startswith(_SEASON):
+        days = list(site.growing_season)
+        days[int(plan.path.removeprefix(_SEASON))] = value
+        return evolve(site, season=tuple(days))
     changed = with_value(site, plan.path, value)
     kept = tuple(origin for origin in site.origins if origin.fact != plan.path)
     typed = (Origin(fact=plan.path, text="typed in"),) if value is not None else ()
