@@ -3,10 +3,11 @@
 from itertools import combinations
 
 import pytest
-from support.builders import plant
+from support.builders import plant, yard_of
 from support.orchards import orchard, site, tree
 
 from yardplan.arrange.partner_plan import plan_for
+from yardplan.arrange.partner_spots import spots_for
 from yardplan.arrange.partners import grounds_of, partners_for
 from yardplan.checks.pollination import net_for, outlooks_for
 from yardplan.checks.survey import Survey, survey_of
@@ -25,12 +26,10 @@ def known(text: str) -> Cultivar:
 
 
 def with_plan(survey: Survey) -> Survey:
-    """The survey with all that the plan adds planted beside its anchors."""
+    """The survey with all that the plan adds planted where it says."""
     yard = survey.yard
     for number, addition in enumerate(plan_for(survey).additions):
-        anchor = survey.plants[addition.anchor].place
-        beside = (anchor[0], anchor[1] + 2.0)
-        yard = edits.add(yard, plant(f"N{number}", str(addition.suggestion.key), beside))
+        yard = edits.add(yard, plant(f"N{number}", str(addition.suggestion.key), addition.place))
     return survey_of(yard)
 
 
@@ -148,3 +147,27 @@ def test_additions_crop_themselves() -> None:
         suggested = known(str(addition.suggestion.key))
         crops = not needs_partner(suggested) or addition.suggestion.back != "no"
         assert crops or str(suggested.key) in served
+
+
+def test_one_plant_between_serves_what_none_beside_could() -> None:
+    # Four of one clone 3.5 m apart, 10.5 m from end to end: the middle is within 6 m of all, no stem is.
+    line = [plant(f"P{n}", "apple:Empire", (3.0 + 3.5 * n, 5.0)) for n in range(4)]
+    local = {f"pollen-best-apple-{size}": 6.0 for size in ("dwarf", "semi-dwarf", "standard")} | {
+        f"pollen-best-crabapple-{size}": 6.0 for size in ("dwarf", "semi-dwarf", "standard")
+    }
+    survey = survey_of(yard_of(*line, site=site(), width=30, rules=local))
+    plan = plan_for(survey)
+    assert [set(one.serves) for one in plan.additions] == [{"P0", "P1", "P2", "P3"}]
+    x, y = plan.additions[0].place
+    assert all(((x - p.place[0]) ** 2 + (y - p.place[1]) ** 2) ** 0.5 <= 6.0 for p in line)
+    after = with_plan(survey)
+    assert all(outlooks_for(after)[p.id].expected == "well" for p in line)
+
+
+def test_spots_stay_on_the_lot() -> None:
+    line = [plant(f"P{n}", "apple:Empire", (1.0 + 5.0 * n, 0.5), rootstock="M9") for n in range(3)]
+    survey = survey_of(yard_of(*line, site=site(), width=20, depth=3))
+    net = net_for(survey)
+    for spot in spots_for(net, range(len(net)), survey.yard.lot):
+        assert 0 <= spot.place[0] <= 20
+        assert 0 <= spot.place[1] <= 3

@@ -112,3 +112,17 @@ def test_rings_tint_the_ground_that_is_near_enough(painted) -> None:
     assert reach_words(view(of, reaches=(reach,))) == (
         "within 6.0 m of Gala (T0): near enough", "beyond 12.0 m: too far",
     )
+
+
+def test_rings_of_a_plant_meant_for_two_cross(painted) -> None:
+    of = survey("apple:Gala")
+    two = tuple(Reach(name=f"T{n}", points=((x, 8.0),), best=6.0, outer=12.0) for n, x in ((0, 16.0), (1, 24.0)))
+    beside_one = view(of).at((12.0, 9.0)).toPoint()
+    between = view(of).at((20.0, 9.0)).toPoint()
+    bare, _ = painted(view(of))
+    either, _ = painted(view(of, reaches=two))
+    both, _ = painted(view(of, reaches=two, reach_all=True))
+    assert either.pixel(beside_one) != bare.pixel(beside_one)
+    assert both.pixel(beside_one) == bare.pixel(beside_one)
+    assert both.pixel(between) != bare.pixel(between)
+    assert reach_words(view(of, reaches=two, reach_all=True))[0] == "within 6.0 m of T0 and T1: near enough"

@@ -33,7 +33,7 @@ class Spot:
 
 
 def spots_for(net: PollenNet, wanted: Sequence[int], lot: Outline = ()) -> list[Spot]:
-    """The spots worth trying for the plants numbered in `wanted`; none reaches only part of what another does.
+    """The spots worth trying for the plants numbered in `wanted`; none reaches but part of another's plants.
 
     Spots off the lot are left out, where a lot is drawn.
     """

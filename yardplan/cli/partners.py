@@ -111,7 +111,10 @@ def _plan_json(survey: Survey, plan: Plan) -> dict[str, Any]:
         "plants": [_set_json(one) for one in fruit_sets(outlooks_for(survey))],
         "lacking": list(plan.wanted),
         "additions": [
-            suggestion_json(one.suggestion) | {"beside": one.anchor, "serves": list(one.serves)}
+            suggestion_json(one.suggestion) | {
+                "near": one.anchor, "about": [round(each, 2) for each in one.place],
+                "serves": list(one.serves),
+            }
             for one in plan.additions
         ],
         "unserved": list(plan.left),
@@ -136,7 +139,7 @@ def _print_plan(survey: Survey, plan: Plan) -> None:
     print(f"Without a sure partner: {', '.join(plan.wanted)}.")
     if plan.additions:
         print_table(
-            ("add", "beside", "within", "for"),
+            ("add", "near", "within", "of"),
             [_cells(survey, one) for one in plan.additions],
         )
         print()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
-from shapely import Polygon, union_all
+from shapely import Polygon, intersection_all, union_all
 from shapely.geometry import MultiPoint
 from shapely.geometry.base import BaseGeometry
 
@@ -24,11 +24,15 @@ _NAMED = 2
 
 
 def draw_reaches(painter: QPainter, view: PlanView) -> None:
-    """One ring round all partners at the best distance, tinted within, and a dotted one at the outer."""
+    """A ring at the best distance from the partners, tinted within, and a dotted one at the outer.
+
+    Round all that any of them reaches, or round what all of them reach where the plant is meant for all.
+    """
     if not view.reaches:
         return
-    best = union_all([MultiPoint(one.points).buffer(one.best, _QUARTER) for one in view.reaches])
-    outer = union_all([MultiPoint(one.points).buffer(one.outer, _QUARTER) for one in view.reaches])
+    join = intersection_all if view.reach_all else union_all
+    best = join([MultiPoint(one.points).buffer(one.best, _QUARTER) for one in view.reaches])
+    outer = join([MultiPoint(one.points).buffer(one.outer, _QUARTER) for one in view.reaches])
     painter.setPen(pen("caution", MEDIUM, view.unit, (7.0, 4.0)))
     painter.setBrush(colour("caution", _TINT))
     _draw_rings(painter, view, best)
@@ -59,9 +63,9 @@ def _say(painter: QPainter, view: PlanView, best: BaseGeometry, outer: BaseGeome
 
 def reach_words(view: PlanView) -> tuple[str, str]:
     """What the ring at the best and the one at the outer distance mean."""
-    names = " or ".join(reach.name for reach in view.reaches[:_NAMED])
+    names = (" and " if view.reach_all else " or ").join(reach.name for reach in view.reaches[:_NAMED])
     if len(view.reaches) > _NAMED:
-        names = f"one of {len(view.reaches)} partners"
+        names = f"{'all' if view.reach_all else 'one'} of {len(view.reaches)} plants"
     return (
         f"within {_span(view, [reach.best for reach in view.reaches])} of {names}: near enough",
         f"beyond {_span(view, [reach.outer for reach in view.reaches])}: too far",

@@ -81,6 +81,7 @@ class PlanView:
     `only` draws nothing but these ids, `without` leaves ids out: so a canvas can keep still things in one
     picture and draw what is dragged on top. `said` words for each finding by its key.
     `keep_clear` device boxes (north arrow, title block) where no words are put.
+    `reach_all` True where what is planted must be within reach of all `reaches`, not of any one.
     `shadows` outlines in metres (each a ring) at the chosen moment; `light` the light on the
     ground, `light_pale` where it is not worked out anew yet. `vector` True for paper: no sprites.
     """
@@ -96,6 +97,7 @@ class PlanView:
     said: Mapping[FindingKey, str] = field(factory=dict)
     partners: tuple[Partner, ...] = ()
     reaches: tuple[Reach, ...] = ()
+    reach_all: bool = False
     clear_ground: tuple[tuple[Point, ...], ...] = ()
     shadows: tuple[tuple[Point, ...], ...] = ()
     light: GroundField | None = None

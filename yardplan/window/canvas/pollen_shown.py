@@ -70,6 +70,12 @@ class PollenShown:
             self._reaches = self._found(in_hand, yard)
         return self._reaches
 
+    @property
+    def reach_all(self) -> bool:
+        """True where the plant in hand was chosen for certain plants: it should be near all of them."""
+        in_hand = self._open_yard.in_hand
+        return in_hand is not None and bool(in_hand.near)
+
     def _found(self, in_hand: InHand, yard: Yard) -> tuple[Reach, ...]:
         from yardplan.checks.pollination import net_for
         from yardplan.plants.growth import mature_size
