@@ -184,6 +184,19 @@ def test_a_variety_looked_at_in_the_list_is_tried_before_it_is_taken(fields: Fie
     assert open_yard.undo_stack.count() == 0
 
 
+def test_kinds_of_standing_trees_are_offered(fields: Fields) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"T1"})
+    entry = fields.grid.entries["kind"]
+    assert isinstance(entry, TextEntry)
+    completer = entry.line.completer()
+    completer.setCompletionPrefix("walnut")
+    assert completer.completionCount() >= 2
+    completer.activated.emit("walnut, black")
+    assert open_yard.yard.standing_trees[0].kind == "walnut, black"
+    assert open_yard.undo_stack.count() == 1
+
+
 def test_a_variety_that_is_not_known_is_refused(fields: Fields, qtbot: QtBot) -> None:
     open_yard_of(fields).select({"A1"})
     entry = type_into(fields, qtbot, "plant", "Quatsch")

@@ -98,6 +98,27 @@ class PlantEntry(TextEntry):
         self._finished()
 
 
+class TreeEntry(TextEntry):
+    """The kind of a standing tree; the kinds whose size and shade are known are offered while typing."""
+
+    def __init__(self, name: str, catalogue: Catalogue) -> None:
+        super().__init__(name, text_reading(optional=False))
+        completer = QCompleter(sorted({*catalogue.tree_kinds, *catalogue.crops}), self)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.activated.connect(self._offered)
+        self.line.setCompleter(completer)
+
+    def _edited(self, text: str) -> None:
+        """Half a name is not tried on the plan."""
+        self.show_fault("" if text.strip() else "a kind is needed here")
+
+    def _offered(self, text: str) -> None:
+        self.line.setText(text)
+        self.line.setModified(True)
+        self._finished()
+
+
 def _crop_choices(things: Iterable[Thing], catalogue: Catalogue, sort: str) -> Choices:
     """Rootstocks or forms of the one kind that all the things are, after the kind's usual one."""
     keys = [getattr(thing, "plant", None) for thing in things]
@@ -121,7 +142,7 @@ def _choices(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catalo
 def reading_of(plan: FieldPlan, units: System) -> Reading:
     """How a typed field reads and shows in the yard's units."""
     makers: dict[str, Callable[[], Reading]] = {
-        "text": lambda: text_reading(optional=plan.path != "kind", empty=None if plan.optional else ""),
+        "text": lambda: text_reading(empty=None if plan.optional else ""),
         "length": lambda: length_reading(plan.low, plan.high, units, optional=plan.optional),
         "number": lambda: number_reading(
             plan.low, plan.high, plan.unit, factor=plan.factor, digits=plan.digits, optional=plan.optional
@@ -151,6 +172,8 @@ def entry_for(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catal
     entry: Entry
     if plan.sort == "plant":
         entry = PlantEntry(plan.name, catalogue, optional=plan.optional)
+    elif plan.sort == "tree":
+        entry = TreeEntry(plan.name, catalogue)
     elif plan.sort == "check":
         entry = CheckEntry(plan.name, plan.name)
     elif plan.sort == "paragraph":

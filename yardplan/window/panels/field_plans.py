@@ -32,7 +32,7 @@ from yardplan.yard.yard import Thing, Yard
 
 Sort = Literal[
     "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock",
-    "form", "container", "day", "zone", "time zone", "skyline",
+    "form", "container", "day", "zone", "time zone", "skyline", "tree",
 ]
 Choices = tuple[tuple[Any, str], ...]
 
@@ -166,7 +166,7 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
         FieldPlan(name="Ridge", path="ridge", sort="length", low=0.5, high=80, needs=_not_below_eaves,
                   shown_for=lambda b: b.roof != "flat"),
         FieldPlan(name="Ridge runs", path="ridge_angle", sort="number", low=-360, high=360, unit="°",
-                  digits=0, optional=True, shown_for=lambda b: b.roof != "flat",
+                  digits=0, optional=True, empty="the longer side", shown_for=lambda b: b.roof != "flat",
                   tip="Counter-clockwise from the right; left empty, along the longer side"),
         FieldPlan(name="Overhang", path="overhang", sort="length", low=0, high=5),
         _BEYOND, _LOCKED,
@@ -186,8 +186,8 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
         _BEYOND, _LOCKED,
     ),
     StandingTree: (
-        FieldPlan(name="Kind", path="kind", optional=False),
-        FieldPlan(name="Variety", path="cultivar", optional=True),
+        FieldPlan(name="Kind", path="kind", sort="tree"),
+        FieldPlan(name="Variety", path="cultivar", optional=True, empty="not known"),
         _NAME, _height(), FieldPlan(name="Spread", path="spread", sort="length", low=0.1, high=40),
         FieldPlan(name="Crown starts", path="crown_base", sort="length", low=0, high=30, needs=_below_top),
         FieldPlan(name="Lets through", path="light_share", sort="number", low=0, high=1, unit="%", factor=100,
