@@ -9,6 +9,7 @@ from collections import OrderedDict
 from threading import Lock
 
 import numpy as np
+from attrs import frozen
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QRectF
 from PySide6.QtGui import QImage, QPainter
@@ -40,24 +41,35 @@ def tones(measure: Measure = "hours") -> tuple[float, ...]:
 LEVELS, TONES = limits(), tones()
 
 
+@frozen(eq=False)
+class Drawn:
+    """What is drawn of a field: tones, the lines of each limit, and all lines in metres for the painter."""
+
+    field: GroundField
+    tones: QImage
+    lines: tuple[Lines, ...]
+    strokes: list[QLineF]
+
+
 class _Kept:
     """Pictures and lines of the last fields, by identity; asked by the window and by its worker."""
 
     def __init__(self) -> None:
-        self._by_field: OrderedDict[int, tuple[GroundField, QImage, tuple[Lines, ...]]] = OrderedDict()
+        self._by_field: OrderedDict[int, Drawn] = OrderedDict()
         self._lock = Lock()
 
-    def of(self, field: GroundField) -> tuple[QImage, tuple[Lines, ...]]:
+    def of(self, field: GroundField) -> Drawn:
         with self._lock:
             kept = self._by_field.get(id(field))
-        if kept is None or kept[0] is not field:
+        if kept is None or kept.field is not field:
             lines = tuple(contour(field, level) for level in limits(field.measure))
-            kept = (field, tone_picture(field), lines)
+            strokes = [QLineF(*ends) for line in lines for ends in line.reshape(-1, 4).tolist()]
+            kept = Drawn(field, tone_picture(field), lines, strokes)
             with self._lock:
                 self._by_field[id(field)] = kept
                 while len(self._by_field) > _KEPT:
                     self._by_field.popitem(last=False)
-        return kept[1], kept[2]
+        return kept
 
 
 _kept = _Kept()
@@ -70,7 +82,7 @@ def prepare(field: GroundField) -> None:
 
 def lines_of(field: GroundField) -> tuple[Lines, ...]:
     """The lines of all class limits, least first."""
-    return _kept.of(field)[1]
+    return _kept.of(field).lines
 
 
 def finer(hours: NDArray[np.float32], times: int = _FINER) -> NDArray[np.float64]:
@@ -142,17 +154,13 @@ def draw_light(painter: QPainter, view: PlanView) -> None:
     """Tones and lines of the light; the figures are drawn apart (`light_labels`)."""
     if view.light is None or view.light.hours.size == 0:
         return
-    picture, lines = _kept.of(view.light)
+    drawn = _kept.of(view.light)
     x0, y0, x1, y1 = view.light.grid.bounds
     painter.save()
     painter.setOpacity(PALE if view.light_pale else 1.0)
-    painter.drawImage(QRectF(view.at((x0, y1)), view.at((x1, y0))), picture)
-    painter.setPen(pen("leaf", THIN, view.unit))
-    for line in lines:
-        painter.drawLines(_device(view, line))
+    painter.drawImage(QRectF(view.at((x0, y1)), view.at((x1, y0))), drawn.tones)
+    painter.setPen(pen("leaf", THIN / view.scale, view.unit))
+    painter.translate(*view.origin)
+    painter.scale(view.scale, -view.scale)
+    painter.drawLines(drawn.strokes)
     painter.restore()
-
-
-def _device(view: PlanView, segments: Lines) -> list[QLineF]:
-    placed = segments * np.array([view.scale, -view.scale]) + np.array(view.origin)
-    return [QLineF(ax, ay, bx, by) for (ax, ay), (bx, by) in placed.tolist()]

@@ -70,7 +70,7 @@ def _minutes(one: Stretch) -> float:
 def _blocked(one: Stretch, chart: SpotChart) -> str:
     name = _FAR.get(one.by or "", chart.names.get(one.by or "", one.by or ""))
     start, end = (clock.clock_text(at, chart.site, chart.clock) for at in (one.start, one.end))
-    part = "" if one.light <= _DARK else f", {one.light:.0%} gets through"
+    part = "" if one.light <= _DARK else f", lets {one.light:.0%} through"
     return f"{start} to {end} {name}{part}"
 
 
@@ -125,9 +125,17 @@ def _draw_day(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -
     _draw_bar(painter, view, bar, chart)
     y = bar.bottom() + _line(view)
     for text in blocked_lines(chart):
-        draw_text(painter, view, QRectF(at.left(), y, 0, 0), text, _TEXT)
+        draw_text(painter, view, QRectF(at.left(), y, 0, 0), _cut(text, at.width(), view), _TEXT)
         y += _line(view)
     return y
+
+
+def _cut(text: str, wide: float, view: PlanView) -> str:
+    """The words, with dots where they have no room; the chart's description has them whole."""
+    shown = text
+    while len(shown) > 1 and text_size(shown, _TEXT, view.unit)[0] > wide:
+        shown = f"{shown.rstrip('…')[:-1].rstrip()}…"
+    return shown
 
 
 def _draw_bar(painter: QPainter, view: PlanView, bar: QRectF, chart: SpotChart) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Collection, Mapping
+from functools import partial
 from types import SimpleNamespace
 from typing import TYPE_CHECKING, cast
 
@@ -20,6 +21,7 @@ from yardplan.window.canvas.overlay_paint import paint_overlay
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
 from yardplan.window.canvas.pollen_shown import PollenShown
 from yardplan.window.canvas.shade import Shade
+from yardplan.window.canvas.shadow_picture import ShadowPicture
 from yardplan.window.canvas.snapping import Snapped
 from yardplan.window.canvas.view import Bounds, View, bounds_of
 from yardplan.window.open_yard import OpenYard
@@ -54,7 +56,8 @@ class Scene:
         self.layers = Layers()
         self.shade = Shade(open_yard)
         self.ground = GroundPicture(self.shade)
-        self.calm = CalmMarks()
+        self.shadows = ShadowPicture(self.shade)
+        self.calm = CalmMarks(self.ground.words_near)
         self.pollen = PollenShown(open_yard)
         self.words = StillPicture()
         self.furniture = FixedPicture()
@@ -74,6 +77,7 @@ class Scene:
     def forget(self) -> None:
         """Everything changed."""
         self.ground.forget()
+        self.shadows.forget()
         self.calm.forget()
         self.pollen.forget()
         self.words.forget()
@@ -153,7 +157,7 @@ class Scene:
         self._refresh(view, ratio, resting)
         self.ground.picture.show(painter, view)
         if self.ground.parted:
-            self._paint_shade(painter, shown)
+            self._paint_shade(painter, view, shown, resting)
             self.ground.top.show(painter, view)
             self._paint_light_words(painter, shown, field, resting)
         if self._live:
@@ -179,15 +183,16 @@ class Scene:
         """True while the light lies over the ground."""
         return self.light is not None and self.light.on
 
-    def _paint_shade(self, painter: QPainter, shown: PlanView) -> None:
+    def _paint_shade(self, painter: QPainter, view: View, shown: PlanView, resting: bool) -> None:
         """Light and shadows, between the ground and what stands on it."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if self.light is not None and self.light.on:
             self.light.paint(painter, shown)
-        if self.layers.shadows:
-            from yardplan.drawing.shade import draw_shadows
-
-            draw_shadows(painter, evolve(shown, shadows=self.shade.still(_Nobody)))
+        if self.layers.shadows and self.shade_moves:
+            self.shadows.paint_moving(painter, shown)
+        elif self.layers.shadows:
+            make = partial(self.plan_view, ratio=shown.ratio)
+            self.shadows.paint(painter, view, shown, self._live, resting, make)
 
     def _paint_light_words(self, painter: QPainter, shown: PlanView, field: QRectF, resting: bool) -> None:
         if self.light is not None and self.light.on:
@@ -281,7 +286,8 @@ class Scene:
         roomy = self._with_room(shown, field, area)
         taken = (*roomy.keep_clear, *self.words.inked_in(view))
         inside = evolve(roomy, window=field, keep_clear=taken)
-        self._paint_live_marks(painter, evolve(inside, partners=partners, reaches=reaches))
+        told = evolve(inside, partners=partners, reaches=reaches, reach_all=self.pollen.reach_all)
+        self._paint_live_marks(painter, told)
 
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
         found, chosen = self._findings(calm=False), self._selection(calm=False)

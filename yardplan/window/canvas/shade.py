@@ -40,6 +40,11 @@ class Shade:
         self._bring_up()
         return tuple(ring for key, rings in self._rings.items() if key not in live for ring in rings)
 
+    def things(self, live: frozenset[str]) -> list[tuple[Outline, ...]]:
+        """The shadows of each thing that is not dragged: the same objects as long as none of them changed."""
+        self._bring_up()
+        return [rings for key, rings in self._rings.items() if key not in live]
+
     def moving(self, live: frozenset[str]) -> tuple[Outline, ...]:
         """Shadows of the dragged things where they are now."""
         self._bring_up()
