@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from attrs import evolve
 
@@ -98,7 +98,7 @@ def _outlines(scene: Scene, moment: Moment) -> dict[str, tuple[Outline, ...]]:
     return {shadow.owner: tuple(_rings(shadow.outline)) for shadow in shadows_at(scene, when).shadows}
 
 
-def _rings(shape: object) -> Iterable[Outline]:
+def _rings(shape: Any) -> Iterable[Outline]:
     """The outer rings of a polygon or several, metres."""
     for part in getattr(shape, "geoms", (shape,)):
         if not part.is_empty:
