@@ -33,7 +33,9 @@ Words = Callable[[Collection[Finding]], Mapping[FindingKey, str]]
 class CalmMarks:
     """The picture of marks; `bring_up` makes it right for the findings of this frame."""
 
-    def __init__(self) -> None:
+    def __init__(self, words_near: Callable[[PlanView, QRectF], list[QRectF]]) -> None:
+        """`words_near`: boxes of the labels in an area, that small marks keep clear of."""
+        self._words_near = words_near
         self.picture = StillPicture()
         self._held: dict[FindingKey, Finding] = {}
         self._by_thing: dict[str, set[FindingKey]] = {}
@@ -87,7 +89,7 @@ class CalmMarks:
             self._hold(finding)
         self._dirty = []
         held = tuple(self._held.values())
-        _draw_marks(painter, evolve(shown, findings=held, selection=self._selection))
+        self._draw(painter, evolve(shown, findings=held, selection=self._selection))
 
     def _take(self, now: dict[FindingKey, Finding], selection: frozenset[str]) -> None:
         """Hold the findings of this frame; places where the picture is no longer right become dirty."""
@@ -136,6 +138,14 @@ class CalmMarks:
 
     # Painting a part
 
+    def _draw(self, painter: QPainter, shown: PlanView) -> None:
+        """The marks of a view; labels are taken as they stand: arranging them takes long."""
+        from yardplan.drawing.painter import draw_findings
+
+        words = self._words_near(shown, shown.window or QRectF())
+        plain = evolve(shown.layers, labels=False)
+        draw_findings(painter, evolve(shown, keep_clear=(*shown.keep_clear, *words), layers=plain))
+
     def _patch(self, shown: PlanView) -> None:
         pixels = [_pixels(shown, box) for box in self._dirty]
         region = QRegion()
@@ -148,14 +158,8 @@ class CalmMarks:
         touched = tuple(self._held[key] for key in self._held if key in keys)
         around = QRectF(region.boundingRect())
         part = evolve(shown, findings=touched, selection=self._selection, window=around)
-        self.picture.patch(region, lambda painter: _draw_marks(painter, part))
+        self.picture.patch(region, lambda painter: self._draw(painter, part))
         self._dirty = []
-
-
-def _draw_marks(painter: QPainter, shown: PlanView) -> None:
-    from yardplan.drawing.painter import draw_findings
-
-    draw_findings(painter, shown)
 
 
 def _alike(one: Finding, other: Finding) -> bool:
