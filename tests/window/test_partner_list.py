@@ -3,6 +3,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from attrs import evolve
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 from support import builders
@@ -11,6 +12,7 @@ from support.widgets import too_small, unnamed
 from yardplan.plants.pollen import sets_fruit
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.partner_list import PartnerList
+from yardplan.yard.ground import Building
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard
 
@@ -91,3 +93,30 @@ def test_everything_has_a_name_and_is_large_enough(partners: PartnerList) -> Non
     assert unnamed(partners) == []
     assert too_small(partners) == []
     assert not partners.grab().isNull()
+
+
+def test_a_full_yard_says_that_there_is_no_room(qtbot: QtBot, opened: Opened, theme) -> None:
+    house = Building(id="H1", footprint=((0.0, 5.0), (30.0, 5.0), (30.0, 20.0), (0.0, 20.0)))
+    yard = builders.yard_of(builders.plant("A1", "apple:Liberty", (15.0, 4.7)), buildings=(house,))
+    made = PartnerList(opened(evolve(yard, lot=((0.0, 4.4), (30.0, 4.4), (30.0, 20.0), (0.0, 20.0)))))
+    qtbot.addWidget(made)
+    made.show_for(_LIBERTY, "A1")
+    assert made.rows.rowCount() > 0
+    assert not made.rows.row(0).room
+    assert "No clear ground" in made.note.text()
+    made._open_yard.commit("Open", builders.yard_of(builders.plant("A1", "apple:Liberty", (15.0, 10.0))))
+    made.show_for(_LIBERTY, "A1")
+    assert made.rows.row(0).room
+    assert "No clear ground" not in made.note.text()
+
+
+def test_reasons_name_all_that_an_addition_is_for(qtbot: QtBot, opened: Opened, theme) -> None:
+    made = PartnerList(opened(builders.yard_of(
+        builders.plant("A1", "apple:Empire", (4, 5)), builders.plant("A2", "apple:Empire", (9, 5)),
+    )))
+    qtbot.addWidget(made)
+    made.show()
+    made.show_for_all()
+    assert made.rows.row(0).near == ("A1", "A2")
+    made.view.setCurrentIndex(made.rows.index(0))
+    assert "of Empire (A1) and Empire (A2)" in made.reasons.text()

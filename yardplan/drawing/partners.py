@@ -101,9 +101,17 @@ def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> 
         start + (end - start) * part + aside * step
         for step in (0, 1, -1, 2, -2) for part in (0.5, 0.38, 0.62, 0.28, 0.72)
     ]
+    if partner.quiet:
+        # Among many lines, words that stand off theirs could belong to any.
+        return [_centred(place, size) for place in places[:15]]
     sideways = QPointF(wide / 2 + 10 * view.unit, 0)
     places += [place + sideways * side for side in (1, -1) for place in places[:5]]
-    return [QRectF(place.x() - wide / 2, place.y() - high / 2, wide, high) for place in places]
+    return [_centred(place, size) for place in places]
+
+
+def _centred(middle: QPointF, size: tuple[float, float]) -> QRectF:
+    wide, high = size
+    return QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
 
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:

@@ -15,6 +15,7 @@ from yardplan.yard.planting import PlantKey
 
 _ASK = "Select a plant and ask for a partner, or see what the whole yard lacks."
 _NONE = "No variety of the catalogue that lives here is known to set fruit on it."
+_NO_ROOM = "No clear ground is left there: make room, or graft a branch onto it."
 _ENOUGH = "Every plant on the plan has what it needs to set fruit."
 
 
@@ -83,6 +84,8 @@ class PartnerList(QWidget):
         rows = rows_for(self._open_yard.survey, key, thing_id)
         where = f" ({thing_id})" if thing_id else ""
         near = f"Plant it within {self._near(rows[0])} of it, trunk to trunk." if rows else _NONE
+        if rows and not rows[0].room:
+            near = f"{near} {_NO_ROOM}"
         self._show(rows, f"Partners for {key.cultivar}{where}", near)
 
     def show_for_all(self) -> None:
@@ -108,8 +111,9 @@ class PartnerList(QWidget):
         words = ""
         if index.isValid():
             row = self.rows.row(index.row())
-            anchor = names_of(self._open_yard.shown_yard).get(row.anchor)
-            near = f"Within {self._near(row)} of {anchor}. " if anchor else ""
+            names = names_of(self._open_yard.shown_yard)
+            beside = [names[each] for each in row.near or (row.anchor,) if each in names]
+            near = f"Within {self._near(row)} of {' and '.join(beside)}. " if beside else ""
             words = (
                 near + ". ".join(reason[:1].upper() + reason[1:] for reason in row.suggestion.reasons) + "."
             )

@@ -51,12 +51,16 @@ _BACK = {
 
 @frozen
 class PartnerRow:
-    """A suggestion, the thing beside which it is to be planted, and for whom where several gain."""
+    """A suggestion, the thing beside which it is to be planted, and for whom where several gain.
+
+    `near` the ids it must be in reach of; `room` False where no clear ground is left for it there.
+    """
 
     suggestion: Suggestion
     anchor: str
     serves: str = ""
     near: tuple[str, ...] = ()
+    room: bool = True
 
     @property
     def sign(self) -> Sign:
@@ -92,10 +96,10 @@ def rows_for(survey: Survey, key: PlantKey, thing_id: str | None) -> list[Partne
     if thing_id is None:
         yard, thing_id = with_plant(survey.yard, key)
         survey = survey_of(yard, survey.catalogue, survey.stand.year)
-    found = partners_for(survey, thing_id, limit=LISTED, fits=fitting(survey, near)) or partners_for(
-        survey, thing_id, limit=LISTED
-    )
-    return [PartnerRow(each, thing_id, near=near) for each in found]
+    found = partners_for(survey, thing_id, limit=LISTED, fits=fitting(survey, near))
+    room = bool(found)
+    found = found or partners_for(survey, thing_id, limit=LISTED)
+    return [PartnerRow(each, thing_id, near=near, room=room) for each in found]
 
 
 def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
