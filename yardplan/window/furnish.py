@@ -38,6 +38,7 @@ def furnish(window: MainWindow) -> None:
     window.resizeDocks([window.season_dock], [SEASON_HEIGHT], Qt.Orientation.Vertical)
     side.card_wanted.connect(window.panel_commands.show_card_of)
     side.site_wanted.connect(window.panel_commands.show_site)
+    side.findings.clear_wanted.connect(window.place_commands.move_plant)
     window.light_room = LightRoom(window, side, strip)
     _start_panel(window)
 

@@ -18,6 +18,7 @@ from yardplan.window.documents import Documents
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
+from yardplan.window.place_commands import PlaceCommands
 from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
 from yardplan.window.status_line import StatusLine
@@ -67,6 +68,7 @@ class MainWindow(QMainWindow):
         self.addToolBar(Qt.ToolBarArea.LeftToolBarArea, self.tools)
         self.status = StatusLine(self.canvas, self.actions_["snap"], self)
         self.setStatusBar(self.status)
+        self.place_commands = PlaceCommands(self)
         self.side_dock = self._dock("Beside the sheet", "side", Qt.DockWidgetArea.RightDockWidgetArea)
         self.season_dock = self._dock("Season", "season", Qt.DockWidgetArea.BottomDockWidgetArea)
         self.side: Side | None = None

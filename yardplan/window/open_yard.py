@@ -12,6 +12,7 @@ from PySide6.QtGui import QUndoStack
 
 from yardplan.checks.finding import Finding
 from yardplan.units import System
+from yardplan.window.clear_ground import ClearGroundShown
 from yardplan.window.live_checks import LiveChecks
 from yardplan.window.undo import YardCommand
 from yardplan.yard.change import Change, difference
@@ -90,6 +91,8 @@ class OpenYard(QObject):
         self.checks.findings_changed.connect(self.findings_changed)
         self.checks.light_changed.connect(self.light_changed)
         self.checks.progress.connect(self.progress)
+        #: Clear ground of the plant in hand or dragged.
+        self.clear = ClearGroundShown(self, self)
         self.checks.restart()
 
     def _on_clean(self, _clean: bool) -> None:

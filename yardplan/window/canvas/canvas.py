@@ -119,6 +119,7 @@ class Canvas(QWidget):
         yard.shown.connect(self._on_shown)
         yard.loaded.connect(self._on_loaded)
         yard.findings_changed.connect(self.update)
+        yard.clear.changed.connect(self.update)
         yard.light_changed.connect(self.update)
         yard.moment_changed.connect(self._on_moment)
         yard.selection_changed.connect(self._on_selection)

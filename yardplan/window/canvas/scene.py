@@ -16,6 +16,7 @@ from yardplan.checks.finding import Finding
 from yardplan.drawing.view import FindingKey, Layers, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
+from yardplan.window.canvas.clear_hatch import ClearHatch
 from yardplan.window.canvas.ground import GroundPicture
 from yardplan.window.canvas.overlay_paint import paint_overlay
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
@@ -59,6 +60,7 @@ class Scene:
         self.shadows = ShadowPicture(self.shade)
         self.calm = CalmMarks(self.ground.words_near)
         self.pollen = PollenShown(open_yard)
+        self.clear = ClearHatch(open_yard.clear)
         self.words = StillPicture()
         self.furniture = FixedPicture()
         #: The light over the ground, when the window has one.
@@ -160,6 +162,7 @@ class Scene:
             self._paint_shade(painter, view, shown, resting)
             self.ground.top.show(painter, view)
             self._paint_light_words(painter, shown, field, resting)
+        self.clear.paint(painter, view, ratio, resting, lambda v: self.plan_view(v, ratio))
         if self._live:
             self._paint_live(painter, shown)
         self.calm.picture.show(painter, view)

@@ -27,7 +27,9 @@ def count_text(weight: Weight, number: int) -> str:
 
 
 PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
-SHADE_STEP = "Show the shade"
+SHADE_STEP, CLEAR_STEP = "Show the shade", "Move to the nearest clear place"
+#: Checks whose conflicts end where a plant stands on clear ground.
+_OF_PLACE = frozenset({"spacing", "clearance", "neighbours", "soil", "drainage"})
 #: The next step that the program can take for findings of a check.
 _STEPS = {
     "pollination": PARTNER_STEP, "bloom": SITE_STEP, "known": FIELDS_STEP, "containers": FIELDS_STEP,
@@ -39,8 +41,19 @@ _SITE_KINDS = frozenset({
 })
 
 
+def mover_of(finding: Finding, yard: Yard) -> str | None:
+    """The plant that may be moved to end a conflict of places, or None."""
+    if finding.weight is not Weight.CONFLICT or finding.check not in _OF_PLACE:
+        return None
+    named = finding.figures["mover"].value if "mover" in finding.figures else ""
+    free = [thing.id for thing in yard.plantings if thing.id in finding.things and not thing.locked]
+    return str(named) if named in free else free[0] if free else None
+
+
 def step_words(finding: Finding, yard: Yard) -> str:
     """The next step for a finding in words, or nothing."""
+    if mover_of(finding, yard) is not None:
+        return CLEAR_STEP
     if finding.kind in _SITE_KINDS:
         return SITE_STEP
     thing = yard.find(finding.things[0]) if finding.things else None
@@ -122,6 +135,8 @@ class FindingsList(QWidget):
     fields_wanted = Signal()
     #: Who takes the light of a thing, by id, is the next step.
     shade_wanted = Signal(str)
+    #: The nearest clear place is wanted for a plant, by its id.
+    clear_wanted = Signal(str)
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -197,6 +212,8 @@ class FindingsList(QWidget):
             self.partners_wanted.emit(getattr(thing, "plant", None), row.finding.things[0])
         elif words == SITE_STEP:
             self.site_wanted.emit()
+        elif words == CLEAR_STEP:
+            self.clear_wanted.emit(mover_of(row.finding, self._open_yard.shown_yard))
         elif words == SHADE_STEP:
             self.shade_wanted.emit(row.finding.things[0])
         else:

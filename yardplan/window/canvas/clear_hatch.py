@@ -1,0 +1,47 @@
+"""Clear ground on the canvas: a green hatch where the plant in hand or dragged raises no conflict."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from attrs import evolve
+from PySide6.QtGui import QPainter
+
+from yardplan.drawing.view import PlanView
+from yardplan.window.canvas.pictures import StillPicture
+from yardplan.window.canvas.view import View
+from yardplan.window.clear_ground import ClearGroundShown
+
+if TYPE_CHECKING:
+    from yardplan.arrange.clear_ground import ClearGround
+
+
+class ClearHatch:
+    """Keeps a picture of the hatch, painted anew when the ground or the view changes."""
+
+    def __init__(self, shown: ClearGroundShown) -> None:
+        self._shown = shown
+        self._picture = StillPicture()
+        self._of: ClearGround | None = None
+
+    def paint(
+        self, painter: QPainter, view: View, ratio: float, resting: bool, make: Callable[[View], PlanView]
+    ) -> None:
+        """Lay the hatch over the ground."""
+        ground = self._shown.ground
+        if ground is None:
+            self._picture.forget()
+            return
+        stale = ground is not self._of or self._picture.empty
+        if stale or (resting and not self._picture.fits(view)):
+            self._of = ground
+            outlines = ground.outlines()
+            self._picture.renew(view, ratio, lambda p, wide: _draw(p, make(wide), outlines))
+        self._picture.show(painter, view)
+
+
+def _draw(painter: QPainter, view: PlanView, outlines: tuple[tuple[tuple[float, float], ...], ...]) -> None:
+    from yardplan.drawing.partners import draw_clear_ground
+
+    draw_clear_ground(painter, evolve(view, clear_ground=outlines))

@@ -1,0 +1,203 @@
+"""Commands that find a place: move to the nearest clear place, settle, and why the ground is closed here."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QObject
+
+from yardplan.units import format_coarse
+from yardplan.window.actions import Command
+from yardplan.window.clear_ground import IN_HAND
+from yardplan.window.tools.moving import moved_words
+from yardplan.window.tools.naming import names_of
+from yardplan.window.workers import Bench, Ticket
+from yardplan.yard import edits
+from yardplan.yard.ground import Point
+from yardplan.yard.planting import Planting
+
+if TYPE_CHECKING:
+    from yardplan.checks.survey import Survey
+    from yardplan.plants.catalogue import Catalogue
+    from yardplan.window.main_window import MainWindow
+    from yardplan.yard.yard import Yard
+
+#: Names of the actions, for menus.
+NEAREST, SETTLE = "nearest clear place", "settle"
+
+
+class PlaceCommands(QObject):
+    """Adds its actions to the Planting menu; work goes on beside the window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window, self._yard = window, window.open_yard
+        self._bench = Bench(self)
+        self._then: Callable[[Any], None] = lambda _answer: None
+        self._bench.done.connect(self._take)
+        self._bench.broke.connect(_raised)
+        self.nearest = window.actions_.add(NEAREST, Command(
+            words="&Move to the nearest clear place", does=self.move_to_nearest, keys=("Ctrl+J",),
+            tip="Put the selected plant where it raises no conflict, as near as can be"))
+        self.settle = window.actions_.add(SETTLE, Command(
+            words="&Settle the plants", does=self.settle_all,
+            tip="Move plants by little until no conflict is left that moving can cure; locked ones stay"))
+        menu = window.menus["Planting"]
+        menu.addSeparator()
+        menu.addActions([self.nearest, self.settle])
+        self._yard.selection_changed.connect(self._refresh)
+        self._yard.shown.connect(self._stale)
+        self._yard.closing.connect(self._bench.stop)
+        window.canvas.pointed.connect(self._show_why)
+        self._yard.clear.changed.connect(self._forget_names)
+        self._names: dict[str, str] = {}
+        self._said = ""
+        self._refresh()
+
+    @property
+    def busy(self) -> bool:
+        """True while a place is being looked for."""
+        return self._bench.busy
+
+    def _take(self, answer: Any) -> None:
+        self._then(answer)
+
+    def _refresh(self) -> None:
+        self.nearest.setEnabled(self._chosen() is not None)
+
+    def _stale(self, *_: object) -> None:
+        """The yard changed under the work: its answer would not fit any more."""
+        self._bench.cancel()
+
+    def _chosen(self) -> Planting | None:
+        """The one selected plant that may be moved."""
+        from yardplan.yard.edits import vessel_of
+
+        yard = self._yard.yard
+        chosen = [plant for plant in yard.plantings if plant.id in self._yard.selection]
+        if len(chosen) != 1:
+            return None
+        pot = vessel_of(yard, chosen[0])
+        return None if chosen[0].locked or (pot is not None and pot.locked) else chosen[0]
+
+    # Move to the nearest clear place
+
+    def move_plant(self, key: str) -> None:
+        """The next step of a finding: that plant goes to the nearest clear place."""
+        self._yard.select({key})
+        self.move_to_nearest()
+
+    def move_to_nearest(self) -> None:
+        """Look for the nearest clear place of the selected plant and put it there, as one undo step."""
+        plant = self._chosen()
+        if plant is None:
+            self._say("Select one plant that is not locked")
+            return
+        yard, catalogue, year = self._yard.yard, self._yard.catalogue, self._yard.year
+        self._say(f"Looking for a clear place for {names_of(yard, {plant.id})}…")
+        self._then = lambda place: self._put(plant, place)
+        self._bench.ask(lambda ticket: _nearest(ticket, yard, catalogue, year, plant))
+
+    def _put(self, plant: Planting, place: tuple[Point | None]) -> None:
+        yard, name = self._yard.yard, names_of(self._yard.yard, {plant.id})
+        (end,) = place
+        if end is None:
+            self._say(f"There is no clear place for {name} on this lot")
+            return
+        offset = (end[0] - plant.place[0], end[1] - plant.place[1])
+        if math.hypot(*offset) < 1e-6:
+            self._say(f"{name} stands on clear ground already")
+            return
+        self._yard.commit(f"Move {name} to the nearest clear place", edits.move(yard, {plant.id}, offset))
+        self._say(moved_words(self._yard, offset))
+
+    # Settle
+
+    def settle_all(self) -> None:
+        """Settle the selected plants, or all when none is selected, as one undo step."""
+        yard, catalogue, year = self._yard.yard, self._yard.catalogue, self._yard.year
+        chosen = {plant.id for plant in yard.plantings} & self._yard.selection
+        self._say("Settling…")
+        self._then = self._settled
+        self._bench.ask(lambda ticket: _settle(ticket, yard, catalogue, year, chosen or None))
+
+    def _settled(self, done: Any) -> None:
+        left = f"{len(done.left)} conflict{'' if len(done.left) == 1 else 's'} left" if done.left else (
+            "no conflict is left"
+        )
+        if not done.moves:
+            self._say(f"Nothing moves; {left}")
+            return
+        ids = {move.id for move in done.moves}
+        far = format_coarse(max(move.far for move in done.moves), self._yard.units)
+        self._yard.commit("Settle the plants", done.yard, selection=ids)
+        count = "1 plant" if len(ids) == 1 else f"{len(ids)} plants"
+        self._say(f"Settled: {count} moved, none farther than {far}; {left}")
+
+    # Why the ground is closed
+
+    def _forget_names(self) -> None:
+        self._names = {}
+
+    def _show_why(self, place: Point | None) -> None:
+        """Say in the status line why the ground under the pointer is closed to the plant in hand."""
+        words = self.why_at(place) if place is not None else ""
+        if words:
+            self._window.status.showMessage(words)
+        elif self._said and self._window.status.currentMessage() == self._said:
+            self._window.status.clearMessage()
+        self._said = words
+
+    def why_at(self, place: Point) -> str:
+        """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is."""
+        ground = self._yard.clear.ground
+        if ground is None or (ground.plant != IN_HAND and not self._yard.on_trial):
+            return ""
+        from yardplan.arrange.closed_words import why
+        from yardplan.checks.wording import names_of as all_names
+
+        if not self._names:
+            self._names = all_names(self._yard.yard)
+        return why(ground, place, self._names, self._yard.units)
+
+    def _say(self, text: str) -> None:
+        self._window.commands.say(text)
+
+
+def _raised(fault: BaseException) -> None:
+    """A fault of ours must be seen, not swallowed by the worker."""
+    raise fault
+
+
+def _lit(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None) -> Survey:
+    """A survey with its light, on the worker."""
+    from yardplan.checks.survey import survey_of
+    from yardplan.plants.standing import stand_of
+    from yardplan.sun.light import light_report
+    from yardplan.sun.scene import scene_of
+
+    stand = stand_of(yard, catalogue, year)
+    light = light_report(scene_of(yard, stand), progress=lambda share: ticket.progress(0.2 * share))
+    return survey_of(yard, catalogue, year, stand=stand, light=light)
+
+
+def _nearest(
+    ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None, plant: Planting
+) -> tuple[Point | None]:
+    """The nearest clear place with light at full detail; in a tuple, as None is an answer too."""
+    from yardplan.arrange.clear_ground import clear_ground
+    from yardplan.checks.survey import survey_of
+
+    survey = survey_of(yard, catalogue, year)
+    return (clear_ground(survey, plant, light="full", progress=ticket.progress).nearest(plant.place),)
+
+
+def _settle(
+    ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None, chosen: set[str] | None
+) -> Any:
+    from yardplan.arrange.settle import settle
+
+    survey = _lit(ticket, yard, catalogue, year)
+    return settle(survey, chosen, lambda _left: ticket.progress(0.5))
