@@ -57,8 +57,9 @@ def test_a_frame_of_a_drag(qtbot, count, most, record_property):
     canvas = Canvas(yard)
     qtbot.addWidget(canvas)
     canvas.resize(1600, 1000)
-    canvas.show()
-    qtbot.waitExposed(canvas)
+    with qtbot.waitExposed(canvas):
+        canvas.show()
+    qtbot.waitUntil(lambda: canvas.scene.ground.picture.painted > 0)
     canvas.fit()
     canvas.repaint()
     yard.checks.stop()

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal
 
 from yardplan.checks.finding import Finding
 from yardplan.window.drag_light import DragAnswer, DragLight
+from yardplan.window.frame_checks import Found, FrameChecks
 from yardplan.window.light.refiner import Refiner
 from yardplan.window.workers import Ticket
 from yardplan.yard.change import Change, difference
@@ -81,25 +82,32 @@ def _light_of(ticket: Ticket, yard: Yard, stand: Stand, detail: Detail) -> Light
     return light_report(scene, detail, lambda share: ticket.progress(0.9 * share))
 
 
-def matched(before: Iterable[Finding], now: Iterable[Finding], alive: set[str]) -> tuple[Finding, ...]:
+def matched(
+    before: Iterable[Finding], found: Found, unmoved: frozenset[str], alive: set[str]
+) -> tuple[Finding, ...]:
     """Findings of a frame: those seen before keep their order, gone ones drop out, new ones follow.
 
-    Findings that no near check answers for stay, pale, while their things live.
+    Findings of checks that were not run stay while their things live: as they are where the change cannot
+    matter to the check (`unmoved`), else pale.
     """
-    near = _near_checks()
-    current = {
-        finding.key: finding if finding.check in near else evolve(finding, fresh=False)
-        for finding in now
-        if finding.check in near or alive.issuperset(finding.things)
-    }
-    kept = [current.pop(finding.key) for finding in before if finding.key in current]
+    current = {finding.key: finding for finding in found.findings}
+    kept: list[Finding] = []
+    for finding in before:
+        if finding.check in found.checks:
+            again = current.pop(finding.key, None)
+            if again is not None:
+                kept.append(again)
+        elif alive.issuperset(finding.things):
+            stays = finding.check in unmoved or not finding.fresh
+            kept.append(finding if stays else evolve(finding, fresh=False))
     return (*kept, *current.values())
 
 
-def _near_checks() -> frozenset[str]:
+def _placeless() -> frozenset[str]:
+    """Checks that moves cannot matter to."""
     from yardplan.checks.run import CHECKS
 
-    return frozenset(check.name for check in CHECKS if check.near)
+    return frozenset(check.name for check in CHECKS if not check.places)
 
 
 def _light_checks() -> frozenset[str]:
@@ -135,6 +143,9 @@ class LiveChecks(QObject):
         self._drag_light.answered.connect(self._take_light)
         self._drag_light.broke.connect(self._broke)
         self._before: Survey | None = None
+        self._frame = FrameChecks(self)
+        self._frame.answered.connect(self._take_slow)
+        self._frame.broke.connect(self._broke)
 
     @property
     def catalogue(self) -> Catalogue:
@@ -184,6 +195,7 @@ class LiveChecks(QObject):
     def regrow(self) -> None:
         """Another year: what was found before stays, pale, until its coarse successor comes."""
         self._drag_light.end()
+        self._frame.end()
         self._before, self._survey, self.dragged_ground, self.light_fresh = None, None, None, False
         if self._anything_there():
             self._check_near()
@@ -202,6 +214,7 @@ class LiveChecks(QObject):
         if not self._owner.on_trial:
             self._before = None
             self._drag_light.end()
+            self._frame.end()
         elif self._before is None:
             self._before = self._survey
         if self._survey is not None and not change.whole:
@@ -249,10 +262,24 @@ class LiveChecks(QObject):
         self.findings_changed.emit()
 
     def _check_near(self, change: Change | None = None) -> None:
-        from yardplan.checks.run import findings
+        """The near checks: all at once for a new document, what fits into a frame when something changed."""
+        found = self._frame.run(self.survey, change, all_of_them=change is None)
+        unmoved = _placeless() if change is not None and change.only_moves else frozenset[str]()
+        self.findings = matched(self.findings, found, unmoved, self._owner.shown_yard.ids() | {"lot"})
+        if change is not None and self._owner.on_trial:
+            self._frame.follow_slow(self.survey, change, found.checks)
 
-        found = findings(self.survey, near_only=True, change=change, previous=self.findings)
-        self.findings = matched(self.findings, found, self._owner.shown_yard.ids() | {"lot"})
+    def _take_slow(self, found: Found) -> None:
+        """Slow checks of a frame answered; pale when the thing is elsewhere by now."""
+        owner = self._owner
+        if not owner.on_trial:
+            return
+        if found.yard is not owner.shown_yard:
+            pale = tuple(evolve(finding, fresh=False) for finding in found.findings)
+            found = evolve(found, findings=pale)
+        others = frozenset(finding.check for finding in self.findings) - found.checks
+        self.findings = matched(self.findings, found, others, owner.shown_yard.ids() | {"lot"})
+        self.findings_changed.emit()
 
     def _ask_full(self) -> None:
         """Coarse first, unless the light shown is true already."""
@@ -283,7 +310,13 @@ class LiveChecks(QObject):
         """True while the light and the full check are being computed."""
         return self._refiner.busy
 
+    def cancel(self) -> None:
+        """Drop what is being worked out; light and findings stay as they are, pale, until the next change."""
+        self._refiner.cancel()
+        self.progress.emit(1.0)
+
     def stop(self) -> None:
         """Cancel and wait for the workers."""
         self._drag_light.stop()
+        self._frame.stop()
         self._refiner.stop()

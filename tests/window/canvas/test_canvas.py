@@ -20,8 +20,8 @@ def canvas(opened, theme, qtbot):
     made = Canvas(yard)
     made.resize(900, 620)
     qtbot.addWidget(made)
-    made.show()
-    qtbot.waitExposed(made)
+    with qtbot.waitExposed(made):
+        made.show()
     made.fit()
     return made
 
