@@ -205,8 +205,10 @@ class GroundLight(QObject):
         raise fault
 
     def cancel(self) -> None:
-        """Drop what is being worked out: the old ground stays, pale."""
+        """Drop what is being worked out: what was known stays, pale."""
         self._refiner.cancel()
+        if not self.own:
+            self._checks.cancel()
         self.share = 1.0
         self.changed.emit()
 

@@ -79,7 +79,7 @@ class OverlayChoice(QWidget):
     def _show_progress(self) -> None:
         busy = self._ground.on and self._ground.share < 1.0
         self.bar.setVisible(busy)
-        self.stop.setVisible(busy and self._ground.busy)
+        self.stop.setVisible(busy)
         self.bar.setValue(round(100 * self._ground.share))
 
 
@@ -113,6 +113,7 @@ class LightPanel(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.spot.tool_wanted.connect(self.tool_wanted)
+        self.spot.appeared.connect(self.show_spot)
 
     def show_takers(self) -> None:
         """Unfold who takes the light and bring it into view."""

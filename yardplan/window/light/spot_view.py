@@ -67,6 +67,8 @@ class SpotView(QWidget):
 
     #: The tool that points is wanted.
     tool_wanted = Signal()
+    #: The chart shows where there was none.
+    appeared = Signal()
 
     def __init__(self, open_yard: OpenYard, spot: SunSpot, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -125,8 +127,11 @@ class SpotView(QWidget):
         elif spot.place is None:
             self.place.clear()
         known = spot.place is not None and spot.spot is not None
+        appears = known and self.chart.chart is None
         self.hint.setVisible(not known)
         self.chart.show_chart(self._chart() if known else None, fresh=spot.fresh)
+        if appears:
+            self.appeared.emit()
 
     def _chart(self) -> SpotChart | None:
         known = self._spot.spot

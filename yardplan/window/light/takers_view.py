@@ -20,6 +20,7 @@ from yardplan.window.panels.parts import Check, label
 from yardplan.window.theme import font
 
 _NOTHING = "Select one plant, row or bed to see who takes its light."
+_OLD = "Of before, being worked out."
 _ROWS = 8
 _SUM = "in all"
 
@@ -98,6 +99,12 @@ class TakersView(QWidget):
         else:
             self.title.setText(self.taken.name)
             self._show(self.taken)
+            # While a thing is dragged the light is at most a frame behind.
+            old = not self._yard.checks.light_fresh and not self._yard.on_trial
+            for part in (self.table, self.facts):
+                part.setEnabled(not old)
+            if old:
+                self.facts.setText(f"{_OLD} {self.facts.text()}")
         self.marks_changed.emit()
 
     def _show(self, taken: Taken) -> None:

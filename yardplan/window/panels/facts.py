@@ -140,6 +140,8 @@ def _sun(open_yard: OpenYard, subject: Subject) -> Fact:
     if held is None:
         waiting = "being computed" if subject.id is not None else "known once it has a place"
         return Fact("Sun", "unknown", waiting, need and f"{need} h a day")
+    if not open_yard.checks.light_fresh and not open_yard.on_trial:
+        return Fact("Sun", "unknown", f"{held.hours:.1f} h a day before", "being computed")
     sign: Sign = "good" if crop is None or held.hours >= crop.sun_needed else "caution"
     return Fact("Sun", sign, f"{held.hours:.1f} h a day", need)
 
