@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 from shapely import Polygon, intersection_all, union_all
@@ -11,7 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed
 from yardplan.drawing.patterns import ring
 from yardplan.drawing.style import FINE, MEDIUM, colour, pen
-from yardplan.drawing.view import PlanView
+from yardplan.drawing.view import PlanView, Reach
 from yardplan.units import format_coarse
 
 _FACE = Type(11.0, "medium", ink="caution")
@@ -30,9 +32,7 @@ def draw_reaches(painter: QPainter, view: PlanView) -> None:
     """
     if not view.reaches:
         return
-    join = intersection_all if view.reach_all else union_all
-    best = join([MultiPoint(one.points).buffer(one.best, _QUARTER) for one in view.reaches])
-    outer = join([MultiPoint(one.points).buffer(one.outer, _QUARTER) for one in view.reaches])
+    best, outer = _shapes(view.reaches, view.reach_all)
     painter.setPen(pen("caution", MEDIUM, view.unit, (7.0, 4.0)))
     painter.setBrush(colour("caution", _TINT))
     _draw_rings(painter, view, best)
@@ -40,6 +40,20 @@ def draw_reaches(painter: QPainter, view: PlanView) -> None:
     painter.setPen(pen("caution", FINE, view.unit, (1.5, 4.0)))
     _draw_rings(painter, view, outer)
     _say(painter, view, best, outer)
+
+
+@lru_cache(maxsize=4)
+def _shapes(reaches: tuple[Reach, ...], of_all: bool) -> tuple[BaseGeometry, BaseGeometry]:
+    """Ground within the best and within the outer distance; kept, since a drag asks for it on every frame."""
+    found = []
+    for far in ([one.best for one in reaches], [one.outer for one in reaches]):
+        discs = [
+            MultiPoint(one.points).buffer(reach, _QUARTER) for one, reach in zip(reaches, far, strict=True)
+        ]
+        shared = intersection_all(discs) if of_all else union_all(discs)
+        # Where no place is near enough to all, each one's own ground is still shown.
+        found.append(union_all(discs) if shared.is_empty else shared)
+    return found[0], found[1]
 
 
 def _draw_rings(painter: QPainter, view: PlanView, shape: BaseGeometry) -> None:
