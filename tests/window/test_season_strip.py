@@ -5,8 +5,9 @@ from itertools import pairwise
 
 import pytest
 from attrs import evolve
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtGui import QHelpEvent
+from PySide6.QtWidgets import QApplication, QLabel, QToolTip, QWidget
 from pytestqt.qtbot import QtBot
 from support import builders
 from support.widgets import too_small, unnamed
@@ -205,3 +206,17 @@ def test_a_narrow_strip_leaves_words_out_before_it_cuts_them(
     qtbot.waitUntil(lambda: uncut(strip.moment))
     assert strip.moment.play.isVisible()
     assert strip.moment.sun.isVisible() is (width == 1000)
+
+
+def test_hovering_a_row_tells_its_days_error_and_partners(strip: SeasonStrip, qtbot: QtBot) -> None:
+    layout = strip.chart.layout_now()
+    over = QPoint(round(layout.field.center().x()), round(layout.y(0)))
+    QApplication.sendEvent(strip.chart, QHelpEvent(QEvent.Type.ToolTip, over, strip.chart.mapToGlobal(over)))
+    words = QToolTip.text().splitlines()
+    assert words[0].startswith("A1 Liberty ×2 blooms ")
+    assert "5 days either way" in words[0]
+    assert any(line.startswith("in bloom ") and "with A2" in line for line in words)
+    off = QPoint(over.x(), 2)
+    QApplication.sendEvent(strip.chart, QHelpEvent(QEvent.Type.ToolTip, off, strip.chart.mapToGlobal(off)))
+    assert QToolTip.text().startswith("Drag to choose the day")
+    QToolTip.hideText()

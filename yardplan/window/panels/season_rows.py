@@ -6,12 +6,12 @@ from attrs import evolve, frozen
 
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
-from yardplan.drawing.season import SeasonChart, Together
+from yardplan.drawing.season import SeasonChart, SeasonRow, Together
 from yardplan.drawing.season_picture import season_chart
 from yardplan.plants.bloom import BloomAt, bloom_of
 from yardplan.plants.pollen_place import place_for
-from yardplan.plants.season import SeasonLine, season_lines
-from yardplan.window.panels.days import day_number
+from yardplan.plants.season import SeasonLine, overlaps, season_lines
+from yardplan.window.panels.days import day_number, day_of_number, say_day
 
 
 @frozen
@@ -48,7 +48,7 @@ def season_of(survey: Survey) -> Season:
     site = survey.yard.site
     place = place_for(site, survey.rules.local, survey.catalogue.cultivars)
     lines = tuple(season_lines(survey.stand, place, site))
-    chart = season_chart(site, lines)
+    chart = evolve(season_chart(site, lines, overlaps(lines, place)), together=())
     rows = tuple(
         evolve(row, name=f"{row.name} ×{len(line.things)}") if len(line.things) > 1 else row
         for row, line in zip(chart.rows, lines, strict=True)
@@ -77,3 +77,21 @@ def with_choice(season: Season, survey: Survey, chosen: frozenset[str], day: str
     together = together_with(season, survey, next(iter(chosen))) if len(chosen) == 1 else ()
     rows = frozenset(line.things[0] for line in lines)
     return evolve(season.chart, day=float(day_number(day)), hour=hour, chosen=rows, together=together)
+
+
+def row_words(row: SeasonRow) -> list[str]:
+    """A row in sentences: bloom with its error, days shared with partners, harvest."""
+    words = []
+    if row.bloom is not None:
+        first, last = _days(row.bloom.start), _days(row.bloom.end)
+        error = f", {row.bloom.error:.0f} days either way" if row.bloom.error else ""
+        words.append(f"{row.thing} {row.name} blooms {first} to {last}{error}")
+    if row.shared:
+        words.append(f"in bloom {row.shared}")
+    if row.harvest is not None:
+        words.append(f"{row.name} ripens {_days(row.harvest.start)} to {_days(row.harvest.end)}")
+    return words
+
+
+def _days(day: float) -> str:
+    return say_day(day_of_number(round(day)))

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from attrs import evolve
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QWheelEvent
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QWheelEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
 from yardplan.drawing.season import SeasonChart, SeasonLayout, SeasonRow, draw_season, height_for
 from yardplan.drawing.style import PALETTE
@@ -13,7 +13,7 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import day_of_number, say_day
 from yardplan.window.panels.moment import MomentBar
 from yardplan.window.panels.parts import Elided, label
-from yardplan.window.panels.season_rows import Season, season_of, with_choice
+from yardplan.window.panels.season_rows import Season, row_words, season_of, with_choice
 from yardplan.window.theme import SMALL, font
 from yardplan.yard.change import Change
 
@@ -23,6 +23,7 @@ _KEY_DAYS = {
 }
 #: Partner lines of the chart follow a drag when the hand rests so long, milliseconds.
 _REST_MS = 150
+_HINT = "Drag to choose the day; click a name to select the plant"
 _EMPTY = "Plant something, and its bloom and harvest show here."
 
 
@@ -41,7 +42,6 @@ class ChartView(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumHeight(78)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setToolTip("Drag to choose the day; click a name to select the plant")
 
     def sizeHint(self) -> QSize:
         return QSize(600, int(min(max(height_for(self.chart.rows), 96), 150)))
@@ -101,6 +101,15 @@ class ChartView(QWidget):
 
     def _pick(self, place: QPointF) -> None:
         self.day_picked.emit(day_of_number(round(self.layout_now().day(place.x()))))
+
+    def event(self, event: QEvent) -> bool:
+        """On hover a row says its days and partners, bare ground what can be done."""
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            row = self.layout_now().row(event.pos().y())
+            words = _HINT if row is None else "\n".join(row_words(self.chart.rows[row])) or _HINT
+            QToolTip.showText(event.globalPos(), words, self)
+            return True
+        return super().event(event)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         step = -1 if event.angleDelta().y() > 0 else 1
@@ -220,11 +229,6 @@ def spoken(chart: SeasonChart) -> str:
     """The chart in sentences, for screen readers."""
     parts = []
     for row in chart.rows:
-        if row.bloom is not None:
-            first, last = (say_day(day_of_number(round(day))) for day in (row.bloom.start, row.bloom.end))
-            parts.append(f"{row.thing} {row.name} blooms {first} to {last}")
-        if row.harvest is not None:
-            first, last = (say_day(day_of_number(round(day))) for day in (row.harvest.start, row.harvest.end))
-            parts.append(f"{row.name} ripens {first} to {last}")
+        parts += row_words(row)
     parts += [f"{line.words}: {say_day(day_of_number(round(line.day)))}" for line in chart.frosts]
     return ". ".join(parts)
