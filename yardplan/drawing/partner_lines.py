@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping
 
+import numpy as np
+
 from yardplan.drawing.view import Partner
 from yardplan.plants.pollen_net import Link, PollenNet
 from yardplan.plants.pollen_outlook import outlooks
@@ -30,8 +32,11 @@ def partners_of(net: PollenNet, thing: str) -> tuple[Partner, ...]:
 
 def _served_best_by(net: PollenNet, giver: int) -> list[int]:
     """The takers for which no other giver is better, best served first."""
-    best, _ = net.best_donors()
-    served = [taker for taker in range(len(net)) if best[taker] == giver and net.scores[giver, taker] > 0]
+    takers = np.flatnonzero(net.scores[giver] > 0)
+    if not len(takers):
+        return []
+    best = net.scores[:, takers].argmax(axis=0)
+    served = [int(taker) for taker, donor in zip(takers, best, strict=True) if donor == giver]
     return sorted(served, key=lambda taker: -net.scores[giver, taker])
 
 

@@ -13,6 +13,9 @@ from yardplan.window.canvas.view import View
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.yard.yard import Yard
 
+#: Among more plants than this, lines are drawn when the hand rests: they take longer than a frame.
+_MANY = 1000
+
 MakeView = Callable[[View], PlanView]
 
 
@@ -33,7 +36,8 @@ class PollenShown:
 
     def lines_of(self, chosen: frozenset[str]) -> tuple[Partner, ...]:
         """Lines to and from the one plant that is dragged or selected."""
-        if len(chosen) != 1:
+        crowded = len(self._open_yard.shown_yard.plantings) > _MANY
+        if len(chosen) != 1 or (crowded and self._open_yard.on_trial):
             return ()
         # Catalogue and pollen tables are not needed before something is chosen.
         from yardplan.checks.pollination import net_for
