@@ -177,6 +177,7 @@ class LightPass:
         setting = counted(self.scene, "live")
         found = []
         for one in neighbours(self.scene, list(self.limits), setting, "live"):
+            self._tell(0.5)
             spare = one.hours - self.limits[one.id]
             if spare >= -_SAFE and self._taken(one, coarse)[needed].max(initial=0.0) > spare - _SAFE:
                 found.append(one.id)

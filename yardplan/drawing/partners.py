@@ -121,7 +121,7 @@ def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
         if len(outline) < 3 or not view.sees_points(outline):
             continue
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(colour("clear", 0.75))
+        painter.setBrush(colour("clear", 0.35))
         painter.drawPolygon(view.polygon(outline))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(pen("leaf", THIN, u, alpha=0.8))

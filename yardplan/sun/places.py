@@ -21,8 +21,8 @@ from yardplan.sun.scene import Scene, plant_target
 from yardplan.sun.season import Detail, season_positions
 from yardplan.sun.targets import Target
 
-#: Numbers held at once while places are worked through.
-_NUMBERS = 1_500_000
+#: Numbers held at once while places are worked through: few, so that work that is dropped soon ends.
+_NUMBERS = 300_000
 #: Casters tested together: with many targets small batches, as in a light report.
 _TOGETHER = 6
 #: Called with the share done; raises to stop.

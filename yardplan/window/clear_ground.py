@@ -1,4 +1,4 @@
-"""Clear ground of the plant in hand or dragged, worked out beside the gesture: by room at once, then by light.
+"""Clear ground of the plant in hand or dragged, worked out beside the gesture: by room, then by light.
 
 While only that plant moves its clear ground stays as it is; any other change asks for it anew.
 """
@@ -18,7 +18,7 @@ from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
     from yardplan.arrange.clear_ground import ClearGround
-    from yardplan.plants.catalogue import Catalogue
+    from yardplan.checks.survey import Survey
     from yardplan.window.open_yard import OpenYard
 
 #: The id of a plant in hand that is not on the plan yet.
@@ -44,20 +44,18 @@ class _Subject:
 class _Work:
     """The steps towards one answer; used on the worker only."""
 
-    def __init__(self, subject: _Subject, catalogue: Catalogue) -> None:
-        self._subject, self._catalogue = subject, catalogue
+    def __init__(self, subject: _Subject, survey: Survey) -> None:
+        self._subject, self._survey = subject, survey
         self._steps: Iterator[ClearGround] | None = None
         self._ticket: Ticket | None = None
 
     def step(self, ticket: Ticket) -> ClearGround | None:
         """The next answer, None when there is none better."""
         from yardplan.arrange.clear_ground import by_steps
-        from yardplan.checks.survey import survey_of
 
         self._ticket = ticket
         if self._steps is None:
-            survey = survey_of(self._subject.yard, self._catalogue, self._subject.year)
-            self._steps = by_steps(survey, self._subject.planting, ("live",), self._tell)
+            self._steps = by_steps(self._survey, self._subject.planting, ("live",), self._tell)
         return next(self._steps, None)
 
     def _tell(self, share: float) -> None:
@@ -78,9 +76,11 @@ class ClearGroundShown(QObject):
         self._subject: _Subject | None = None
         self._work: _Work | None = None
         self.ground: ClearGround | None = None
-        self._bench = Bench(self)
-        self._bench.done.connect(self._take)
-        self._bench.broke.connect(self._broke)
+        # The first answer does not wait for light that is not wanted any more.
+        self._quick, self._slow = Bench(self), Bench(self)
+        for bench in (self._quick, self._slow):
+            bench.done.connect(self._take)
+            bench.broke.connect(self._broke)
         for signal in (
             open_yard.shown, open_yard.in_hand_changed, open_yard.year_changed, open_yard.loaded,
         ):
@@ -90,7 +90,7 @@ class ClearGroundShown(QObject):
     @property
     def busy(self) -> bool:
         """True while an answer is awaited."""
-        return self._bench.busy
+        return self._quick.busy or self._slow.busy
 
     def _look(self, *_: object) -> None:
         """Something changed: ask anew where the answer would be another."""
@@ -100,23 +100,22 @@ class ClearGroundShown(QObject):
         if subject is not None and subject.same(self._subject):
             return
         self._subject = subject
-        self._bench.cancel()
-        self._work = None if subject is None else _Work(subject, self._open_yard.catalogue)
+        self._quick.cancel()
+        self._slow.cancel()
+        self._work = None if subject is None else _Work(subject, self._open_yard.checks.committed_survey)
         if self.ground is not None:
             self.ground = None
             self.changed.emit()
-        self._ask()
-
-    def _ask(self) -> None:
         if self._work is not None:
-            self._bench.ask(self._work.step)
+            self._quick.ask(self._work.step)
 
     def _take(self, ground: ClearGround | None) -> None:
         if ground is None:
             return
         self.ground = ground
         self.changed.emit()
-        self._ask()
+        if self._work is not None:
+            self._slow.ask(self._work.step)
 
     def _broke(self, fault: BaseException) -> None:
         """A fault of ours must be seen, not swallowed by the worker."""
@@ -125,7 +124,8 @@ class ClearGroundShown(QObject):
     def stop(self) -> None:
         """Cancel and wait for the worker."""
         self._work = None
-        self._bench.stop()
+        self._quick.stop()
+        self._slow.stop()
 
 
 def _subject_of(open_yard: OpenYard) -> _Subject | None:

@@ -169,6 +169,12 @@ class LiveChecks(QObject):
         return self._survey
 
     @property
+    def committed_survey(self) -> Survey:
+        """The survey of the committed yard: while a gesture lasts that of its beginning."""
+        begun = self._before
+        return begun if self._owner.on_trial and begun is not None else self.survey
+
+    @property
     def stand(self) -> Stand:
         """The stand of the yard shown."""
         if self._survey is None and not self._anything_there():
