@@ -40,7 +40,7 @@ def test_words_name_hours_and_who_blocks(qapp):
     assert f"{one.spot.season.hours:.1f} h of direct sun" in spot_lines(one)[0]
     lines = blocked_lines(one)
     assert any("House (H)" in line for line in lines)
-    assert any("Liberty (A), lets 20% through" in line for line in lines)
+    assert any("Liberty (A), 20% through" in line for line in lines)
     assert lines == sorted(lines)
 
 

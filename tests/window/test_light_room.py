@@ -136,6 +136,21 @@ def test_lines_of_the_overlay_say_their_hours(window: MainWindow) -> None:
         assert about.min() <= label.level <= about.max()
 
 
+def test_working_out_can_be_stopped_and_stays_pale(window: MainWindow, qtbot: QtBot) -> None:
+    room, own = _room(window), window.open_yard
+    window.actions_["light overlay"].trigger()
+    own.commit("Move", edits.move(own.yard, {"A2"}, (1.0, 0.0)))
+    assert own.checks.busy
+    window.side.tabs.setCurrentWidget(room.panel)  # type: ignore[union-attr]
+    assert room.panel.choice.stop.isVisible()
+    qtbot.mouseClick(room.panel.choice.stop, Qt.MouseButton.LeftButton)
+    assert not own.checks.busy
+    assert not room.ground.fresh
+    assert "pale: of before" in room.layer.note(window.canvas.scene.plan_view(window.canvas.view, 1.0))
+    own.commit("Move", edits.move(own.yard, {"A2"}, (1.0, 0.0)))
+    qtbot.waitUntil(lambda: not own.checks.busy and room.ground.fresh, timeout=60_000)
+
+
 def test_the_growth_year_drives_the_overlay(window: MainWindow, qtbot: QtBot) -> None:
     room = _room(window)
     window.actions_["light taken"].trigger()
@@ -341,6 +356,16 @@ def test_the_same_instant_by_either_clock(window: MainWindow) -> None:
     assert bar.clock.currentText() == "local, EST"
     window.actions_["clock solar"].trigger()
     assert own.moment.clock == "solar"
+
+
+def test_the_day_begins_at_midsummer_of_the_hemisphere(make_window: Make) -> None:
+    south = make_window(evolve(YARD, site=evolve(SITE, latitude=-43.0)))
+    assert south.open_yard.moment.day == "12-21"
+    south.open_yard.new(YARD)
+    assert south.open_yard.moment.day == "06-21"
+    south.open_yard.set_moment(evolve(south.open_yard.moment, day="03-05"))
+    south.open_yard.new(YARD)
+    assert south.open_yard.moment.day == "03-05"
 
 
 def test_a_zone_that_is_not_known_leaves_the_sun_s_clock(make_window: Make, qtbot: QtBot) -> None:

@@ -70,7 +70,7 @@ def _minutes(one: Stretch) -> float:
 def _blocked(one: Stretch, chart: SpotChart) -> str:
     name = _FAR.get(one.by or "", chart.names.get(one.by or "", one.by or ""))
     start, end = (clock.clock_text(at, chart.site, chart.clock) for at in (one.start, one.end))
-    part = "" if one.light <= _DARK else f", lets {one.light:.0%} through"
+    part = "" if one.light <= _DARK else f", {one.light:.0%} through"
     return f"{start} to {end} {name}{part}"
 
 

@@ -25,7 +25,7 @@ MENUS: dict[str, tuple[str, ...]] = {
 #: What the context menu offers for a selection and for bare ground.
 FOR_SELECTION: tuple[str, ...] = (
     "fields", "nearest clear place", "", "cut", "copy", "paste", "duplicate", "delete", "", "carry", "lock",
-    "unlock",
+    "unlock", "", "light takers",
 )
 FOR_GROUND: tuple[str, ...] = ("paste", "select all", "", "fit", "snap", "grid", "marks")
 #: Commands that need something selected besides the lot line.

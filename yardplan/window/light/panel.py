@@ -38,6 +38,10 @@ class OverlayChoice(QWidget):
         self.bar.setRange(0, 100)
         self.bar.setAccessibleName("Light being worked out")
         self.stop = button("Stop", "link", tip="Stop working out; what shows stays, pale")
+        for part in (self.bar, self.stop):
+            kept = part.sizePolicy()
+            kept.setRetainSizeWhenHidden(True)
+            part.setSizePolicy(kept)
         self._lay_out()
         self.kind.activated.connect(self._choose_kind)
         self.planting.activated.connect(self._choose_planting)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from attrs import evolve
 from PySide6.QtCore import QObject
 
 from yardplan.window.light.commands import LightCommands
@@ -22,6 +23,8 @@ if TYPE_CHECKING:
     from yardplan.window.panels.moment import MomentBar
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.sides import Side
+
+_JUNE, _DECEMBER = "06-21", "12-21"
 
 
 class LightRoom(QObject):
@@ -42,6 +45,8 @@ class LightRoom(QObject):
         self.panel.tool_wanted.connect(self.point)
         side.findings.shade_wanted.connect(self.show_shade_of)
         self._hook_moment(strip.moment)
+        self._yard.loaded.connect(self._to_midsummer)
+        self._to_midsummer()
         self._yard.closing.connect(self.stop)
 
     def _hook_canvas(self) -> None:
@@ -57,6 +62,13 @@ class LightRoom(QObject):
     def _hook_moment(self, bar: MomentBar) -> None:
         bar.play_clicked.connect(lambda: self.play.turn(not self.play.playing))
         self.play.turned.connect(bar.show_playing)
+
+    def _to_midsummer(self) -> None:
+        """A day that nobody has set yet is the longest day, in the south in December."""
+        moment = self._yard.moment
+        if moment.day in (_JUNE, _DECEMBER):
+            day = _DECEMBER if self._yard.shown_yard.site.southern else _JUNE
+            self._yard.set_moment(evolve(moment, day=day))
 
     # The spot
 
