@@ -11,15 +11,20 @@ Disc = tuple[float, float, float, str]
 
 
 class Room:
-    """Room left on the device: a crowd kept from before, shifted by an offset, and boxes taken since."""
+    """Room left on the device: a crowd kept from before, shifted by an offset, and boxes taken since.
 
-    def __init__(self, under: Crowd, offset: tuple[float, float]) -> None:
-        self._under, self._offset = under, offset
+    `clear` holds device boxes that are kept clear; it is only read, so that many rooms can share it.
+    """
+
+    def __init__(self, under: Crowd, offset: tuple[float, float], clear: Crowd | None = None) -> None:
+        self._under, self._offset, self._clear = under, offset, clear
         self._own: list[QRectF] = []
 
     def free(self, box: QRectF) -> bool:
         """True when no words stand in a device box."""
         if any(box.intersects(other) for other in self._own):
+            return False
+        if self._clear is not None and not self._clear.free_of_words(box):
             return False
         return self._under.free_of_words(box.translated(-self._offset[0], -self._offset[1]))
 

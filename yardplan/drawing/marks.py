@@ -168,13 +168,16 @@ def _advice(painter: QPainter, view: PlanView, outlines: Outlines, finding: Find
     painter.drawLine(corner + QPointF(6 * u, -6 * u), corner + QPointF(6 * u, -1.5 * u))
 
 
-_rooms: list[tuple[tuple[Label, ...], Crowd]] = []
+_rooms: list[tuple[tuple[object, ...], tuple[Label, ...], Crowd]] = []
+_clears: list[tuple[tuple[QRectF, ...], Crowd]] = []
 
 
 def _room(view: PlanView) -> Room:
     """Room beside the words that stand already, so that boxes do not cover keys and names."""
     labels = lately_arranged(view) if view.layers.labels else ()
-    under = next((crowd for known, crowd in _rooms if known is labels), None)
+    # As many plants at one zoom: a crowd kept from before is off by what is being dragged at most.
+    setting = (view.scale, view.unit, view.stand.year, len(view.stand.plants))
+    under = next((crowd for key, known, crowd in _rooms if known is labels and key == setting), None)
     if under is None:
         under = Crowd(64.0 * view.unit)
         for label in labels:
@@ -182,12 +185,22 @@ def _room(view: PlanView) -> Room:
         for plant in view.stand.plants:
             x, y = plant.place[0] * view.scale, -plant.place[1] * view.scale
             under.stand(x, y, plant.size.spread / 2 * view.scale, plant.id)
-        _rooms.insert(0, (labels, under))
-        del _rooms[2:]
-    room = Room(under, view.origin)
+        _rooms.insert(0, (setting, labels, under))
+        del _rooms[3:]
+    return Room(under, view.origin, _clear(view))
+
+
+def _clear(view: PlanView) -> Crowd:
+    """What the view keeps clear, filed once for all marks of one picture."""
+    for known, crowd in _clears:
+        if known is view.keep_clear:
+            return crowd
+    made = Crowd(64.0 * view.unit)
     for box in view.keep_clear:
-        room.take(box)
-    return room
+        made.take(box)
+    _clears.insert(0, (view.keep_clear, made))
+    del _clears[2:]
+    return made
 
 
 Placed = tuple[Finding, QRectF, QRectF]
