@@ -100,11 +100,11 @@ def test_a_cleared_finding_stays_in_its_place_until_the_gesture_ends(listed: Fin
 
 def test_giving_up_a_gesture_restores_the_list(listed: FindingsList, qtbot: QtBot) -> None:
     open_yard = listed._open_yard
-    qtbot.waitUntil(lambda: all(row.finding.fresh for row in listed.rows.rows()), timeout=15_000)
+    qtbot.waitUntil(lambda: not open_yard.checks.busy, timeout=60_000)
     before = {row.finding.key: row.said for row in listed.rows.rows()}
     open_yard.show_trial(edits.move(open_yard.yard, {"A2"}, (6.0, 6.0)))
     open_yard.drop_trial()
-    qtbot.waitUntil(lambda: all(row.finding.fresh for row in listed.rows.rows()), timeout=15_000)
+    qtbot.waitUntil(lambda: not open_yard.checks.busy, timeout=60_000)
     after = listed.rows.rows()
     assert {row.finding.key: row.said for row in after} == before
     assert not any(row.changed or row.cleared for row in after)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import contextlib
 from collections.abc import Callable
-from threading import Event
+from queue import SimpleQueue
+from threading import Event, Lock, Thread
 from typing import Any
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+from PySide6.QtCore import QObject, Signal
 
 
 class Ticket:
@@ -40,24 +41,6 @@ class Cancelled(Exception):
 Job = Callable[[Ticket], Any]
 
 
-class _Run(QRunnable):
-    def __init__(self, bench: Bench, ticket: Ticket, job: Job) -> None:
-        super().__init__()
-        self._bench, self._ticket, self._job = bench, ticket, job
-
-    def run(self) -> None:
-        answer: Any = None
-        fault: BaseException | None = None
-        try:
-            if not self._ticket.cancelled:
-                answer = self._job(self._ticket)
-        except Cancelled:
-            pass
-        except Exception as error:
-            fault = error
-        self._bench.hand_back(self._ticket, answer, fault)
-
-
 class Bench(QObject):
     """One place for one sort of long work: a new request cancels the one before it."""
 
@@ -75,8 +58,13 @@ class Bench(QObject):
         self._number = 0
         self._ticket: Ticket | None = None
         self._next: Job | None = None
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
+        # A thread of Python's own: its life does not hang on that of a Qt object.
+        self._jobs: SimpleQueue[tuple[Ticket, Job] | None] = SimpleQueue()
+        self._thread: Thread | None = None
+        self._lock = Lock()
+        self._waiting = 0
+        self._idle = Event()
+        self._idle.set()
         self._back.connect(self._arrived)
         self._told.connect(self._on_told)
 
@@ -90,7 +78,7 @@ class Bench(QObject):
         self.cancel()
         self._number += 1
         self._ticket = Ticket(self._number, self._told.emit)
-        self._pool.start(_Run(self, self._ticket, job))
+        self._hand_over(self._ticket, job)
 
     def ask_next(self, job: Job) -> None:
         """Start a job when the one that runs has ended; of those that wait only the newest is done."""
@@ -105,20 +93,36 @@ class Bench(QObject):
         if self._ticket is not None:
             self._ticket.cancel()
             self._ticket = None
-        self._pool.clear()
+
+    def _hand_over(self, ticket: Ticket, job: Job) -> None:
+        with self._lock:
+            self._waiting += 1
+            self._idle.clear()
+        self._jobs.put((ticket, job))
+        if self._thread is None:
+            self._thread = Thread(target=self._work, name="yardplan long work", daemon=True)
+            self._thread.start()
+
+    def _work(self) -> None:
+        """The worker's thread: one job after the other until it is told to end."""
+        while (item := self._jobs.get()) is not None:
+            self.hand_back(item[0], *_answer(*item))
+            with self._lock:
+                self._waiting -= 1
+                if self._waiting == 0:
+                    self._idle.set()
 
     def wait(self) -> None:
         """Wait for what is running to end."""
-        self._pool.waitForDone()
+        self._idle.wait()
 
     def stop(self) -> None:
-        """Cancel and wait for the thread to end; before the window goes.
-
-        Without a limit: a pool deleted while its thread still runs would wait for it with Python's lock held,
-        and the thread waits for that lock.
-        """
+        """Cancel and wait for the thread to end; before the window goes."""
         self.cancel()
-        self._pool.waitForDone()
+        if self._thread is not None:
+            self._jobs.put(None)
+            self._thread.join()
+            self._thread = None
 
     def hand_back(self, ticket: Ticket, answer: Any, fault: BaseException | None) -> None:
         """Called on the worker's thread; the answer crosses over by a queued signal."""
@@ -140,3 +144,13 @@ class Bench(QObject):
             self.broke.emit(fault)
         elif not ticket.cancelled:
             self.done.emit(answer)
+
+
+def _answer(ticket: Ticket, job: Job) -> tuple[Any, BaseException | None]:
+    """What a job found, or what broke it; nothing where it is no longer wanted."""
+    try:
+        return (None if ticket.cancelled else job(ticket)), None
+    except Cancelled:
+        return None, None
+    except Exception as error:
+        return None, error
