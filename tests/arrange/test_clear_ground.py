@@ -230,13 +230,16 @@ def test_too_cold_everywhere_is_told_and_closes_nothing() -> None:
     assert ground.holds((10, 10))
 
 
-def test_the_north_side_of_a_house_is_too_dark_for_a_low_peach() -> None:
-    house = Building(id="H1", footprint=((8, 4), (24, 4), (24, 10), (8, 10)), eaves=8, ridge=11, roof="gable")
-    yard = yard_of(plant("P1", "peach:Redhaven", (4, 4), height=1.2, spread=1.0), buildings=(house,))
+def test_an_alley_between_houses_is_too_dark_for_a_low_peach() -> None:
+    houses = tuple(
+        Building(id=key, footprint=((8, low), (24, low), (24, high), (8, high)), eaves=8, ridge=8)
+        for key, low, high in (("H1", 4.0, 10.0), ("H2", 12.0, 16.0))
+    )
+    yard = yard_of(plant("P1", "peach:Redhaven", (4, 4), height=1.2, spread=1.0), buildings=houses)
     ground = ground_of(yard, "P1", light="live")
-    assert reasons(ground, (16, 10.6)) == {"too_dark"}
+    assert reasons(ground, (16, 11)) == {"too_dark"}
     assert ground.holds((16, 1))
-    assert not reasons(ground_of(yard, "P1"), (16, 10.6))
+    assert not reasons(ground_of(yard, "P1"), (16, 11))
 
 
 def test_a_tall_tree_may_not_stand_where_it_takes_a_neighbours_sun() -> None:
