@@ -96,14 +96,14 @@ def test_sun_shows_once_the_light_is_there(card: InHandCard, qtbot: QtBot) -> No
     assert sun.sign == "good"
 
 
-def test_the_partner_is_named_with_its_distance(card: InHandCard) -> None:
+def test_the_partner_is_named_with_its_distance(card: InHandCard, qtbot: QtBot) -> None:
     open_yard = card._open_yard
     open_yard.select({"A1"})
     partner = facts(card)["Partner"]
     assert "Jonathan (A2), 2.0 m" in partner.value
     alone = edits.remove(open_yard.yard, {"A2", "A3"})
     open_yard.commit("Remove", alone)
-    assert facts(card)["Partner"].sign == "conflict"
+    qtbot.waitUntil(lambda: facts(card)["Partner"].sign == "conflict")
 
 
 def test_the_crop_to_expect_is_said_plainly(card: InHandCard) -> None:
