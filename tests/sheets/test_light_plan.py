@@ -3,13 +3,16 @@ from __future__ import annotations
 from attrs import evolve
 from PySide6.QtCore import QRectF
 from support.builders import plant, yard_of
+from support.pdf_lines import reader_of
 
 from yardplan.checks.survey import survey_of
 from yardplan.drawing.light_labels import light_labels
 from yardplan.drawing.light_legend import report_note
 from yardplan.drawing.view import PlanView, fitted
 from yardplan.sheets.assembly import SheetOrder, assemble
-from yardplan.sheets.light_plan import legend_box, lit_view
+from yardplan.sheets.light_plan import PaperLight, legend_box, lit_view
+from yardplan.sheets.pdf import pdf_bytes
+from yardplan.sun.ground_kinds import Wanted, ground_of
 from yardplan.sun.light import LightReport, light_report
 from yardplan.sun.scene import scene_of
 from yardplan.yard.ground import Building
@@ -27,7 +30,11 @@ def _lit(qapp) -> tuple[PlanView, LightReport]:
     survey = survey_of(YARD)
     report = light_report(scene_of(YARD, survey.stand), "live")
     bare = PlanView(yard=YARD, stand=survey.stand, scale=1.0, origin=(0.0, 0.0), window=FIELD, vector=True)
-    return lit_view(fitted(bare, FIELD), FIELD, report.field, report_note(report)), report
+    return lit_view(fitted(bare, FIELD), FIELD, _paper(report)), report
+
+
+def _paper(report: LightReport) -> PaperLight:
+    return PaperLight(field=report.field, note=report_note(report))
 
 
 def test_the_light_sheet_is_a_plan_and_a_table(qapp):
@@ -37,9 +44,25 @@ def test_the_light_sheet_is_a_plan_and_a_table(qapp):
     assert [page.title for page in document.pages] == ["Light plan", "Light"]
 
 
+def test_another_measure_takes_the_place_of_the_season_s_mean(qapp):
+    survey = survey_of(YARD)
+    scene = scene_of(YARD, survey.stand)
+    share = PaperLight(field=ground_of(scene, Wanted("open light"), "live"), title="Share of open light")
+    order = SheetOrder(
+        survey=evolve(survey, light=light_report(scene, "live")), units="metric", year=2027, light=share,
+    )
+    usual, other = (
+        reader_of(pdf_bytes(assemble(each, ("light",)))).pages[0].extract_text()
+        for each in (evolve(order, light=None), order)
+    )
+    assert "8 h and more: full sun for fruit" in usual
+    assert "75 % and more: nearly open" in other
+    assert "Share of open light" in other
+
+
 def test_the_legend_hides_nothing_where_there_is_room(qapp):
     view, report = _lit(qapp)
-    box = legend_box(view, FIELD, report_note(report))
+    box = legend_box(view, FIELD, _paper(report))
     assert FIELD.contains(box)
     # The free corner of this lot is away from house and trees.
     house = view.polygon(YARD.buildings[0].footprint).boundingRect()
@@ -52,14 +75,14 @@ def test_figures_on_paper_keep_off_the_legend(qapp):
     view, report = _lit(qapp)
     labels = light_labels(view)
     assert {label.text for label in labels} >= {"6 h", "8 h"}
-    box = legend_box(view, FIELD, report_note(report))
+    box = legend_box(view, FIELD, _paper(report))
     assert not any(box.contains(view.at(label.place)) for label in labels)
 
 
 def test_no_light_leaves_the_plan_alone(qapp):
     view, _ = _lit(qapp)
     bare = evolve(view, light=None, layers=evolve(view.layers, light=False))
-    assert lit_view(bare, FIELD, None, "") is bare
+    assert lit_view(bare, FIELD, None) is bare
 
 
 def test_the_note_says_days_size_and_open_ground(qapp):

@@ -10,8 +10,10 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 from support.builders import plant, yard_of
+from support.pdf_lines import reader_of
 
 from yardplan.drawing.light_picture import PALE
+from yardplan.sheets.pdf import pdf_bytes
 from yardplan.sun import clock
 from yardplan.sun.ground_kinds import KINDS, PLANTINGS
 from yardplan.sun.light import light_report
@@ -21,6 +23,7 @@ from yardplan.window.light.room import LightRoom
 from yardplan.window.light.takers import tenths
 from yardplan.window.main_window import MainWindow
 from yardplan.window.panels.findings_list import SHADE_STEP
+from yardplan.window.sheet_maker import SheetWish, make
 from yardplan.window.tools.sun_spot import SunSpotTool
 from yardplan.yard import edits
 from yardplan.yard.ground import Building
@@ -161,6 +164,23 @@ def test_the_growth_year_drives_the_overlay(window: MainWindow, qtbot: QtBot) ->
     assert not room.ground.fresh
     qtbot.waitUntil(lambda: room.ground.fresh and not room.ground.busy, timeout=60_000)
     assert float(room.ground.field.hours.sum()) < grown / 2
+
+
+def test_the_overlay_goes_on_paper_unless_it_is_old(window: MainWindow, qtbot: QtBot) -> None:
+    room, own = _room(window), window.open_yard
+    assert own.light_on_paper() is None
+    room.ground.choose("morning")
+    qtbot.waitUntil(lambda: room.ground.fresh and not room.ground.busy, timeout=60_000)
+    light = own.light_on_paper()
+    assert light is not None
+    assert light.field is room.ground.field
+    assert "before 10 by the sun" in light.note
+    document = make(own, SheetWish(what=("light",), year=2027), lambda _share: None)
+    page = reader_of(pdf_bytes(document)).pages[0].extract_text()
+    assert "before 10 by the sun, 1 April to 30 September" in page
+    own.show_trial(edits.move(own.yard, {"A1"}, (1.0, 0.0)))
+    assert own.light_on_paper() is None
+    own.drop_trial()
 
 
 # A spot

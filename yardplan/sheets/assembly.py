@@ -20,6 +20,7 @@ from yardplan.plants.standing import stand_of
 from yardplan.sheets.document import Document, Page
 from yardplan.sheets.harvest_chart import harvest_pages
 from yardplan.sheets.legend import legend_page
+from yardplan.sheets.light_plan import PaperLight
 from yardplan.sheets.paper import Paper, Scale, SheetError, usual_paper
 from yardplan.sheets.planting_plan import PlanRequest, plan_pages
 from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
@@ -38,7 +39,7 @@ class SheetOrder:
 
     `persons` the household fed from the yard, for gluts and gaps of the harvest.
     `findings` and the words `said` of them are drawn on the plan where `marks` is True; `day` (`MM-DD`) is
-    marked in the season.
+    marked in the season. `light` replaces the season's mean on the light plan.
     """
 
     survey: Survey
@@ -52,6 +53,7 @@ class SheetOrder:
     said: Mapping[FindingKey, str] | None = None
     day: str = ""
     persons: float | None = None
+    light: PaperLight | None = None
 
 
 def _plan(order: SheetOrder) -> Sequence[Page]:
@@ -132,8 +134,8 @@ def _light(order: SheetOrder) -> Sequence[Page]:
     report = order.survey.light or light_report(scene_of(order.survey.yard, order.survey.stand))
     plan = plan_pages(PlanRequest(
         yard=order.survey.yard, stand=order.survey.stand, units=order.units, date=order.date,
-        scale=order.scale, paper=order.paper, title="Light plan", light=report.field,
-        light_note=report_note(report),
+        scale=order.scale, paper=order.paper, title="Light plan",
+        light=order.light or PaperLight(field=report.field, note=report_note(report)),
     ))
     return (*plan, *_tabled(order, light_table(order.survey, report)))
 

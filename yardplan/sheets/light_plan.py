@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from attrs import evolve
+from attrs import evolve, frozen
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.drawing.corners import freest
-from yardplan.drawing.light_legend import draw_light_legend, legend_size
+from yardplan.drawing.light_legend import TITLE, draw_light_legend, legend_size
 from yardplan.drawing.view import PlanView
 from yardplan.sun.light import GroundField
 
@@ -15,18 +15,26 @@ from yardplan.sun.light import GroundField
 _INSET, _UNDER_NORTH = 12.0, 110.0
 
 
-def lit_view(view: PlanView, field: QRectF, light: GroundField | None, note: str) -> PlanView:
+@frozen(kw_only=True, eq=False)
+class PaperLight:
+    """The light to lay over a plan; `title` and `note` (lines) head and end its legend."""
+
+    field: GroundField
+    title: str = TITLE
+    note: str = ""
+
+
+def lit_view(view: PlanView, field: QRectF, light: PaperLight | None) -> PlanView:
     """The view with the light over its ground, where there is any; no words under the legend."""
     if light is None:
         return view
-    lit = evolve(view, light=light, layers=evolve(view.layers, light=True))
-    return evolve(lit, keep_clear=(*view.keep_clear, legend_box(lit, field, note)))
+    lit = evolve(view, light=light.field, layers=evolve(view.layers, light=True))
+    return evolve(lit, keep_clear=(*view.keep_clear, legend_box(lit, field, light)))
 
 
-def legend_box(view: PlanView, field: QRectF, note: str) -> QRectF:
+def legend_box(view: PlanView, field: QRectF, light: PaperLight) -> QRectF:
     """Where the legend lies in the field, device pixels."""
-    measure = view.light.measure if view.light is not None else "hours"
-    wide, high = legend_size(view, note, measure=measure)
+    wide, high = legend_size(view, light.note, measure=light.field.measure, title=light.title)
     edge = _INSET * view.unit
     left, right = field.left() + edge, field.right() - edge - wide
     top, bottom = field.top() + edge, field.bottom() - edge - high
@@ -39,8 +47,9 @@ def legend_box(view: PlanView, field: QRectF, note: str) -> QRectF:
     return boxes[freest(view, boxes)]
 
 
-def draw_legend_on(painter: QPainter, view: PlanView, field: QRectF, note: str) -> None:
+def draw_legend_on(painter: QPainter, view: PlanView, field: QRectF, light: PaperLight) -> None:
     """Draw the legend in its corner."""
-    if view.light is not None:
-        corner = legend_box(view, field, note).topLeft()
-        draw_light_legend(painter, view, corner, note, measure=view.light.measure)
+    corner = legend_box(view, field, light).topLeft()
+    draw_light_legend(
+        painter, view, corner, light.note, measure=light.field.measure, title=light.title
+    )

@@ -19,11 +19,10 @@ from yardplan.drawing.view import FindingKey, Layers, PlanView, extent
 from yardplan.plants.stand import Stand
 from yardplan.sheets.band import Band, draw_band, draw_frame
 from yardplan.sheets.document import Page
-from yardplan.sheets.light_plan import draw_legend_on, lit_view
+from yardplan.sheets.light_plan import PaperLight, draw_legend_on, lit_view
 from yardplan.sheets.paper import Paper, Scale, best_fit, usual_paper
 from yardplan.sheets.surface import Surface
 from yardplan.sheets.tiling import OVERLAP, Tile, Tiling, tile
-from yardplan.sun.light import GroundField
 from yardplan.units import System
 from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
@@ -47,7 +46,7 @@ class PlanRequest:
     """What to draw and how. `scale` None: the largest usual one that fits a sheet. `paper` None: by units.
 
     `said` words by finding key; marks are drawn only where findings are given. `pins` fixed points by name.
-    `light` lies over the ground with its legend, which ends with `light_note`.
+    `light` lies over the ground with its legend.
     """
 
     yard: Yard
@@ -61,8 +60,7 @@ class PlanRequest:
     layers: Layers = _ON_PAPER
     pins: tuple[tuple[str, Point], ...] = ()
     title: str = "Planting plan"
-    light: GroundField | None = None
-    light_note: str = ""
+    light: PaperLight | None = None
 
 
 def band_height(paper: Paper) -> float:
@@ -154,7 +152,7 @@ class _Drawing:
             window=field, units=request.units, layers=request.layers, vector=True,
             findings=request.findings, said=request.said or {}, keep_clear=(self._north_box(surface, field),),
         )
-        return lit_view(view, field, request.light, request.light_note)
+        return lit_view(view, field, request.light)
 
     def _north_box(self, surface: Surface, field: QRectF) -> QRectF:
         side = 2 * _NORTH_IN * surface.dots
@@ -175,8 +173,8 @@ class _Drawing:
                 draw_edge_lengths(painter, view, building.footprint, closed=True, off=-9.0)
         _draw_pins(painter, view, self.request.pins)
         draw_north(painter, view, self._north_box(surface, field).center())
-        if view.light is not None:
-            draw_legend_on(painter, view, field, self.request.light_note)
+        if self.request.light is not None:
+            draw_legend_on(painter, view, field, self.request.light)
         self._draw_joins(painter, view, surface, field)
 
     def _draw_joins(self, painter: QPainter, view: PlanView, surface: Surface, field: QRectF) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from yardplan.files.writing import Stamp
     from yardplan.plants.catalogue import Catalogue
     from yardplan.plants.stand import Stand
+    from yardplan.sheets.light_plan import PaperLight
     from yardplan.sun.light import LightReport
 
 #: Steps kept for undo.
@@ -81,6 +82,8 @@ class OpenYard(QObject):
         self._year: int | None = None
         self._in_hand: InHand | None = None
         self._moment = Moment()
+        #: The light that lies over the sheet, for paper; None where there is none.
+        self.light_on_paper: Callable[[], PaperLight | None] = lambda: None
         self._path: Path | None = None
         #: What the file was when it was opened or saved last; None: nothing to compare with.
         self._stamp: Stamp | None = None

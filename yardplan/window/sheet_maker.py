@@ -6,9 +6,10 @@ import datetime as dt
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from yardplan.care.tasks import day_words
+from yardplan.checks.survey import Survey
 from yardplan.checks.wording import names_of, say
 from yardplan.sheets.assembly import SHEETS, SheetOrder, assemble
 from yardplan.sheets.document import Document, Page
@@ -74,14 +75,23 @@ def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
 
 
 def _order(open_yard: OpenYard, wish: SheetWish) -> SheetOrder:
-    survey, units = open_yard.survey, open_yard.units
+    survey, units = _printable(open_yard), open_yard.units
     names = names_of(survey)
     return SheetOrder(
         survey=survey, units=units, date=day_words(dt.date.today()), year=wish.year, marks=wish.marks,
         scale=parse_scale(wish.scale), paper=paper_named(wish.paper) if wish.paper else None,
         findings=open_yard.findings, persons=wish.persons, day=open_yard.moment.day,
+        light=open_yard.light_on_paper(),
         said={finding.key: say(finding, names, units).title for finding in open_yard.findings},
     )
+
+
+def _printable(open_yard: OpenYard) -> Survey:
+    """The survey; without its light where that is old or coarse, so that it is worked out for the sheet."""
+    survey, light = open_yard.survey, open_yard.light
+    if light is not None and light.detail == "full" and open_yard.checks.light_fresh:
+        return evolve(survey, light=light)
+    return evolve(survey, light=None)
 
 
 def write(document: Document, path: Path, progress: Progress) -> list[Path]:

@@ -11,11 +11,14 @@ from yardplan.drawing.light_labels import LightLabel, draw_light_labels, light_l
 from yardplan.drawing.light_legend import draw_light_legend, legend_size
 from yardplan.drawing.light_picture import draw_light
 from yardplan.drawing.view import PlanView
+from yardplan.sheets.light_plan import PaperLight
 from yardplan.sun.classes import Measure
 from yardplan.sun.light import GroundField
 from yardplan.window.light.ground_light import GroundLight
 from yardplan.window.light.words import grown_words, title_of, when_of
+from yardplan.yard.site import Site
 
+_CLEAR = "clear sky assumed"
 #: From the frame's corner to the legend, pixels.
 _INSET = 10.0
 #: Room that the scale bar, the north arrow and the title block take at the frame, pixels.
@@ -100,19 +103,15 @@ class LightLayer:
 
     def note(self, shown: PlanView) -> str:
         """Of which days and which size, and what open ground has; whether it is being worked out."""
-        ground = self.ground
-        wanted = ground.wanted
-        grown = grown_words(shown.stand.year, wanted.planting)
-        lines = [when_of(wanted, shown.yard.site.growing_season)]
-        share = wanted.measure.startswith("share")
-        if ground.field is None:
-            lines.append(grown)
-        elif ground.field.open_hours <= 0.0:
-            lines.append("the sun does not rise high enough")
-        else:
-            lines.append(grown if share else f"{grown}; open ground {ground.field.open_hours:.1f} h")
-        lines.append(self._state())
-        return "\n".join(lines)
+        return "\n".join([*_facts(self.ground, shown.stand.year, shown.yard.site), self._state()])
+
+    def on_paper(self, year: int | None, site: Site) -> PaperLight | None:
+        """The overlay for a sheet; None where there is none, or an old one that must not be printed."""
+        field = self.ground.field
+        if not self.on or field is None or not self.ground.fresh:
+            return None
+        note = "\n".join([*_facts(self.ground, year, site), _CLEAR])
+        return PaperLight(field=field, title=self._title(), note=note)
 
     def _state(self) -> str:
         """One line always, so that the legend keeps its size."""
@@ -121,5 +120,16 @@ class LightLayer:
             return f"being worked out, {ground.share:.0%}" if ground.share < 1.0 else "not known"
         if not ground.fresh:
             return "pale: of before, being worked out" if ground.share < 1.0 else "pale: of before"
-        return f"being refined, {ground.share:.0%}" if ground.share < 1.0 else "clear sky assumed"
+        return f"being refined, {ground.share:.0%}" if ground.share < 1.0 else _CLEAR
 
+
+def _facts(ground: GroundLight, year: int | None, site: Site) -> list[str]:
+    """Two lines: of which days the figures are; how grown the plants, and what open ground has."""
+    wanted, field = ground.wanted, ground.field
+    grown = grown_words(year, wanted.planting)
+    when = when_of(wanted, site.growing_season)
+    if field is None or wanted.measure.startswith("share"):
+        return [when, grown]
+    if field.open_hours <= 0.0:
+        return [when, "the sun does not rise high enough"]
+    return [when, f"{grown}; open ground {field.open_hours:.1f} h"]

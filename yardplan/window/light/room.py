@@ -19,6 +19,7 @@ from yardplan.window.tools.tool import Overlay
 from yardplan.yard.ground import Point
 
 if TYPE_CHECKING:
+    from yardplan.sheets.light_plan import PaperLight
     from yardplan.window.main_window import MainWindow
     from yardplan.window.panels.moment import MomentBar
     from yardplan.window.panels.season_strip import SeasonStrip
@@ -45,6 +46,7 @@ class LightRoom(QObject):
         self.panel.tool_wanted.connect(self.point)
         side.findings.shade_wanted.connect(self.show_shade_of)
         self._hook_moment(strip.moment)
+        self._yard.light_on_paper = self._on_paper
         self._yard.loaded.connect(self._to_midsummer)
         self._to_midsummer()
         self._yard.closing.connect(self.stop)
@@ -62,6 +64,9 @@ class LightRoom(QObject):
     def _hook_moment(self, bar: MomentBar) -> None:
         bar.play_clicked.connect(lambda: self.play.turn(not self.play.playing))
         self.play.turned.connect(bar.show_playing)
+
+    def _on_paper(self) -> PaperLight | None:
+        return self.layer.on_paper(self._yard.year, self._yard.shown_yard.site)
 
     def _to_midsummer(self) -> None:
         """A day that nobody has set yet is the longest day, in the south in December."""
