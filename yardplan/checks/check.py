@@ -32,6 +32,7 @@ class Check:
 
     `near` True: quick, run whole on every drag frame. `places` False: its findings do not depend on
     where things stand, so it is skipped while things only move. `light` True: it reads the light report.
+    `keeps` True: it takes over what it found of the stand before, so its first run tells nothing of the next.
     """
 
     name: str
@@ -41,3 +42,4 @@ class Check:
     near: bool = True
     places: bool = True
     light: bool = False
+    keeps: bool = False

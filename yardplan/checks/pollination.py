@@ -208,6 +208,7 @@ CHECK = Check(
     name=NAME,
     title="Pollination",
     run=run,
+    keeps=True,
     wording={
         "unset": Wording(
             title="Nothing sets {variety}",
