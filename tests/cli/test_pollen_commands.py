@@ -95,7 +95,9 @@ def test_partners_of_one_plant(yard: str, capsys: pytest.CaptureFixture[str]) ->
     assert (found["for"], found["expected"]) == ("P1", "none")
     assert found["partners"][0]["verdict"] == "yes"
     assert main(["partners", yard, "--for", "P3"]) == 0
-    assert "variety" in capsys.readouterr().out
+    text = capsys.readouterr().out
+    assert text.startswith("Gala (P3): will set well from Empire (P4).")
+    assert "variety" in text
     assert main(["partners", yard, "--for", "Z9"]) == 2
     assert "Z9 is not in this yard" in capsys.readouterr().err
 

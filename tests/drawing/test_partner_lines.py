@@ -79,6 +79,16 @@ def test_unproved_and_far_partners_have_weaker_lines_and_say_so() -> None:
     assert (near.remark, unproved.remark, far.remark) == ("", "not proved", "weak")
 
 
+def test_days_known_by_class_only_are_about() -> None:
+    dated = partners_of(net("apple:Empire", "apple:Gala"), "T0")[0]
+    plants = [builders.plant("T0", "apple:Empire", (3, 8)), builders.plant("T1", "apple:Gala", (7, 8))]
+    by_class = survey_of(builders.yard_of(*plants, site=site(monthly_means=())))
+    guessed = partners_of(net_for(by_class), "T0")[0]
+    assert (dated.dated, guessed.dated) == (True, False)
+    assert drawn.partner_words(dated, view(by_class)) == f"4.0 m · {dated.days} days together"
+    assert drawn.partner_words(guessed, view(by_class)) == f"4.0 m · about {guessed.days} days together"
+
+
 def test_a_plant_without_any_partner_has_no_line() -> None:
     assert partners_of(net("apple:Gala", "peach:Redhaven"), "T0") == ()
     assert partners_of(net("apple:Gala"), "no such thing") == ()
@@ -116,7 +126,8 @@ def test_rings_tint_the_ground_that_is_near_enough(painted) -> None:
 
 def test_rings_of_a_plant_meant_for_two_cross(painted) -> None:
     of = survey("apple:Gala")
-    two = tuple(Reach(name=f"T{n}", points=((x, 8.0),), best=6.0, outer=12.0) for n, x in ((0, 16.0), (1, 24.0)))
+    places = (("T0", 16.0), ("T1", 24.0))
+    two = tuple(Reach(name=name, points=((x, 8.0),), best=6.0, outer=12.0) for name, x in places)
     beside_one = view(of).at((12.0, 9.0)).toPoint()
     between = view(of).at((20.0, 9.0)).toPoint()
     bare, _ = painted(view(of))

@@ -12,7 +12,7 @@ from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.cli.check import yard_in
 from yardplan.cli.output import CommandError, print_json, print_table
-from yardplan.plants.fruit_set import FruitSet, fruit_sets
+from yardplan.plants.fruit_set import FruitSet, fruit_set, fruit_sets
 from yardplan.units import format_coarse
 
 _LISTED = 10
@@ -53,7 +53,11 @@ def _for_one(survey: Survey, thing: str, json: bool) -> int:
             "for": thing, "expected": _expected(survey, thing), "clear_ground": roomy,
             "partners": [suggestion_json(one) for one in found],
         })
-    elif not found:
+        return 0
+    told = fruit_set(outlooks_for(survey), thing)
+    if told is not None:
+        print(f"{told.name} ({thing}): {told.words}" + (f" from {told.donor}." if told.donor else "."))
+    if not found:
         print(f"No partner found for {thing}: it takes no pollen, or no variety here suits it.")
     else:
         _print_suggestions(survey, found)

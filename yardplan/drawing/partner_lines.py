@@ -61,7 +61,8 @@ def _line(net: PollenNet, link: Link, *, quiet: bool = False) -> Partner:
     return Partner(
         donor=link.donor, receiver=link.receiver, start=start, end=end, strength=STRENGTH[link.verdict],
         both=not link.one_way, distance=link.distance,
-        days=None if link.overlap is None else round(link.overlap.shared), remark=_REMARK[link.verdict],
+        days=None if link.overlap is None else round(link.overlap.shared),
+        dated=link.overlap is None or link.overlap.by == "dates", remark=_REMARK[link.verdict],
         quiet=quiet,
     )
 

@@ -26,7 +26,8 @@ def partner_words(partner: Partner, view: PlanView) -> str:
     """Distance, and days both are in bloom where known."""
     words = [format_coarse(partner.distance, view.units)]
     if partner.days is not None:
-        words.append(f"{partner.days} {'day' if partner.days == 1 else 'days'} together")
+        about = "" if partner.dated else "about "
+        words.append(f"{about}{partner.days} {'day' if partner.days == 1 else 'days'} together")
     if partner.remark:
         words.append(partner.remark)
     return " · ".join(words)

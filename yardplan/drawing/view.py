@@ -46,8 +46,9 @@ class Partner:
     """A partner line: pollen goes from `donor` to `receiver` (ids).
 
     `strength` 0..1 sets the line's form; `both` True when each sets fruit on the other;
-    `days` both are in bloom, None when not known; `distance` in metres; `remark` what is wrong with it, in
-    a word or two; `quiet` lines are thin and give way to all else.
+    `days` both are in bloom, None when not known, `dated` False where only bloom classes tell them;
+    `distance` in metres; `remark` what is wrong with it, in a word or two; `quiet` lines are thin and give
+    way to all else.
     """
 
     donor: str
@@ -58,6 +59,7 @@ class Partner:
     both: bool
     distance: float
     days: int | None = None
+    dated: bool = True
     remark: str = ""
     quiet: bool = False
 

@@ -116,7 +116,8 @@ class CommandTable:
         self._layer("marks", "Mar&ks of findings", "Ctrl+Shift+M", tip="Off: a quiet plan without marks")
         self._layer("mature", "Full-size &outline", tip="A thin line at the size of the grown plant")
         self._layer("partners", "Partner &lines", "Ctrl+Shift+N",
-                    tip="Who sets fruit on the plant selected or dragged, and on whom it does")
+                    tip="Who sets fruit on the plant selected or dragged. Whole: sets; dashed: not proved; "
+                    "dotted: weak or far; arrow: one way only")
         self._layer("all_partners", "Partner lines of &all plants", "Ctrl+Alt+N",
                     tip="A thin line from every plant to its best partner", on=False)
         self._layer("shadows", "&Shadows", "Ctrl+Shift+H", tip="Shadows at the day and hour set below")
@@ -172,6 +173,10 @@ class CommandTable:
 
     def _toggle_wheel(self) -> None:
         self._canvas.wheel.zooms = self._window.actions_["wheel zooms"].isChecked()
+
+    def show_layer(self, layer: str) -> None:
+        """Show or hide a layer of the plan, as its command is ticked."""
+        self._toggle_layer(layer)
 
     def _toggle_layer(self, layer: str) -> None:
         shown = self._window.actions_[layer].isChecked()
