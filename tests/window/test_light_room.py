@@ -247,6 +247,9 @@ def test_the_spot_follows_the_yard_and_the_day(window: MainWindow, qtbot: QtBot)
     assert room.spot.spot is not None
     shaded = room.spot.spot.season.hours
     own.commit("Away with the house", edits.remove(own.yard, {"H1"}))
+    assert not room.spot.fresh
+    assert not room.spot.busy, "what nobody sees is not worked out"
+    window.side.tabs.setCurrentWidget(room.panel)  # type: ignore[union-attr]
     qtbot.waitUntil(lambda: room.spot.fresh and not room.spot.busy, timeout=60_000)
     assert room.spot.spot.season.hours > shaded + 1
     own.set_moment(evolve(own.moment, day="12-21"))

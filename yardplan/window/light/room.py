@@ -41,6 +41,7 @@ class LightRoom(QObject):
         self.layer = LightLayer(self.ground)
         self.panel = LightPanel(self._yard, self.ground, self.spot)
         side.tabs.addTab(self.panel, "Light")
+        self.spot.watched = lambda: self.panel.spot.isVisible() or isinstance(self._canvas.tool, SunSpotTool)
         self._hook_canvas()
         self.commands = LightCommands(window, self)
         self.panel.tool_wanted.connect(self.point)

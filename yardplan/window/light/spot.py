@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
 from threading import Lock
 from typing import TYPE_CHECKING
@@ -63,6 +64,8 @@ class SunSpot(QObject):
         self.kept: Point | None = None
         self.spot: Spot | None = None
         self.fresh = True
+        #: Whether anybody looks; what nobody sees is worked out when somebody does.
+        self.watched: Callable[[], bool] = lambda: True
         self._scenes = _Scenes()
         self._refiner = Refiner(self)
         self._refiner.done.connect(self._arrived)
@@ -131,10 +134,20 @@ class SunSpot(QObject):
     def _shown(self, change: Change) -> None:
         """The yard changed: the same spot again."""
         if self.place is not None and (change.touched or change.removed or change.whole):
-            self._ask()
+            self._ask_if_watched()
 
     def _moment_changed(self) -> None:
         if self.place is not None and self.spot is not None and self.spot.day.day != self.day:
+            self._ask_if_watched()
+
+    def _ask_if_watched(self) -> None:
+        self.fresh = False
+        if self.watched():
+            self._ask()
+
+    def catch_up(self) -> None:
+        """Somebody looks again."""
+        if self.place is not None and not self.fresh and not self.busy:
             self._ask()
 
     def _broke(self, fault: BaseException) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from attrs import evolve
 from PySide6.QtCore import QRectF, QSize, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from yardplan.checks.wording import names_of
@@ -101,6 +101,9 @@ class SpotView(QWidget):
         box.addLayout(line)
         for part in (self.fault, self.hint, self.chart):
             box.addWidget(part)
+
+    def showEvent(self, _event: QShowEvent) -> None:
+        self._spot.catch_up()
 
     def _typed(self) -> None:
         try:

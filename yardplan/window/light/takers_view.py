@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -39,6 +39,8 @@ class TakersView(QWidget):
         self.facts = label("", "muted", wrap=True)
         self.table = QTreeWidget()
         self.mark = Check("Mark them on the sheet")
+        self._soon = QTimer(self, singleShot=True, interval=0)
+        self._soon.timeout.connect(self.refresh)
         self._set_up()
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
@@ -49,7 +51,7 @@ class TakersView(QWidget):
         self.table.itemActivated.connect(self._go_to)
         self.table.itemClicked.connect(self._go_to)
         for signal in (open_yard.selection_changed, open_yard.light_changed, open_yard.shown):
-            signal.connect(self._refresh)
+            signal.connect(self._refresh_soon)
         self.refresh()
 
     def _set_up(self) -> None:
@@ -72,22 +74,24 @@ class TakersView(QWidget):
     @property
     def marked(self) -> bool:
         """True when casters are to be marked."""
-        return self.mark.isChecked() and self.taken is not None
+        return self.mark.isChecked()
 
     def show_shade(self) -> None:
         """Mark the casters of what is selected."""
         self.mark.setChecked(True)
         self.refresh()
 
-    def _refresh(self, *_: object) -> None:
-        if self.isVisible() or self.marked or self.taken is not None:
-            self.refresh()
+    def _refresh_soon(self, *_: object) -> None:
+        """Several signals of one event make one renewal; none while nobody looks."""
+        if self.isVisible() or self.marked:
+            self._soon.start()
 
     def showEvent(self, event: object) -> None:
         self.refresh()
 
     def refresh(self) -> None:
         """Show who takes the light now."""
+        self._soon.stop()
         thing = subject_of(self._yard)
         self.taken = taken_from(self._yard, thing) if thing is not None else None
         known = self.taken is not None

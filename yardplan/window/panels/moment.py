@@ -53,6 +53,7 @@ class MomentBar(QWidget):
         self.hour_text = label("", "heading")
         self.hour_text.setFixedWidth(40)
         self.clock = Combo()
+        self.clock.addItems([""] * len(CLOCKS))
         self.clock.setMinimumContentsLength(9)
         self.clock.setAccessibleName("Clock of the hour")
         self.sun = label("", "muted")
@@ -136,8 +137,8 @@ class MomentBar(QWidget):
         moment, site = self._open_yard.moment, self._open_yard.shown_yard.site
         fault = zone_fault(site)
         with QSignalBlocker(self.clock):
-            self.clock.clear()
-            self.clock.addItems([clock_words(moment, site, kind) for kind in CLOCKS])
+            for number, kind in enumerate(CLOCKS):
+                self.clock.setItemText(number, clock_words(moment, site, kind))
             self.clock.setCurrentIndex(CLOCKS.index(moment.clock))
         self.clock.setToolTip(fault or "Sun time: 12:00 is when the sun stands highest")
         self.hour.setToolTip(f"Hour by {self.clock.currentText()}")
