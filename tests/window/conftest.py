@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable, Iterator
 
 import pytest
@@ -13,6 +14,15 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
 from yardplan.window.theme import Theme
 from yardplan.yard.yard import Yard
+
+
+@pytest.fixture(autouse=True)
+def _collector_on_this_thread() -> Iterator[None]:
+    """As in the program: the collector never runs on a worker, where it could destroy parts of a window."""
+    gc.disable()
+    yield
+    gc.collect()
+    gc.enable()
 
 
 @pytest.fixture

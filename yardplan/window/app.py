@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import sys
 from pathlib import Path
 
@@ -12,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from yardplan.window.main_window import MainWindow
 from yardplan.window.theme import Theme
+from yardplan.window.tidy import Tidy
 
 
 class Application(QApplication):
@@ -43,21 +43,20 @@ def run(path: Path | None) -> int:
     app.window = window
     if path is not None:
         window.documents.load(path)
+    tidy = Tidy(lambda: window.canvas.tool.busy or window.open_yard.on_trial)
     window.canvas.painted_first.connect(
-        lambda: QTimer.singleShot(0, lambda: _settle(window, offer=path is None))
+        lambda: QTimer.singleShot(0, lambda: _settle(window, tidy, offer=path is None))
     )
     window.show()
     code = app.exec()
+    tidy.stop()
     app.window = None
     return code
 
 
-def _settle(window: MainWindow, *, offer: bool) -> None:
+def _settle(window: MainWindow, tidy: Tidy, *, offer: bool) -> None:
     """Once the window is on the screen: its side, work left from a crash, and a tidy memory."""
     window.build_side()
     if offer:
         window.autosave.offer(window.questions)
-    # What is loaded by now stays; the collector need not walk it in the middle of a drag.
-    gc.enable()
-    gc.collect()
-    gc.freeze()
+    tidy.start()

@@ -7,9 +7,10 @@ worked out on a worker, and what they found before is shown pale until they answ
 from __future__ import annotations
 
 import time
+from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
-from attrs import frozen
+from attrs import field, frozen
 from PySide6.QtCore import QObject, Signal
 
 from yardplan.checks.finding import Finding
@@ -32,6 +33,8 @@ class Found:
     yard: Yard
     checks: frozenset[str]
     findings: tuple[Finding, ...]
+    #: Processor time of each check, seconds.
+    took: Mapping[str, float] = field(factory=dict)
 
 
 class FrameChecks(QObject):
@@ -42,28 +45,25 @@ class FrameChecks(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._took: dict[str, float] = {}
+        #: Times of the last two runs: only what was slow twice is slow, since a first run reads tables.
+        self._took: dict[str, tuple[float, float]] = {}
         self._bench = Bench(self)
-        self._bench.done.connect(self.answered)
+        self._bench.done.connect(self._take)
         self._bench.broke.connect(self.broke)
 
     def run(self, survey: Survey, change: Change | None, *, all_of_them: bool) -> Found:
         """Run the near checks at once, all or those that fit; `change`: what is new since the last run."""
-        chosen = self._due(change) if all_of_them else self._fitting(self._due(change))
-        found: list[Finding] = []
-        for check in chosen:
-            began = time.thread_time()
-            found += check.run(survey)
-            # A check that keeps what it found is measured in a drag, not where it starts from nothing.
-            if not (all_of_them and check.keeps):
-                self._took[check.name] = time.thread_time() - began
-        return Found(survey.yard, frozenset(check.name for check in chosen), tuple(found))
+        found = _run(survey, self._due(change) if all_of_them else self._fitting(self._due(change)))
+        # A run of all starts from nothing and may read tables: it does not tell what a frame will take.
+        if not all_of_them:
+            self._note(found)
+        return found
 
     def follow_slow(self, survey: Survey, change: Change, done: frozenset[str]) -> None:
         """Work out the rest of a frame on the worker, unless a newer frame comes first."""
         rest = [check for check in self._due(change) if check.name not in done]
         if rest:
-            self._bench.ask_next(lambda ticket: _run(ticket, survey, rest))
+            self._bench.ask_next(lambda ticket: _run(survey, rest, ticket))
 
     def end(self) -> None:
         """Nothing more is wanted of this gesture."""
@@ -72,6 +72,17 @@ class FrameChecks(QObject):
     def stop(self) -> None:
         """Wait for the worker; before the window goes."""
         self._bench.stop()
+
+    def _note(self, found: Found) -> None:
+        for name, took in found.took.items():
+            self._took[name] = (took, self._took.get(name, (0.0, 0.0))[0])
+
+    def _usual(self, check: Check) -> float:
+        return min(self._took.get(check.name, (0.0, 0.0)))
+
+    def _take(self, found: Found) -> None:
+        self._note(found)
+        self.answered.emit(found)
 
     def _due(self, change: Change | None) -> list[Check]:
         """Near checks that the change can matter to."""
@@ -84,17 +95,21 @@ class FrameChecks(QObject):
         """The quickest, as many as a frame holds, in their usual order."""
         fitting: set[str] = set()
         together = 0.0
-        for check in sorted(checks, key=lambda check: self._took.get(check.name, 0.0)):
-            took = self._took.get(check.name, 0.0)
+        for check in sorted(checks, key=self._usual):
+            took = self._usual(check)
             together += took
             if took <= TRIFLE or together <= FRAME:
                 fitting.add(check.name)
         return [check for check in checks if check.name in fitting]
 
 
-def _run(ticket: Ticket, survey: Survey, checks: list[Check]) -> Found:
+def _run(survey: Survey, checks: list[Check], ticket: Ticket | None = None) -> Found:
     found: list[Finding] = []
+    took: dict[str, float] = {}
     for check in checks:
-        ticket.progress(0.0)
+        if ticket is not None:
+            ticket.progress(0.0)
+        began = time.thread_time()
         found += check.run(survey)
-    return Found(survey.yard, frozenset(check.name for check in checks), tuple(found))
+        took[check.name] = time.thread_time() - began
+    return Found(survey.yard, frozenset(took), tuple(found), took)

@@ -11,6 +11,7 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QShowEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QWidget
 
 from yardplan.window.actions import Actions
+from yardplan.window.arrange_commands import ArrangeCommands
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.window.commands_table import CommandTable
@@ -62,6 +63,7 @@ class MainWindow(QMainWindow):
         self.commands = CommandTable(self)
         self.menus = self.actions_.menus(self, MENUS)
         self.panel_commands = PanelCommands(self)
+        self.arrange_commands = ArrangeCommands(self)
         self.take_home = TakeHome(self)
         self._place_file_menus()
         self.tools = ToolColumn([self.actions_[f"tool {kind.icon}"] for kind in TOOLS])

@@ -61,6 +61,12 @@ class Questions:
         answer, fine = QtWidgets.QInputDialog.getMultiLineText(self._window, "Note", question, text)
         return answer if fine else None
 
+    def line(self, question: str, text: str) -> str | None:
+        """One line, or None for cancel."""
+        normal = QtWidgets.QLineEdit.EchoMode.Normal
+        answer, fine = QtWidgets.QInputDialog.getText(self._window, "yardplan", question, normal, text)
+        return answer if fine else None
+
     def tell_fault(self, title: str, text: str, details: str = "") -> None:
         """One clear message; every fault in the details."""
         box = QtWidgets.QMessageBox(self._window)

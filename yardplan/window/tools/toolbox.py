@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from importlib import import_module
-from typing import NamedTuple
+
+from attrs import frozen
 
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.tool import Tool
 
 
-class ToolKind(NamedTuple):
+@frozen
+class ToolKind:
     """A tool before it is loaded: its picture, word, key, one line, and the module and class that make it."""
 
     icon: str
@@ -19,7 +21,7 @@ class ToolKind(NamedTuple):
     module: str
     made: str
 
-    def __call__(self, desk: Desk) -> Tool:
+    def __call__(self, desk: Desk, /) -> Tool:
         """The tool itself, for a desk."""
         kind: type[Tool] = getattr(import_module(f"yardplan.window.tools.{self.module}"), self.made)
         return kind(desk)

@@ -1,0 +1,165 @@
+"""Commands that put several things in order, the layers of the plan, and the list of steps."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QDialog, QMenu
+
+from yardplan.units import UnitError
+from yardplan.window.actions import Command
+from yardplan.window.tools.naming import names_of
+from yardplan.yard.yard import Yard
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from yardplan.window.main_window import MainWindow
+    from yardplan.window.tools.arranging import Line, Way
+
+_LINES: dict[Line, str] = {
+    "left": "In line at the &left", "right": "In line at the &right", "top": "In line at the &top",
+    "bottom": "In line at the &bottom", "middle across": "In line up and &down",
+    "middle up": "In line a&cross",
+}
+_LAYERS = {
+    "structures": "&Buildings, walls and paving", "services": "&Services", "plants": "&Plants",
+    "notes": "&Notes", "labels": "&Names and sizes",
+}
+
+
+class ArrangeCommands:
+    """Adds the menus Arrange and Layers and the list of steps."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+        self._yard = window.open_yard
+        self._history: QDialog | None = None
+        self.arrange = QMenu("A&rrange", window)
+        self._lines()
+        self._turns()
+        window.menus["Edit"].addSeparator()
+        window.menus["Edit"].addMenu(self.arrange)
+        steps = self._add("history", "&Steps…", self.show_history, tip="Every step so far, to go back to")
+        window.menus["Edit"].addAction(steps)
+        self.layers = QMenu("La&yers", window)
+        for layer, words in _LAYERS.items():
+            self.layers.addAction(self._add(layer, words, partial(self._layer, layer), check=True))
+        window.menus["View"].insertMenu(window.actions_["side"], self.layers)
+        self._yard.selection_changed.connect(self._refresh)
+        self._refresh()
+
+    def _add(
+        self, name: str, words: str, does: Callable[[], object], *, tip: str = "", check: bool | None = None
+    ) -> QAction:
+        return self._window.actions_.add(name, Command(words=words, does=does, tip=tip, check=check))
+
+    def _lines(self) -> None:
+        for line, words in _LINES.items():
+            self.arrange.addAction(self._add(f"align {line}", words, partial(self._align, line)))
+        self.arrange.addSeparator()
+        ways: dict[Way, str] = {"across": "Space evenly &across", "up": "Space evenly &up"}
+        for way, words in ways.items():
+            self.arrange.addAction(self._add(f"space {way}", words, partial(self._space, way)))
+        self.arrange.addSeparator()
+
+    def _turns(self) -> None:
+        ways: dict[Way, str] = {"across": "Swap left and right", "up": "Swap top and bottom"}
+        for way, words in ways.items():
+            self.arrange.addAction(self._add(f"mirror {way}", words, partial(self._mirror, way)))
+        for degrees, words in ((90.0, "Turn a quarter left"), (-90.0, "Turn a quarter right")):
+            self.arrange.addAction(self._add(f"turn {degrees:.0f}", words, partial(self._turn, degrees)))
+        self.arrange.addAction(self._add("turn by", "Turn by…", self._turn_by, tip="By typed degrees"))
+        self.arrange.addSeparator()
+        tip = "So many, so far apart: 5 x 2.5 m < 90"
+        self.arrange.addAction(self._add("repeat", "Re&peat in a row…", self._repeat, tip=tip))
+
+    # What commands do
+
+    def _commit(self, verb: str, yard: Yard) -> None:
+        before = self._yard.yard
+        if yard == before:
+            return
+        text = f"{verb} {names_of(before, self._movable())}"
+        self._yard.commit(text, yard)
+        self._window.commands.say(text)
+
+    def _movable(self) -> frozenset[str]:
+        from yardplan.window.tools.moving import movable
+
+        return movable(self._yard.yard, self._yard.selection)
+
+    def _align(self, line: Line) -> None:
+        from yardplan.window.tools.arranging import align
+
+        self._commit("Bring into line", align(self._yard.yard, self._movable(), line))
+
+    def _space(self, way: Way) -> None:
+        from yardplan.window.tools.arranging import space_evenly
+
+        self._commit("Space", space_evenly(self._yard.yard, self._movable(), way))
+
+    def _mirror(self, way: Way) -> None:
+        from yardplan.window.tools.arranging import mirror
+
+        self._commit("Swap", mirror(self._yard.yard, self._movable(), way))
+
+    def _turn(self, degrees: float) -> None:
+        from yardplan.window.tools.arranging import turn
+
+        self._commit("Turn", turn(self._yard.yard, self._movable(), degrees))
+
+    def _turn_by(self) -> None:
+        typed = self._window.questions.line("Turn by how many degrees, to the left?", "45")
+        if typed is None:
+            return
+        try:
+            degrees = float(typed.replace("°", "").replace(",", "."))
+        except ValueError:
+            self._window.questions.tell_fault("Nothing was turned", f"'{typed}' is no number of degrees.")
+            return
+        self._turn(degrees)
+
+    def _repeat(self) -> None:
+        from yardplan.window.tools.arranging import parse_repeat, repeat
+
+        typed = self._window.questions.line("How many in all, and how far apart?", "5 x 2.5 m")
+        if typed is None:
+            return
+        try:
+            count, step = parse_repeat(typed, self._yard.units)
+        except UnitError as error:
+            self._window.questions.tell_fault("Nothing was repeated", str(error))
+            return
+        ids = self._yard.selection & self._yard.yard.ids()
+        yard, every = repeat(self._yard.yard, ids, count, step)
+        self._yard.commit(f"Repeat {names_of(self._yard.yard, ids)}", yard, selection=every)
+
+    def _layer(self, layer: str) -> None:
+        self._window.commands.show_layer(layer)
+
+    def show_history(self) -> None:
+        """The list of steps; choosing one goes back or forward to it."""
+        from PySide6.QtWidgets import QUndoView, QVBoxLayout
+
+        if self._history is None:
+            box = QDialog(self._window)
+            box.setWindowTitle("Steps")
+            view = QUndoView(self._yard.undo_stack)
+            view.setEmptyLabel("As it was opened")
+            view.setAccessibleName("Steps so far")
+            QVBoxLayout(box).addWidget(view)
+            box.resize(320, 420)
+            self._history = box
+        self._history.show()
+        self._history.raise_()
+
+    def _refresh(self) -> None:
+        many = len(self._yard.selection - {"lot"})
+        for action in self.arrange.actions():
+            name = action.objectName()
+            least = 3 if name.startswith("space") else 2 if name.startswith("align") else 1
+            if name:
+                action.setEnabled(many >= least)

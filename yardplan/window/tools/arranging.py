@@ -1,0 +1,137 @@
+"""Putting several things in order: in line, evenly spaced, mirrored, turned, repeated. Yard in, yard out."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import Any, Literal
+
+from attrs import evolve
+
+from yardplan.units import System, UnitError
+from yardplan.window.canvas.geometry import middle, polar
+from yardplan.window.tools.typed import parse_typed
+from yardplan.yard import edits
+from yardplan.yard.ground import Building, Point
+from yardplan.yard.planting import Planting
+from yardplan.yard.yard import Thing, Yard
+
+Line = Literal["left", "right", "top", "bottom", "middle across", "middle up"]
+Way = Literal["across", "up"]
+#: Copies made at once at most: more is a slip of the finger.
+MOST_COPIES = 200
+
+
+def _chosen(yard: Yard, ids: frozenset[str]) -> list[Thing]:
+    """The things to arrange: a plant in a pot goes with its pot, so only the pot is placed."""
+    vessels = {plant.id for plant in yard.plantings if plant.container in ids}
+    return [thing for thing in yard.things() if thing.id in ids and thing.id not in vessels]
+
+
+def _reach(thing: Thing, axis: int) -> tuple[float, float]:
+    values = [point[axis] for point in edits.points_of(thing)]
+    return min(values), max(values)
+
+
+def _shifted(yard: Yard, thing: Thing, axis: int, by: float) -> Yard:
+    return edits.move(yard, {thing.id}, (by, 0.0) if axis == 0 else (0.0, by))
+
+
+_LINES: dict[Line, tuple[int, Callable[[float, float], float]]] = {
+    "left": (0, lambda low, high: low), "right": (0, lambda low, high: high),
+    "bottom": (1, lambda low, high: low), "top": (1, lambda low, high: high),
+    "middle across": (0, lambda low, high: (low + high) / 2),
+    "middle up": (1, lambda low, high: (low + high) / 2),
+}
+
+
+def align(yard: Yard, ids: frozenset[str], line: Line) -> Yard:
+    """Bring things to one line: the outermost of them, or the middle of all."""
+    axis, pick = _LINES[line]
+    things = _chosen(yard, ids)
+    if len(things) < 2:
+        return yard
+    reaches = [_reach(thing, axis) for thing in things]
+    target = pick(min(low for low, _ in reaches), max(high for _, high in reaches))
+    for thing, (low, high) in zip(things, reaches, strict=True):
+        yard = _shifted(yard, thing, axis, target - pick(low, high))
+    return yard
+
+
+def space_evenly(yard: Yard, ids: frozenset[str], way: Way) -> Yard:
+    """Leave the first and the last where they are and put the others at equal steps between them."""
+    axis = 0 if way == "across" else 1
+    things = sorted(_chosen(yard, ids), key=lambda thing: middle(edits.points_of(thing))[axis])
+    if len(things) < 3:
+        return yard
+    places = [middle(edits.points_of(thing))[axis] for thing in things]
+    step = (places[-1] - places[0]) / (len(things) - 1)
+    for number, (thing, place) in enumerate(zip(things, places, strict=True)):
+        yard = _shifted(yard, thing, axis, places[0] + number * step - place)
+    return yard
+
+
+def middle_of_all(yard: Yard, ids: frozenset[str]) -> Point:
+    """The middle of the box round all the things."""
+    things = _chosen(yard, ids)
+    (left, right), (bottom, top) = (
+        (min(_reach(t, axis)[0] for t in things), max(_reach(t, axis)[1] for t in things)) for axis in (0, 1)
+    )
+    return ((left + right) / 2, (bottom + top) / 2)
+
+
+def mirror(yard: Yard, ids: frozenset[str], way: Way) -> Yard:
+    """Swap left and right (`across`) or top and bottom (`up`) about the middle of all."""
+    if not _chosen(yard, ids):
+        return yard
+    x0, y0 = middle_of_all(yard, ids)
+    across = way == "across"
+
+    def mapped(point: Point) -> Point:
+        return (2 * x0 - point[0], point[1]) if across else (point[0], 2 * y0 - point[1])
+
+    yard = edits.place_by(yard, ids, mapped)
+    for thing in yard.things():
+        if thing.id in edits.together(yard, ids):
+            yard = edits.replace(yard, _mirrored(thing, across))
+    return yard
+
+
+def _mirrored(thing: Any, across: bool) -> Any:
+    """The directions that a thing keeps besides its points."""
+    turn = 180.0 if across else 0.0
+    if isinstance(thing, Planting):
+        return evolve(thing, facing=(turn - thing.facing) % 360)
+    if isinstance(thing, Building) and thing.ridge_angle is not None:
+        # A mirrored lean-to keeps its high edge on the left of its direction: the direction turns about.
+        about = 180.0 if thing.roof == "lean-to" else 0.0
+        return evolve(thing, ridge_angle=(turn - thing.ridge_angle + about) % 360)
+    return thing
+
+
+def turn(yard: Yard, ids: frozenset[str], degrees: float) -> Yard:
+    """Turn things counter-clockwise about the middle of all."""
+    return edits.rotate(yard, ids, middle_of_all(yard, ids), degrees) if _chosen(yard, ids) else yard
+
+
+def repeat(yard: Yard, ids: frozenset[str], count: int, step: Point) -> tuple[Yard, frozenset[str]]:
+    """`count` of the things in all, each `step` further; returns the yard and the ids of all."""
+    every = set(ids)
+    for number in range(1, count):
+        yard, keys = edits.duplicate(yard, ids, (step[0] * number, step[1] * number))
+        every |= set(keys)
+    return yard, frozenset(every)
+
+
+def parse_repeat(text: str, system: System) -> tuple[int, Point]:
+    """`5 x 2.5 m` or `5 x 8' < 90`: how many in all and the step. Raises UnitError."""
+    match = re.fullmatch(r"\s*(\d{1,4})\s*(?:x|×|\*|times|at)\s*(.+)", text, re.IGNORECASE)
+    if match is None:
+        raise UnitError(f"'{text}': write how many and how far apart, for example 5 x 2.5 m or 5 x 8' < 90")
+    count = int(match[1])
+    if not 2 <= count <= MOST_COPIES:
+        raise UnitError(f"{count} of them: from 2 to {MOST_COPIES} can be made at once")
+    entry = parse_typed(match[2], system)
+    if entry.form not in ("length", "angle"):
+        raise UnitError(f"'{match[2]}' is not one distance")
+    return count, polar((0.0, 0.0), entry.first, entry.second if entry.form == "angle" else 0.0)
