@@ -187,7 +187,7 @@ class LightPass:
         """Hours that the plant would take from a neighbour, with its trunk at each node."""
         half = nodes.step / 2.0
         grid = Grid(nodes.x0 - half, nodes.y0 - half, nodes.step, nodes.rows, nodes.cols)
-        return taken_by(self.own, one.rays, grid, self.scene.gradient)
+        return np.asarray(taken_by(self.own, one.rays, grid, self.scene.gradient), dtype=np.float64)
 
 
 def _thinned(nodes: Lattice, by: int) -> Lattice:

@@ -27,12 +27,12 @@ class Lattice:
     @property
     def xs(self) -> Array:
         """x of the columns."""
-        return self.x0 + np.arange(self.cols) * self.step
+        return np.asarray(self.x0 + np.arange(self.cols) * self.step, dtype=np.float64)
 
     @property
     def ys(self) -> Array:
         """y of the rows."""
-        return self.y0 + np.arange(self.rows) * self.step
+        return np.asarray(self.y0 + np.arange(self.rows) * self.step, dtype=np.float64)
 
     @property
     def points(self) -> Array:
