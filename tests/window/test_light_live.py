@@ -122,6 +122,26 @@ def test_light_of_another_place_is_known_to_be_old(opened: Callable[[Yard], Open
     qtbot.waitUntil(lambda: own.checks.light_fresh, timeout=60_000)
 
 
+def test_a_dropped_gesture_costs_nothing(opened: Callable[[Yard], OpenYard], qtbot: QtBot) -> None:
+    own = _rested(opened, qtbot)
+    ground = GroundLight(own)
+    ground.choose("morning")
+    qtbot.waitUntil(lambda: ground.fresh and not ground.busy, timeout=60_000)
+    light, field, findings = own.light, ground.field, own.findings
+    own.show_trial(edits.move(own.yard, {"A1", "H1"}, (3.0, 0.0)))
+    qtbot.waitUntil(lambda: _followed(own) and ground.fresh, timeout=60_000)
+    assert own.light is not light
+    own.drop_trial()
+    assert not own.checks.busy
+    assert not ground.busy
+    assert own.light is light
+    assert ground.field is field
+    assert own.findings == findings
+    assert own.checks.light_fresh
+    assert ground.fresh
+    ground.stop()
+
+
 def test_a_note_leaves_the_light_fresh(opened: Callable[[Yard], OpenYard], qtbot: QtBot) -> None:
     own = _rested(opened, qtbot)
     own.commit("Note", edits.add(own.yard, Note(id="N1", place=(3.0, 3.0), text="here")))

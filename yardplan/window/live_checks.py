@@ -143,6 +143,8 @@ class LiveChecks(QObject):
         self._drag_light.answered.connect(self._take_light)
         self._drag_light.broke.connect(self._broke)
         self._before: Survey | None = None
+        #: The last refined answer.
+        self._last: FullAnswer | None = None
         self._frame = FrameChecks(self)
         self._frame.answered.connect(self._take_slow)
         self._frame.broke.connect(self._broke)
@@ -195,7 +197,7 @@ class LiveChecks(QObject):
     def restart(self) -> None:
         """Another document: everything from scratch."""
         self._refiner.cancel()
-        self.light, self.findings = None, ()
+        self.light, self.findings, self._last = None, (), None
         self.regrow()
 
     def regrow(self) -> None:
@@ -229,11 +231,23 @@ class LiveChecks(QObject):
             self._survey = moved_survey(self._survey, self._owner.shown_yard, change)
         else:
             self._survey = None
+        if not self._owner.on_trial and self._recall():
+            return
         self._check_near(change)
         if not self._owner.on_trial:
             self._ask_full()
         else:
             self._follow_light(change)
+
+    def _recall(self) -> bool:
+        """True when this very yard was worked out last: a gesture was dropped, nothing is to be done."""
+        answer, owner = self._last, self._owner
+        if answer is None or answer.survey.yard is not owner.shown_yard:
+            return False
+        if answer.survey.stand.year != owner.year:
+            return False
+        self._take_full(answer)
+        return True
 
     def _follow_light(self, change: Change) -> None:
         """Light of a frame, for things that move or change; work goes on beside the drag."""
@@ -303,6 +317,8 @@ class LiveChecks(QObject):
         self.light, self.light_fresh, self.dragged_ground = answer.light, now, None
         if now:
             self._survey, self.findings = answer.survey, answer.findings
+        if answer.light is not None and answer.light.detail == "full":
+            self._last = answer
         self.progress.emit(1.0 if not self.busy else 0.2)
         self.findings_changed.emit()
         self.light_changed.emit()

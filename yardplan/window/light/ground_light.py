@@ -71,6 +71,7 @@ class GroundLight(QObject):
         self.fresh = True
         self.share = 1.0
         self._dragging = False
+        self._last: _Answer | None = None
         self._refiner = Refiner(self)
         self._refiner.done.connect(self._arrived)
         self._refiner.broke.connect(self._broke)
@@ -153,7 +154,8 @@ class GroundLight(QObject):
         self.field = answer.field
         same = answer.yard is self._yard.shown_yard and answer.year == self._yard.year
         self.fresh = same and answer.wanted == wanted
-        self.share = 1.0 if not self._refiner.busy else self.share
+        if not self._refiner.busy:
+            self.share, self._last = 1.0, answer
         self.changed.emit()
 
     def _told(self, share: float) -> None:
@@ -191,9 +193,19 @@ class GroundLight(QObject):
         dragged, self._dragging = self._dragging, False
         if not self.own:
             self.fresh = self._checks.light_fresh
-        elif dragged or concerns_light(change, self._yard.shown_yard):
+        elif (dragged or concerns_light(change, self._yard.shown_yard)) and not self._recall():
             self._ask(coarse=not (dragged and self.fresh and self._checks.light_fresh))
         self.changed.emit()
+
+    def _recall(self) -> bool:
+        """True when the ground of this very yard was worked out last: a gesture was dropped."""
+        last = self._last
+        if last is None or last.yard is not self._yard.shown_yard:
+            return False
+        if (last.year, last.wanted) != (self._yard.year, self.wanted):
+            return False
+        self.field, self.fresh, self.share = last.field, True, 1.0
+        return True
 
     def _moment_changed(self) -> None:
         if self.on and self.kind == "date" and self.wanted.day is not None:
