@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
+    from yardplan.window.arrange_commands import ArrangeCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
@@ -27,6 +28,7 @@ def furnish(window: MainWindow) -> None:
     window.year = YearControl(window.open_yard)
     window.menuBar().setCornerWidget(window.year, Qt.Corner.TopRightCorner)
     window.year.show()
+    window.arrange_commands = ArrangeCommands(window)
     window.tools.dress()
     side = Side(window.open_yard)
     window.side = side

@@ -11,7 +11,6 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QShowEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QWidget
 
 from yardplan.window.actions import Actions
-from yardplan.window.arrange_commands import ArrangeCommands
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.window.commands_table import CommandTable
@@ -29,6 +28,7 @@ from yardplan.window.tool_column import ToolColumn
 from yardplan.window.tools.toolbox import TOOLS
 
 if TYPE_CHECKING:
+    from yardplan.window.arrange_commands import ArrangeCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.sides import Side
 
@@ -63,7 +63,6 @@ class MainWindow(QMainWindow):
         self.commands = CommandTable(self)
         self.menus = self.actions_.menus(self, MENUS)
         self.panel_commands = PanelCommands(self)
-        self.arrange_commands = ArrangeCommands(self)
         self.take_home = TakeHome(self)
         self._place_file_menus()
         self.tools = ToolColumn([self.actions_[f"tool {kind.icon}"] for kind in TOOLS])
@@ -76,6 +75,7 @@ class MainWindow(QMainWindow):
         self.side: Side | None = None
         self.light_room: LightRoom | None = None
         self.start_panel: QWidget | None = None
+        self.arrange_commands: ArrangeCommands | None = None
         self.theme: Theme | None = None
         self.setAcceptDrops(True)
         self._listen()
