@@ -142,7 +142,7 @@ def _facts(light: PlantLight) -> str:
     """The figures of a thing's light in words."""
     month = f"{light.hours_worst_month:.1f} h in {month_name(light.worst_month)}"
     parts = [
-        f"midsummer {light.hours_midsummer:.1f} h", *([month] if light.worst_month else []),
+        f"Midsummer {light.hours_midsummer:.1f} h", *([month] if light.worst_month else []),
         f"before 10 by the sun {light.hours_morning:.1f} h", f"{light.open_light:.0%} of open light",
     ]
     whole = f"{light.hours:.1f} h of direct sun a day, of {light.open_hours:.1f} h in the open"
