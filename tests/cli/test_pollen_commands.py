@@ -115,3 +115,19 @@ def test_bloom_dates_harvest_and_overlaps(yard: str, capsys: pytest.CaptureFixtu
     }
     assert main(["bloom", yard]) == 0
     assert "full bloom" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("fields", "said"),
+    [
+        ({"monthly_means": (18.0,) * 12}, "Winters are too mild here"),
+        ({"monthly_means": None, "place": "", "longitude": 0.0, "latitude": 45.0}, "Bloom is not dated"),
+    ],
+)
+def test_bloom_says_why_there_are_no_dates(
+    fields: dict[str, Any], said: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "undated.yard"
+    save(path, yard_of(*row_of("apple:Gala"), site=site(**fields)))
+    assert main(["bloom", str(path)]) == 0
+    assert said in capsys.readouterr().out

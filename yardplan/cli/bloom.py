@@ -120,6 +120,8 @@ def _print(lines: list[SeasonLine], place: PollenPlace) -> None:
 
 def _note(bloom: BloomAt) -> str:
     station = f" ({bloom.station.name})" if bloom.basis == "station" and bloom.station else ""
+    if bloom.basis == "nothing" and bloom.too_mild:
+        return "Winters are too mild here to reckon bloom from temperatures: enter one bloom date seen here."
     if bloom.basis == "nothing":
         return "Bloom is not dated: enter monthly mean temperatures or one observed date."
     return (

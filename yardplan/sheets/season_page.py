@@ -56,6 +56,8 @@ def _notes(bloom: BloomAt | None, planted: bool) -> tuple[str, ...]:
     """The key, and what the dates rest on."""
     if not planted:
         return ("Nothing is planted yet.",)
+    if bloom is not None and bloom.basis == "nothing" and bloom.too_mild:
+        return (*_KEY, "Winters are too mild here to reckon bloom: give one date of bloom seen here.")
     if bloom is None or bloom.basis == "nothing":
         return (*_KEY, "Bloom is not dated here: give twelve monthly means or one date of bloom seen here.")
     rests = {

@@ -196,7 +196,9 @@ class SeasonStrip(QWidget):
         moment = open_yard.moment
         chart = with_choice(self._season, survey, open_yard.selection, moment.day, moment.hour)
         self.chart.show_chart(chart)
-        self.note.setText(self._season.note or ("" if chart.rows else _EMPTY))
+        note = self._season.note or ("" if chart.rows else _EMPTY)
+        self.note.setText(note)
+        self.note.setToolTip(note)
         self.note.setVisible(bool(self.note.text()))
         self._follow_selection()
         self.chart.setAccessibleName(f"Season chart, {say_day(moment.day)}")
