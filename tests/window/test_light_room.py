@@ -6,7 +6,7 @@ from datetime import date
 import numpy as np
 import pytest
 from attrs import evolve
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 from support.builders import plant, yard_of
@@ -86,6 +86,19 @@ def test_overlay_darkens_the_shade_and_says_so_in_a_legend(window: MainWindow) -
     assert not room.ground.on
     again = _pixels(window)
     assert all(np.abs(again[p.y(), p.x()] - bare[p.y(), p.x()]).max() < 3 for p in places)
+
+
+def test_the_legend_can_be_put_away(window: MainWindow) -> None:
+    room = _room(window)
+    window.actions_["light overlay"].trigger()
+    shown = window.canvas.scene.plan_view(window.canvas.view, 1.0)
+    field = QRectF(0, 0, window.canvas.width(), window.canvas.height())
+    assert room.layer.legend_box(shown, field) is not None
+    window.actions_["light legend"].trigger()
+    assert room.layer.legend_box(shown, field) is None
+    assert not window.actions_["light legend"].isChecked()
+    window.actions_["light legend"].trigger()
+    assert room.layer.legend_box(shown, field) is not None
 
 
 def test_every_measure_is_in_the_menu_and_in_the_panel(window: MainWindow, qtbot: QtBot) -> None:

@@ -55,6 +55,9 @@ class LightCommands:
             words="&Hours of sun on the ground", does=lambda: ground.show(not ground.on),
             keys=("Ctrl+Shift+G",), check=False,
             tip="Tones and lines of equal hours over the whole lot, with a legend"))
+        self.legend = self._add("light legend", Command(
+            words="Le&gend on the sheet", does=self._room.toggle_legend, check=True,
+            tip="Classes, days and state of the light in the corner that hides least"))
         self._menu.addSeparator()
         kinds = QActionGroup(self._menu)
         self.kinds = {kind: self._add(f"light {kind}", Command(
@@ -96,6 +99,8 @@ class LightCommands:
         """Tick what holds; grey what cannot be."""
         ground = self._room.ground
         self.shown.setChecked(ground.on)
+        self.legend.setEnabled(ground.on)
+        self.legend.setChecked(self._room.layer.legend)
         self.kinds[ground.kind].setChecked(True)
         self.plantings[ground.planting].setChecked(True)
         self.play.setChecked(self._room.play.playing)

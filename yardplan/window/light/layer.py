@@ -30,6 +30,8 @@ class LightLayer:
 
     def __init__(self, ground: GroundLight) -> None:
         self.ground = ground
+        #: False where the legend would hide too much of the yard.
+        self.legend = True
         #: The figures as last placed.
         self.labels: tuple[LightLabel, ...] = ()
         self._labelled: GroundField | None = None
@@ -68,7 +70,7 @@ class LightLayer:
         In the corner that hides least when the window's size is new; it stays there while the view moves.
         """
         wide, high = legend_size(shown, self.note(shown), measure=self._measure(), title=self._title())
-        if wide > field.width() / 2 or high > field.height() - 2 * _INSET:
+        if not self.legend or wide > field.width() / 2 or high > field.height() - 2 * _INSET:
             return None
         boxes = self._corners(field, wide, high)
         size = (field.width(), field.height())

@@ -66,6 +66,12 @@ class LightRoom(QObject):
         bar.play_clicked.connect(lambda: self.play.turn(not self.play.playing))
         self.play.turned.connect(bar.show_playing)
 
+    def toggle_legend(self) -> None:
+        """Show the legend on the sheet or leave the ground free."""
+        self.layer.legend = not self.layer.legend
+        self._canvas.scene.words.forget()
+        self._canvas.update()
+
     def _on_paper(self) -> PaperLight | None:
         return self.layer.on_paper(self._yard.year, self._yard.shown_yard.site)
 
