@@ -1,0 +1,78 @@
+"""`yardplan [FILE]` as a process: the window where there is a screen, else one line and the check as a table."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from yardplan.shipped import folder
+
+ROOT = Path(__file__).resolve().parents[2]
+SAMPLE = folder("sample_yards") / "first_orchard.yard"
+
+
+def start(*words: str, **settings: str) -> subprocess.CompletedProcess[str]:
+    """Run the program without a screen, apart from what `settings` say."""
+    environment = {k: v for k, v in os.environ.items() if k not in (
+        "DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM",
+    )}
+    environment |= {"PYTHONPATH": str(ROOT), **settings}
+    return subprocess.run(
+        [sys.executable, "-m", "yardplan", *words], env=environment, capture_output=True, text=True, timeout=120,
+        check=False,
+    )
+
+
+
+def test_without_a_screen_it_says_so_in_one_line_and_prints_the_check() -> None:
+    done = start(str(SAMPLE))
+    assert done.returncode == 1, done.stderr
+    assert done.stderr.strip().splitlines() == [
+        "No display was found, so no window can open; here is this yard's check."
+    ]
+    assert done.stdout == start("check", str(SAMPLE)).stdout
+    assert "conflict spacing" in done.stdout
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        ((), "no display was found"),
+        (("nothing_there.yard",), "there is no file nothing_there.yard"),
+        ((str(SAMPLE), str(SAMPLE)), "one yard at a time"),
+    ],
+)
+def test_faults_are_one_line_and_exit_2(words: tuple[str, ...], said: str) -> None:
+    done = start(*words)
+    assert done.returncode == 2
+    assert said in done.stderr
+    assert len(done.stderr.strip().splitlines()) == 1
+    assert "Traceback" not in done.stderr
+
+
+def test_the_window_opens_on_a_yard_and_closes(tmp_path: Path) -> None:
+    program = (
+        "import sys\n"
+        "from PySide6.QtCore import QTimer\n"
+        "import yardplan.window.main_window as m\n"
+        "build = m.MainWindow.build_side\n"
+        "def built(self):\n"
+        "    build(self)\n"
+        "    print(self.windowTitle(), len(self.open_yard.findings) > 0)\n"
+        "    QTimer.singleShot(0, self.close)\n"
+        "m.MainWindow.build_side = built\n"
+        "from yardplan.cli import main\n"
+        f"sys.exit(main([{str(SAMPLE)!r}]))\n"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", program], capture_output=True, text=True, timeout=120, check=False,
+        env={**os.environ, "PYTHONPATH": str(ROOT), "QT_QPA_PLATFORM": "offscreen", "HOME": str(tmp_path)},
+    )
+    assert done.returncode == 0, done.stderr
+    assert "first_orchard.yard" in done.stdout
+    assert "True" in done.stdout
+    assert "Traceback" not in done.stderr

@@ -1,0 +1,44 @@
+"""Many gestures leave no more behind than their steps: no growth of memory."""
+
+import gc
+import tracemalloc
+
+from PySide6.QtCore import QEvent
+from PySide6.QtWidgets import QApplication
+from support.builders import plant, yard_of
+from support.window_hands import click, drag
+
+YARD = yard_of(plant("A1", "apple:Liberty", (5, 5)), plant("A2", "apple:Topaz", (20, 12)))
+
+
+def gestures(window, count):
+    """Drag a plant there and back, select and drop it again; the steps are forgotten as they come."""
+    for n in range(count):
+        start, end = ((5, 5), (8, 7)) if n % 2 == 0 else ((8, 7), (5, 5))
+        drag(window.canvas, start, ((start[0] + end[0]) / 2, 6), end)
+        click(window.canvas, (14, 17))
+        window.canvas.repaint()
+        window.open_yard.undo_stack.clear()
+        # What an event loop does between gestures: parts put away with deleteLater go.
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+
+
+def held():
+    gc.collect()
+    return tracemalloc.get_traced_memory()[0]
+
+
+def test_many_gestures_leave_nothing_behind(make_window):
+    window = make_window(YARD)
+    window.open_yard.checks.stop()
+    gestures(window, 40)
+    tracemalloc.start()
+    try:
+        gestures(window, 20)
+        before = held()
+        gestures(window, 100)
+        after = held()
+    finally:
+        tracemalloc.stop()
+    # Caches fill a little yet; one small object kept of each event would already be above this.
+    assert after - before < 100 * 400, f"{(after - before) / 100:.0f} bytes a gesture"
