@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Asked, Closed, grown, length, shape_of
-from yardplan.arrange.contours import below_zero, lattice_over
+from yardplan.arrange.contours import below_zero, lattice_over, nodes_of
 from yardplan.checks.clear import lot_line, sight
 from yardplan.checks.clearance import conflict_limits
 from yardplan.checks.layout import Feature
@@ -50,7 +50,7 @@ def _lot(asked: Asked, feature: Feature) -> Iterator[Closed]:
     law = lot_line.conflicts(asked.alone)
     under = float(law.under[0])
     if under > 0:
-        band = grown(lot.boundary, under).intersection(lot)
+        band = grown(lot.boundary, under).intersection(grown(lot, TOUCH))
         yield asked.closed(
             band, lot_line.NAME, law.kind, ("lot",), wanted=length(float(law.wanted[0])),
             height=length(asked.plant.mature.height),
@@ -76,7 +76,7 @@ def _not_along(asked: Asked, feature: Feature, under: float) -> BaseGeometry:
     near = grown(shape_of(feature), under)
     nodes = lattice_over(near.buffer(_STEP).bounds, _STEP)
     # Deep inside the building another rule closes the ground.
-    rim = nodes.near(near.difference(shape_of(feature).buffer(-_RIM)), _STEP).ravel()
+    rim = nodes_of(nodes.touching(near.difference(shape_of(feature).buffer(-_RIM)))).ravel()
     points = nodes.points[rim]
     feet = nearest_on(points, edges_of([feature.points], [feature.closed]).ends)
     away = feet - points[:, None, :]

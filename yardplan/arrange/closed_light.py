@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Asked, Closed
-from yardplan.arrange.contours import Lattice, below_zero, lattice_over
+from yardplan.arrange.contours import Lattice, below_zero, lattice_over, nodes_of
 from yardplan.checks.finding import Figure
 from yardplan.checks.light import NAME, conflict_hours, grown_in
 from yardplan.sun.casters import Caster
@@ -62,6 +62,11 @@ class LightPass:
         x0, y0, x1, y1 = self.open.bounds
         step = max(_STEP, (max((x1 - x0) * (y1 - y0), 0.0) / _NODES) ** 0.5)
         return lattice_over((x0, y0, x1, y1), step, _COARSE)
+
+    @cached_property
+    def cells(self) -> NDArray[np.bool_]:
+        """Cells that touch open ground."""
+        return self.nodes.touching(self.open)
 
     @cached_property
     def own(self) -> list[Caster]:
@@ -115,8 +120,8 @@ class LightPass:
         """
         found: Array | None = None
         for level in range(_HALVINGS + 1):
-            nodes = _thinned(self.nodes, 2 ** (_HALVINGS - level))
-            needed = nodes.near(self.open, 1.5 * nodes.step)
+            coarser = 2 ** (_HALVINGS - level)
+            nodes, needed = _thinned(self.nodes, coarser), nodes_of(self.cells, coarser)
             if found is None:
                 found, wanted = np.full(needed.shape, np.nan), needed
             else:
@@ -134,7 +139,7 @@ class LightPass:
     def _refined(self, light: PlaceLight, limit: float, rough: Array) -> Array:
         """The same at a finer detail, computed where the rough figures come near the limit."""
         nodes = self.nodes
-        wanted = ((np.abs(rough) < _ROUGH) | _crossed(rough)) & nodes.near(self.open, 1.5 * nodes.step)
+        wanted = ((np.abs(rough) < _ROUGH) | _crossed(rough)) & nodes_of(self.cells)
         points = nodes.points.reshape(nodes.rows, nodes.cols, 2)
         found = rough.copy()
         found[wanted] = light.hours(points[wanted], lambda share: self._tell(0.5 * share)) - limit
@@ -164,7 +169,7 @@ class LightPass:
         nodes, gradient = self.nodes, self.scene.gradient
         left = spare - self._taken(one, nodes)
         if not is_exact(self.own, gradient):
-            doubtful = ((np.abs(left) < _LEANING) | _crossed(left)) & nodes.near(self.open, 1.5 * nodes.step)
+            doubtful = ((np.abs(left) < _LEANING) | _crossed(left)) & nodes_of(self.cells)
             places = nodes.points.reshape(nodes.rows, nodes.cols, 2)[doubtful]
             left[doubtful] = spare - taken_at(self.own, one.rays, places, gradient)
         return left
@@ -172,8 +177,7 @@ class LightPass:
     @cached_property
     def _threatened(self) -> list[str]:
         """Neighbours that might lose too much somewhere on open ground, by a coarse look."""
-        coarse = _thinned(self.nodes, 4)
-        needed = coarse.near(self.open, 1.5 * coarse.step)
+        coarse, needed = _thinned(self.nodes, 4), nodes_of(self.cells, 4)
         setting = counted(self.scene, "live")
         found = []
         for one in neighbours(self.scene, list(self.limits), setting, "live"):

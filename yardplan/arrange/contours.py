@@ -40,13 +40,29 @@ class Lattice:
         x, y = np.meshgrid(self.xs, self.ys)
         return np.column_stack([x.ravel(), y.ravel()])
 
-    def near(self, shape: BaseGeometry, margin: float) -> Mask:
-        """Nodes within a distance of a shape, (rows, cols)."""
-        wide = shape.buffer(margin, quad_segs=4)
-        shapely.prepare(wide)
+    def touching(self, shape: BaseGeometry) -> Mask:
+        """The cells between nodes that a shape touches, (rows - 1, cols - 1)."""
+        shapely.prepare(shape)
         points = self.points
-        inside: Mask = shapely.contains_xy(wide, points[:, 0], points[:, 1])
-        return inside.reshape(self.rows, self.cols)
+        inside = shapely.contains_xy(shape, points[:, 0], points[:, 1]).reshape(self.rows, self.cols)
+        cells: Mask = inside[:-1, :-1] | inside[:-1, 1:] | inside[1:, :-1] | inside[1:, 1:]
+        # Ground narrower than a cell may pass between the nodes: its edge tells.
+        edge = shapely.get_coordinates(shapely.segmentize(shape.boundary, self.step / 2.0))
+        col = np.floor((edge[:, 0] - self.x0) / self.step).astype(int)
+        row = np.floor((edge[:, 1] - self.y0) / self.step).astype(int)
+        cells[np.clip(row, 0, self.rows - 2), np.clip(col, 0, self.cols - 2)] = True
+        return cells
+
+
+def nodes_of(cells: Mask, coarser: int = 1) -> Mask:
+    """The corners of cells, on a grid coarser by a whole number of which the grid is a multiple."""
+    rows, cols = (side // coarser for side in cells.shape)
+    large = cells.reshape(rows, coarser, cols, coarser).any(axis=(1, 3))
+    nodes = np.zeros((rows + 1, cols + 1), dtype=bool)
+    for row in range(2):
+        for col in range(2):
+            nodes[row : row + rows, col : col + cols] |= large
+    return nodes
 
 
 def lattice_over(bounds: tuple[float, float, float, float], step: float, whole: int = 1) -> Lattice:

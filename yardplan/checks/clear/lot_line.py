@@ -87,7 +87,7 @@ def _by_law(survey: Survey, column: int) -> Iterator[Finding]:
     laws = _laws(survey)
     _, law_of = _law_of(survey, laws)
     inside = -survey.layout.gaps[:, column]
-    for i in np.nonzero((inside < conflicts(survey).under) & (inside >= 0))[0]:
+    for i in np.nonzero((inside < conflicts(survey).under) & (inside >= -TOUCH))[0]:
         yield _short_of(survey, int(i), column, laws[law_of[i]])
 
 
