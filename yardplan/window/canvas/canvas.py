@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QDragEnterEvent,
@@ -13,6 +12,7 @@ from PySide6.QtGui import (
     QDragMoveEvent,
     QDropEvent,
     QFocusEvent,
+    QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QNativeGestureEvent,
@@ -26,6 +26,7 @@ from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QSizePolicy, QWidget
 from yardplan.units import UnitError
 from yardplan.window.canvas import voice
 from yardplan.window.canvas.entry import LengthEntry
+from yardplan.window.canvas.hover import show_card
 from yardplan.window.canvas.plant_drop import plant_in
 from yardplan.window.canvas.scene import Scene
 from yardplan.window.canvas.view import MAX_NOTCHES, NOTCH, View, bounds_of
@@ -39,7 +40,7 @@ from yardplan.window.tools.select import SelectTool
 from yardplan.window.tools.tool import Key, Tool
 from yardplan.window.tools.toolbox import PLANT, ROW
 from yardplan.yard.change import Change
-from yardplan.yard.ground import Outline, Point
+from yardplan.yard.ground import Outline
 
 #: The picture is painted afresh so long after the last turn of the wheel, milliseconds.
 SETTLE_MS = 150
@@ -374,10 +375,13 @@ class Canvas(QWidget):
         self._after_gesture()
         super().leaveEvent(event)
 
+    def _under(self, event: QContextMenuEvent | QHelpEvent) -> str | None:
+        place = self.view.to_metres(event.pos().x(), event.pos().y())
+        return self.desk.under(Pointer(kind="press", place=place, pixel=1 / self.view.scale))
+
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if event.reason() == QContextMenuEvent.Reason.Mouse:
-            place = self.view.to_metres(event.pos().x(), event.pos().y())
-            key = self.desk.under(Pointer(kind="press", place=place, pixel=1 / self.view.scale))
+            key = self._under(event)
             if key is not None and key not in self.open_yard.selection:
                 self.open_yard.select({key})
             self.menu_wanted.emit(event.globalPos())
@@ -418,6 +422,10 @@ class Canvas(QWidget):
             if isinstance(pinch, QPinchGesture):
                 self.zoom_by(pinch.scaleFactor(), pinch.centerPoint(), settle=True)
                 return True
+        elif isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            quiet = self.tool.busy or self.open_yard.on_trial
+            show_card(self, self.open_yard, event, None if quiet else self._under(event))
+            return True
         return super().event(event)
 
     # Keys
@@ -490,13 +498,3 @@ class Canvas(QWidget):
             self.desk.say(thing_name(thing))
             self.show_place(self.scene.selected_points())
         return True
-
-
-def frame_time(canvas: Canvas) -> float:
-    """Seconds to paint one frame of the canvas, for measuring."""
-    start = time.perf_counter()
-    canvas.repaint(QRect(QPoint(0, 0), canvas.size()))
-    return time.perf_counter() - start
-
-
-__all__ = ["Canvas", "Point", "frame_time"]
