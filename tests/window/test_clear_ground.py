@@ -47,7 +47,7 @@ def test_a_plant_in_hand_has_clear_ground_first_by_room_then_with_light(opened: 
     )
     yard.take_in_hand(LIBERTY)
     wait_for(qtbot, yard)
-    assert seen == [None, "live"]
+    assert seen == [None, "live", "full"]
     assert not yard.clear.ground.holds((8, 10.5))
     assert yard.clear.ground.holds((14, 3))
     yard.take_in_hand(None)

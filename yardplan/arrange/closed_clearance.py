@@ -19,7 +19,7 @@ from yardplan.checks.room import crowns
 from yardplan.checks.shortfall import Limit
 
 #: Step of the grid on which a wall is told from a gable end for flat-trained plants, metres.
-_STEP = 0.08
+_STEP = 0.1
 _RIM = 0.5
 
 

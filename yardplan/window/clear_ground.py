@@ -55,7 +55,7 @@ class _Work:
 
         self._ticket = ticket
         if self._steps is None:
-            self._steps = by_steps(self._survey, self._subject.planting, ("live",), self._tell)
+            self._steps = by_steps(self._survey, self._subject.planting, ("live", "full"), self._tell)
         return next(self._steps, None)
 
     def _tell(self, share: float) -> None:
