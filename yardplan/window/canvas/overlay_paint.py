@@ -79,10 +79,21 @@ def _handle(painter: QPainter, view: View, handle: Handle) -> None:
     painter.setPen(pen("ink", 1.4))
     painter.setBrush(colour("paper"))
     if handle.round:
-        painter.drawEllipse(place, GRIP / 2 + 1, GRIP / 2 + 1)
-        painter.drawArc(QRectF(place.x() - 3, place.y() - 3, 6, 6), 40 * 16, 280 * 16)
+        _turn_grip(painter, place)
     else:
         painter.drawRect(QRectF(place.x() - GRIP / 2, place.y() - GRIP / 2, GRIP, GRIP))
+
+
+def _turn_grip(painter: QPainter, place: QPointF) -> None:
+    """A bent arrow on a disc of paper: what turns."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.drawEllipse(place, GRIP, GRIP)
+    painter.setPen(pen("ink", 1.6))
+    side = 1.3 * GRIP
+    box = QRectF(place.x() - side / 2, place.y() - side / 2, side, side)
+    painter.drawArc(box, -30 * 16, 270 * 16)
+    tip = QPointF(box.right() - 0.067 * side, place.y() + side / 4)
+    painter.drawPolyline(QPolygonF([tip + QPointF(-4.5, -1.5), tip, tip + QPointF(1.5, -4.5)]))
 
 
 def _words(painter: QPainter, view: View, words: Words) -> None:
