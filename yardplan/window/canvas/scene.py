@@ -169,6 +169,7 @@ class Scene:
         if self.layers.all_partners:
             self.pollen.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._paint_lengths(painter, shown)
         self._paint_about_chosen(painter, view, shown, field)
         self.words.show(painter, view)
         paint_overlay(painter, view, self.shade_marks(), Snapped((0.0, 0.0)))
@@ -272,6 +273,13 @@ class Scene:
         return evolve(
             boxed, keep_clear=(*boxed.keep_clear, *labels), layers=evolve(shown.layers, labels=False)
         )
+
+    def _paint_lengths(self, painter: QPainter, shown: PlanView) -> None:
+        """Lengths of the edges of what is selected."""
+        if self.open_yard.selection and self.layers.labels:
+            from yardplan.drawing.dimensions import draw_dimensions
+
+            draw_dimensions(painter, evolve(shown, selection=self.open_yard.selection))
 
     def _paint_about_chosen(self, painter: QPainter, view: View, shown: PlanView, field: QRectF) -> None:
         """Partner lines of the plant that is dragged or selected, and the marks of what is dragged."""
