@@ -82,10 +82,10 @@ def _not_along(asked: Asked, feature: Feature, under: float) -> BaseGeometry:
     away = feet - points[:, None, :]
     nearest = np.hypot(away[..., 0], away[..., 1]).argmin(axis=1)
     way = away[np.arange(len(points)), nearest]
-    value = np.full(nodes.rows * nodes.cols, -1.0)
+    value = np.ones(nodes.rows * nodes.cols)
     facing = float(asked.alone.layout.facing[0])
-    value[rim] = np.where(crowns.faces(np.arctan2(way[:, 1], way[:, 0]), facing), 1.0, -1.0)
-    return below_zero(value.reshape(nodes.rows, nodes.cols), nodes).intersection(near)
+    value[rim] = np.where(crowns.faces(np.arctan2(way[:, 1], way[:, 0]), facing), -1.0, 1.0)
+    return near.difference(below_zero(value.reshape(nodes.rows, nodes.cols), nodes))
 
 
 def _views(asked: Asked) -> Iterator[Closed]:
