@@ -45,7 +45,8 @@ def _move_pressed(canvas: Canvas, at: QPoint, keys: Qt.KeyboardModifier) -> None
     from PySide6.QtGui import QMouseEvent
 
     event = QMouseEvent(
-        QEvent.Type.MouseMove, QPointF(at), QPointF(canvas.mapToGlobal(at)), Qt.MouseButton.NoButton, _LEFT, keys
+        QEvent.Type.MouseMove, QPointF(at), QPointF(canvas.mapToGlobal(at)), Qt.MouseButton.NoButton, _LEFT,
+        keys,
     )
     QApplication.sendEvent(canvas, event)
 

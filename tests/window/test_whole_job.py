@@ -1,8 +1,8 @@
-"""The main job on the real window, by mouse and keys: draw, plant, see conflicts, clear them, save, reopen."""
+"""The main job on the real window, by mouse and keys: draw, plant, clear the conflicts, save, reopen."""
 
-from support.window_hands import click, drag, hover, press_key, trigger, type_length
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from support.window_hands import click, drag, hover, press_key, trigger, type_length
 
 from yardplan.checks.finding import Weight
 from yardplan.yard.planting import PlantKey

@@ -25,9 +25,9 @@ def furnish(window: MainWindow) -> None:
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
 
-    window.year = YearControl(window.open_yard)
-    window.menuBar().setCornerWidget(window.year, Qt.Corner.TopRightCorner)
-    window.year.show()
+    year = window.year = YearControl(window.open_yard)
+    window.menuBar().setCornerWidget(year, Qt.Corner.TopRightCorner)
+    year.show()
     window.arrange_commands = ArrangeCommands(window)
     window.tools.dress()
     side = Side(window.open_yard)

@@ -30,6 +30,7 @@ from yardplan.window.tools.toolbox import TOOLS
 if TYPE_CHECKING:
     from yardplan.window.arrange_commands import ArrangeCommands
     from yardplan.window.light.room import LightRoom
+    from yardplan.window.panels.year_control import YearControl
     from yardplan.window.sides import Side
 
 #: Size of the first window, pixels.
@@ -76,6 +77,7 @@ class MainWindow(QMainWindow):
         self.light_room: LightRoom | None = None
         self.start_panel: QWidget | None = None
         self.arrange_commands: ArrangeCommands | None = None
+        self.year: YearControl | None = None
         self.theme: Theme | None = None
         self.setAcceptDrops(True)
         self._listen()

@@ -26,9 +26,9 @@ def canvas(opened, theme, qtbot):
     return made
 
 
-def wheel(canvas, at, notches, keys=Qt.KeyboardModifier.NoModifier, fingers=QPoint()):
+def wheel(canvas, at, notches, keys=Qt.KeyboardModifier.NoModifier, fingers=None):
     event = QWheelEvent(
-        QPointF(at), QPointF(canvas.mapToGlobal(at)), fingers, QPoint(0, round(notches * 120)),
+        QPointF(at), QPointF(canvas.mapToGlobal(at)), fingers or QPoint(), QPoint(0, round(notches * 120)),
         Qt.MouseButton.NoButton, keys, Qt.ScrollPhase.NoScrollPhase, False,
     )
     QApplication.sendEvent(canvas, event)
@@ -204,4 +204,6 @@ def test_only_the_dragged_plant_is_painted_anew_each_frame(canvas):
         QTest.mouseMove(canvas, pixel(canvas, (9 + step / 2, 8)))
         canvas.repaint()
     assert canvas.scene.ground.picture.painted == painted
-    QTest.mouseRelease(canvas, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, pixel(canvas, (13, 8)))
+    QTest.mouseRelease(
+        canvas, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, pixel(canvas, (13, 8))
+    )

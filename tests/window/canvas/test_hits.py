@@ -18,7 +18,9 @@ YARD = yard_of(
     barriers=(Barrier(id="WF1", line=((0, 10), (10, 10))),),
     pavings=(Paving(id="PV1", outline=((10, 0), (30, 0), (30, 9), (10, 9))),),
     beds=(Bed(id="BD1", outline=((12, 2), (16, 2), (16, 6), (12, 6))),),
-    rows=(Row(id="R1", plant=PlantKey("red raspberry", "Nova"), line=((2, 14), (9, 14)), count=8, spacing=1),),
+    rows=(
+        Row(id="R1", plant=PlantKey("red raspberry", "Nova"), line=((2, 14), (9, 14)), count=8, spacing=1),
+    ),
     containers=(Container(id="PT1", place=(25, 15), volume=40),),
     gates=(Gate(id="GT1", place=(0, 3)),),
     notes=(Note(id="NT1", place=(28, 18), text="water"),),

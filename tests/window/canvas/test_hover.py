@@ -41,4 +41,5 @@ def test_resting_over_a_plant_shows_the_card(opened, theme, qtbot):
     QApplication.sendEvent(canvas, QHelpEvent(QEvent.Type.ToolTip, at, canvas.mapToGlobal(at)))
     assert QToolTip.text().startswith("Liberty (A1)")
     QToolTip.hideText()
-    QApplication.sendEvent(canvas, QHelpEvent(QEvent.Type.ToolTip, QPoint(2, 2), canvas.mapToGlobal(QPoint(2, 2))))
+    bare = QPoint(2, 2)
+    QApplication.sendEvent(canvas, QHelpEvent(QEvent.Type.ToolTip, bare, canvas.mapToGlobal(bare)))

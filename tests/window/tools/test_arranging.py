@@ -11,13 +11,19 @@ from yardplan.yard.ground import Building
 from yardplan.yard.planting import Container
 
 A1, A2, A3 = (plant(f"A{n}", "apple:Liberty", p) for n, p in ((1, (2, 3)), (2, (5, 7)), (3, (12, 4))))
-HOUSE = Building(id="BL1", footprint=((10, 10), (14, 10), (14, 12), (10, 12)), roof="lean-to", ridge_angle=0.0)
+HOUSE = Building(
+    id="BL1", footprint=((10, 10), (14, 10), (14, 12), (10, 12)), roof="lean-to", ridge_angle=0.0
+)
 YARD = yard_of(A1, A2, A3, buildings=(HOUSE,))
 THREE = frozenset({"A1", "A2", "A3"})
 
 
 def places(yard):
     return [p.place for p in yard.plantings]
+
+
+def flat(yard):
+    return [value for place in places(yard) for value in place]
 
 
 @pytest.mark.parametrize(
@@ -52,14 +58,14 @@ def test_mirrored_a_lean_to_keeps_its_high_side():
 @given(way=st.sampled_from(["across", "up"]))
 def test_mirrored_twice_is_where_it_was(way):
     twice = arranging.mirror(arranging.mirror(YARD, THREE, way), THREE, way)
-    assert [p for place in places(twice) for p in place] == pytest.approx([p for t in places(YARD) for p in t])
+    assert flat(twice) == pytest.approx(flat(YARD))
 
 
 def test_four_quarter_turns_are_none():
     yard = YARD
     for _ in range(4):
         yard = arranging.turn(yard, THREE, 90)
-    assert [p for place in places(yard) for p in place] == pytest.approx([p for t in places(YARD) for p in t])
+    assert flat(yard) == pytest.approx(flat(YARD))
 
 
 def test_a_plant_in_a_pot_is_aligned_once_with_its_pot():

@@ -49,7 +49,9 @@ def test_clicks_plant_one_after_the_other(desk):
     click(tool, (5, 5))
     click(tool, (12, 5))
     planted = desk.open_yard.yard.plantings
-    assert [(p.id, p.place, p.rootstock) for p in planted] == [("A1", (5, 5), "M.26"), ("A2", (12, 5), "M.26")]
+    assert [(p.id, p.place, p.rootstock) for p in planted] == [
+        ("A1", (5, 5), "M.26"), ("A2", (12, 5), "M.26"),
+    ]
     assert desk.open_yard.undo_stack.undoText() == "Plant Liberty"
 
 
@@ -117,7 +119,8 @@ def test_the_tape_by_a_drag(desk):
 
 @pytest.fixture
 def two(opened):
-    desk = Desk(opened(yard_of(plant("A1", "apple:Liberty", (5, 5)), plant("A2", "apple:Enterprise", (15, 5)))))
+    yard = yard_of(plant("A1", "apple:Liberty", (5, 5)), plant("A2", "apple:Enterprise", (15, 5)))
+    desk = Desk(opened(yard))
     desk.open_yard.select({"A1"})
     return desk
 
