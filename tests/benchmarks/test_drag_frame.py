@@ -33,7 +33,7 @@ def orchard(count: int):
 
 
 def drag_frames(canvas: Canvas, key: str) -> tuple[list[float], list[float]]:
-    """Drag one plant over the yard; milliseconds of processor time a frame for what follows it and to paint."""
+    """Drag one plant over the yard; processor milliseconds a frame for what follows it and to paint."""
     start = canvas.open_yard.yard.find(key).place
     pixel = 1 / canvas.view.scale
     canvas.tool.press(Pointer(kind="press", place=start, dragging=True, pixel=pixel))

@@ -1,4 +1,4 @@
-"""`yardplan [FILE]` as a process: the window where there is a screen, else one line and the check as a table."""
+"""`yardplan [FILE]` as a process: the window where a screen is, else one line and the check as a table."""
 
 from __future__ import annotations
 
@@ -22,8 +22,8 @@ def start(*words: str, **settings: str) -> subprocess.CompletedProcess[str]:
     )}
     environment |= {"PYTHONPATH": str(ROOT), **settings}
     return subprocess.run(
-        [sys.executable, "-m", "yardplan", *words], env=environment, capture_output=True, text=True, timeout=120,
-        check=False,
+        [sys.executable, "-m", "yardplan", *words], env=environment, capture_output=True, text=True,
+        timeout=120, check=False,
     )
 
 

@@ -50,7 +50,7 @@ def test_evenly_spaced_the_ends_stay():
 
 
 def test_mirrored_a_lean_to_keeps_its_high_side():
-    # High edge on the left of direction 0 degrees: the top edge. Swapped top and bottom it is the bottom edge.
+    # High edge on the left of direction 0 degrees: the top one. Swapped, it is the bottom one.
     yard = arranging.mirror(YARD, frozenset({"BL1"}), "up")
     assert yard.find("BL1").ridge_angle == 180.0
 
