@@ -35,7 +35,7 @@ def with_boxes(view: PlanView, field: QRectF) -> PlanView:
 
 
 def _north_box(field: QRectF) -> QRectF:
-    return QRectF(field.right() - 72, field.top() + 8, 64, 76)
+    return QRectF(field.right() - 88, field.top() + 8, 80, 82)
 
 
 def _bar_box(field: QRectF) -> QRectF:
