@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from yardplan.yard.ground import Point
-from yardplan.yard.planting import PlantKey, Planting
+from yardplan.yard.planting import Planting, PlantKey
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 

@@ -64,8 +64,8 @@ def to_site_fields(facts: PlaceFacts) -> dict[str, Any]:
         "place": place.label, "latitude": place.latitude, "longitude": place.longitude,
         "region": _region(place), "elevation": place.elevation, "time_zone": place.time_zone,
         "zone": facts.zone, "last_frost": frost.last, "last_frost_10": frost.last_10,
-        "first_frost": frost.first, "first_frost_10": frost.first_10, "monthly_means": climate.means, "monthly_lows": climate.lows,
-        "monthly_highs": climate.highs, "origins": facts.origins,
+        "first_frost": frost.first, "first_frost_10": frost.first_10, "monthly_means": climate.means,
+        "monthly_lows": climate.lows, "monthly_highs": climate.highs, "origins": facts.origins,
     }
 
 
