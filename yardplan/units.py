@@ -9,8 +9,10 @@ from __future__ import annotations
 
 import math
 import re
-from fractions import Fraction
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
+
+if TYPE_CHECKING:
+    from fractions import Fraction
 
 System = Literal["imperial", "metric"]
 
@@ -49,6 +51,8 @@ _METRES = {
 
 def _fraction(text: str) -> Fraction:
     """A number like `6 1/2`, `1/2`, `3.8` or `3,8`. Raises ZeroDivisionError on `1/0`."""
+    from fractions import Fraction  # here, so that the window starts without it
+
     text = text.strip()
     if "/" in text:
         whole, _, part = text.rpartition(" ")
@@ -89,7 +93,7 @@ def _feet_and_inches(text: str) -> float | None:
     match = _FEET.fullmatch(text)
     if match is None:
         return None
-    inches = _fraction(match["inches"]) if match["inches"] else Fraction(0)
+    inches = _fraction(match["inches"]) if match["inches"] else 0
     return float(_fraction(match["feet"]) * 12 + inches) * INCH
 
 
@@ -131,7 +135,8 @@ def _feet_text(metres: float, ticks: int) -> str:
     total = round(abs(metres) / INCH * ticks)
     feet, rest = divmod(total, 12 * ticks)
     whole, part = divmod(rest, ticks)
-    fraction = f" {Fraction(part, ticks)}" if part else ""
+    common = math.gcd(part, ticks)
+    fraction = f" {part // common}/{ticks // common}" if part else ""
     inches = f"{whole or ''}{fraction}".strip() if (whole or fraction) else ""
     sign = "-" if metres < 0 and total else ""
     if feet and inches:

@@ -43,8 +43,12 @@ def draw_grid(painter: QPainter, view: PlanView) -> None:
     lines = range(math.ceil(bottom / step), math.floor(top / step) + 1)
     if not 0 < len(columns) * len(lines) <= _MOST_DOTS:
         return
+    painter.save()
+    # Dots on whole pixels without smoothing: a tenth of the time of as many round ones.
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(pen("rule", 1.4, view.unit))
     painter.drawPoints([view.at((i * step, j * step)) for i in columns for j in lines])
+    painter.restore()
 
 
 def draw_sheet(painter: QPainter, sheet: QRectF, unit: float, margin: float = 10.0) -> QRectF:
