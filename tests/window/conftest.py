@@ -22,7 +22,16 @@ def _collector_on_this_thread() -> Iterator[None]:
     gc.disable()
     yield
     gc.collect()
+    # What is still there stays: the next collection need not walk it again.
+    gc.freeze()
     gc.enable()
+
+
+@pytest.fixture(autouse=True, scope="session")
+def _clipboard_emptied(qapp: QApplication) -> Iterator[None]:
+    """Offscreen, Qt lets go of what was copied only after Python has ended, which crashes the process."""
+    yield
+    qapp.clipboard().clear()
 
 
 @pytest.fixture

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import contextlib
 from collections.abc import Callable
-from queue import SimpleQueue
+from queue import Empty, SimpleQueue
 from threading import Event, Lock, Thread
 from typing import Any
 
@@ -93,6 +93,20 @@ class Bench(QObject):
         if self._ticket is not None:
             self._ticket.cancel()
             self._ticket = None
+        self._drop_waiting()
+
+    def _drop_waiting(self) -> None:
+        """Jobs that have not begun are forgotten, with all they hold."""
+        with contextlib.suppress(Empty):
+            while True:
+                self._jobs.get_nowait()
+                self._ended()
+
+    def _ended(self) -> None:
+        with self._lock:
+            self._waiting -= 1
+            if self._waiting == 0:
+                self._idle.set()
 
     def _hand_over(self, ticket: Ticket, job: Job) -> None:
         with self._lock:
@@ -107,10 +121,8 @@ class Bench(QObject):
         """The worker's thread: one job after the other until it is told to end."""
         while (item := self._jobs.get()) is not None:
             self.hand_back(item[0], *_answer(*item))
-            with self._lock:
-                self._waiting -= 1
-                if self._waiting == 0:
-                    self._idle.set()
+            del item
+            self._ended()
 
     def wait(self) -> None:
         """Wait for what is running to end."""
