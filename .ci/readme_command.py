@@ -7,8 +7,8 @@ import zipfile
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
-#: Test packages that bring Qt with them: the core is tested without these.
-QT_PACKAGES = ("pytest-qt",)
+#: Packages that are Qt or bring it with them: the core is tested without these.
+QT_PACKAGES = ("PySide6", "pytest-qt")
 
 
 def readme_command(which: str) -> str:
@@ -20,11 +20,12 @@ def readme_command(which: str) -> str:
     return found[1]
 
 
-def core_test_packages() -> str:
-    """The packages of the test extra that do not need Qt, for pip's command line."""
+def core_packages() -> str:
+    """What the program and its tests need except Qt, for pip's command line."""
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    wanted = project["optional-dependencies"]["test"]
-    return " ".join(name.replace(" ", "") for name in wanted if not name.startswith(QT_PACKAGES))
+    wanted = project["dependencies"] + project["optional-dependencies"]["test"]
+    here = [name.partition(";")[0].replace(" ", "") for name in wanted]
+    return " ".join(name for name in here if not name.startswith(QT_PACKAGES))
 
 
 def wheel_contents(wheel: str) -> str:
@@ -41,8 +42,8 @@ def wheel_contents(wheel: str) -> str:
 
 if __name__ == "__main__":
     match sys.argv[1]:
-        case "core-test-packages":
-            print(core_test_packages())
+        case "core-packages":
+            print(core_packages())
         case "wheel-contents":
             print(wheel_contents(sys.argv[2]))
         case which:

@@ -9,6 +9,8 @@ sys.path.insert(0, str(Path(__file__).parent))
 
 from hypothesis import settings
 
-# Machines that run the tests differ by far more than any deadline could allow for.
-settings.register_profile("house", deadline=None)
+# Machines that run the tests differ by far more than any deadline could allow for. The same examples
+# every time, so that a run says something of the change; `--hypothesis-profile=explore` looks for new ones.
+settings.register_profile("house", deadline=None, derandomize=True)
+settings.register_profile("explore", deadline=None)
 settings.load_profile("house")

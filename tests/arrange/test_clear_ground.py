@@ -110,11 +110,11 @@ def test_the_nearest_clear_place_is_clear_and_none_is_nearer(seed: int) -> None:
     if near is None:
         assert ground.open.is_empty
         return
-    least = ground.open.distance(shapely.Point(one.place))
-    # Either it stands clear, or a hand inside the nearest edge; narrow ground may lie nearer.
-    room = ground.open.buffer(-BAND)
-    wanted = least if least == 0 else room.distance(shapely.Point(one.place)) if not room.is_empty else least
-    assert math.dist(near, one.place) == pytest.approx(wanted, abs=0.02)
+    # It stands clear, or a hand inside the nearest edge; where no ground is that wide, a finger inside.
+    inside = [ground.open.buffer(-depth) for depth in (BAND, BAND / 10)]
+    room = next((part for part in inside if not part.is_empty), ground.open)
+    wanted = 0.0 if ground.holds(one.place) else room.distance(shapely.Point(one.place))
+    assert math.dist(near, one.place) == pytest.approx(wanted, abs=1e-6)
     assert ground.open.distance(shapely.Point(near)) < 1e-6
 
 

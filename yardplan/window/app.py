@@ -32,8 +32,8 @@ class Application(QApplication):
         return super().event(event)
 
 
-def run(path: Path | None) -> int:
-    """Show the window, with a yard if one is named, until it is closed. Returns the exit code."""
+def start(path: Path | None) -> Application:
+    """The application with its window shown, and the yard in it if one is named; not yet running."""
     app = Application(sys.argv[:1])
     theme = Theme(QSettings())
     theme.apply()
@@ -44,12 +44,18 @@ def run(path: Path | None) -> int:
     if path is not None:
         window.documents.load(path)
     tidy = Tidy(lambda: window.canvas.tool.busy or window.open_yard.on_trial)
+    app.aboutToQuit.connect(tidy.stop)
     window.canvas.painted_first.connect(
         lambda: QTimer.singleShot(0, lambda: _settle(window, tidy, offer=path is None))
     )
     window.show()
+    return app
+
+
+def run(path: Path | None) -> int:
+    """Show the window, with a yard if one is named, until it is closed. Returns the exit code."""
+    app = start(path)
     code = app.exec()
-    tidy.stop()
     app.window = None
     return code
 
