@@ -1,0 +1,57 @@
+"""What is said to a person, in the language the window is shown in.
+
+Texts are written in English where they are said: `tr("{plant} needs {room}", plant=..., room=...)`.
+The window installs a lookup (Qt's translations, resources/languages); without one, English is said.
+"""
+
+from __future__ import annotations
+
+from typing import Protocol
+
+#: The translation context all texts share.
+CONTEXT = "yardplan"
+
+
+class Lookup(Protocol):
+    """Finds a text in another language; the text itself where it is not known. `n` chooses the plural form."""
+
+    def __call__(self, text: str, n: int = -1) -> str: ...
+
+
+def _english(text: str, n: int = -1) -> str:
+    return text
+
+
+_lookup: Lookup = _english
+_point = "."
+
+
+def install(lookup: Lookup | None, *, decimal_point: str = ".") -> None:
+    """Say texts by this lookup from now on, and write decimals with this point; None is English again."""
+    global _lookup, _point
+    _lookup = lookup or _english
+    _point = decimal_point
+
+
+def tr(text: str, /, **values: object) -> str:
+    """The text in the language shown, its `{names}` filled in."""
+    said = _lookup(text) if text else text
+    return said.format(**values) if values else said
+
+
+def tr_n(one: str, many: str, n: int, /, **values: object) -> str:
+    """The text for a count: `tr_n("{n} plant", "{n} plants", n)`. `many` is the key of its translations."""
+    said = _lookup(many, n)
+    if said == many and n == 1:
+        said = one
+    return said.format(n=n, **values)
+
+
+def later(text: str) -> str:
+    """Mark a text that is said later by `tr`: for tables that are made before a language is chosen."""
+    return text
+
+
+def decimals(text: str) -> str:
+    """A number written by Python, with the decimal point of the language shown."""
+    return text if _point == "." else text.replace(".", _point)
