@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QSettings, QTimer
 from PySide6.QtGui import QFileOpenEvent
 from PySide6.QtWidgets import QApplication
 
+from yardplan.window.languages import in_force, speak
 from yardplan.window.main_window import MainWindow
 from yardplan.window.theme import Theme
 from yardplan.window.tidy import Tidy
@@ -35,6 +36,7 @@ class Application(QApplication):
 def start(path: Path | None) -> Application:
     """The application with its window shown, and the yard in it if one is named; not yet running."""
     app = Application(sys.argv[:1])
+    speak(in_force(QSettings()))
     theme = Theme(QSettings())
     theme.apply()
     window = MainWindow()

@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QDialog, QMenu
 
+from yardplan.language import tr
 from yardplan.window.actions import Command
+from yardplan.window.languages import LANGUAGES, choose, chosen
 from yardplan.window.theme import SCHEMES, Scheme, Theme
 
 if TYPE_CHECKING:
@@ -18,6 +20,10 @@ if TYPE_CHECKING:
     from yardplan.yard.planting import PlantKey
 
 _SCHEME_WORDS: dict[Scheme, str] = {"system": "As the &system", "light": "&Light", "dark": "&Dark"}
+
+
+#: A message of the status line stays so long, milliseconds.
+_STAYS_MS = 8000
 
 
 class PanelCommands:
@@ -31,6 +37,7 @@ class PanelCommands:
         self._findings()
         self._help()
         self.appearance = self._appearance()
+        self.languages = self._languages()
         window.open_yard.selection_changed.connect(self._refresh)
         window.open_yard.in_hand_changed.connect(self._refresh)
         self._refresh()
@@ -107,6 +114,26 @@ class PanelCommands:
 
     def _chooser(self, scheme: Scheme) -> Callable[[], object]:
         return lambda: self._theme().choose(scheme)
+
+    def _languages(self) -> QMenu:
+        """The language of the window, by its own name; spoken from the next start on."""
+        menu = QMenu(tr("&Language"), self._window)
+        group = QActionGroup(menu)
+        for code, name in {"system": tr("As the system"), **LANGUAGES}.items():
+            action = self._window.actions_.add(f"language {code}", Command(
+                words=name, does=self._speaker(code), check=False,
+                tip=tr("Language of the window: {name}, from the next start on", name=name)))
+            group.addAction(action)
+            menu.addAction(action)
+        self._window.actions_[f"language {chosen(self._window.settings)}"].setChecked(True)
+        self._window.menus["View"].addMenu(menu)
+        return menu
+
+    def _speaker(self, code: str) -> Callable[[], object]:
+        def speak() -> None:
+            choose(self._window.settings, code)
+            self._window.status.showMessage(tr("The language changes when yardplan is started again."), _STAYS_MS)
+        return speak
 
     def _refresh(self) -> None:
         """Commands about a plant need one, selected or in hand."""
