@@ -13,7 +13,7 @@ CONTEXT = "yardplan"
 
 
 class Lookup(Protocol):
-    """Finds a text in another language; the text itself where it is not known. `n` chooses the plural form."""
+    """Finds a text in another language; the text itself where it is not known. `n` chooses the plural."""
 
     def __call__(self, text: str, n: int = -1) -> str: ...
 
@@ -22,26 +22,28 @@ def _english(text: str, n: int = -1) -> str:
     return text
 
 
-_lookup: Lookup = _english
-_point = "."
+class _Spoken:
+    """The language of this process."""
+
+    lookup: Lookup = staticmethod(_english)
+    point = "."
 
 
 def install(lookup: Lookup | None, *, decimal_point: str = ".") -> None:
     """Say texts by this lookup from now on, and write decimals with this point; None is English again."""
-    global _lookup, _point
-    _lookup = lookup or _english
-    _point = decimal_point
+    _Spoken.lookup = staticmethod(lookup or _english)
+    _Spoken.point = decimal_point
 
 
 def tr(text: str, /, **values: object) -> str:
     """The text in the language shown, its `{names}` filled in."""
-    said = _lookup(text) if text else text
+    said = _Spoken.lookup(text) if text else text
     return said.format(**values) if values else said
 
 
 def tr_n(one: str, many: str, n: int, /, **values: object) -> str:
     """The text for a count: `tr_n("{n} plant", "{n} plants", n)`. `many` is the key of its translations."""
-    said = _lookup(many, n)
+    said = _Spoken.lookup(many, n)
     if said == many and n == 1:
         said = one
     return said.format(n=n, **values)
@@ -54,4 +56,4 @@ def later(text: str) -> str:
 
 def decimals(text: str) -> str:
     """A number written by Python, with the decimal point of the language shown."""
-    return text if _point == "." else text.replace(".", _point)
+    return text if _Spoken.point == "." else text.replace(".", _Spoken.point)

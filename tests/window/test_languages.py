@@ -1,4 +1,4 @@
-"""The window's languages: every text translated, names kept, the compiled file up to date, Qt asked at use."""
+"""The window's languages: every text translated, the compiled file up to date, Qt asked at use."""
 
 from __future__ import annotations
 

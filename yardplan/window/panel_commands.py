@@ -132,7 +132,8 @@ class PanelCommands:
     def _speaker(self, code: str) -> Callable[[], object]:
         def speak() -> None:
             choose(self._window.settings, code)
-            self._window.status.showMessage(tr("The language changes when yardplan is started again."), _STAYS_MS)
+            said = tr("The language changes when yardplan is started again.")
+            self._window.status.showMessage(said, _STAYS_MS)
         return speak
 
     def _refresh(self) -> None:
