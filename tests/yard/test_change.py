@@ -77,3 +77,11 @@ def test_going_back_swaps_added_and_removed(one: Yard, two: Yard) -> None:
     assert there.moved == back.moved
     assert there.whole == back.whole
     assert there.nothing == back.nothing
+
+
+def test_marks_and_prices_are_records_and_nothing_else_is() -> None:
+    marked = evolve(YARD, done={"x@apple@2027": "2027-05-01"}, prices={"stake": 4.5}, currency="EUR")
+    assert difference(YARD, marked).only_records
+    assert not difference(YARD, YARD).only_records
+    assert not difference(YARD, evolve(marked, rules={"x": 1.0})).only_records
+    assert not difference(YARD, edits.remove(marked, {"A2"})).only_records

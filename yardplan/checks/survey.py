@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from functools import cached_property
 from typing import Any
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from yardplan.checks.compass import compass
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
@@ -95,8 +95,11 @@ def survey_of(
 def moved_survey(survey: Survey, yard: Yard, change: Change, *, light: Any = None) -> Survey:
     """The survey after a change: while things only move, all that did not move is taken over.
 
-    After any other change the yard is surveyed anew, with the light of before unless a new one is given.
+    Marks of work done and prices leave all as it is. After any other change the yard is surveyed anew,
+    with the light of before unless a new one is given.
     """
+    if change.only_records:
+        return evolve(survey, yard=yard)
     rules = survey.rules if yard.rules is survey.yard.rules else Rules(yard.rules)
     shown = light if light is not None else survey.light
     if not change.only_moves:

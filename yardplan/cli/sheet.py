@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from collections.abc import Callable
 from datetime import date
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -57,10 +58,13 @@ def month_day(text: str) -> str:
 def run(args: argparse.Namespace) -> int:
     """Write the sheets; prints what was written."""
     try:
+        # All that draws is loaded here, so that a missing Qt is one line and not a fault half way.
+        for name in ("assembly", "pdf", "png", "svg"):
+            import_module(f"yardplan.sheets.{name}")
         from yardplan.sheets.paper import SheetError
     except ImportError as error:
         raise CommandError(
-            f"sheets need Qt, which does not load here: {error}; try yardplan doctor"
+            f"sheets need PySide6, which cannot be loaded here: {error}; see: yardplan doctor"
         ) from None
     try:
         written = _write(args)

@@ -48,9 +48,17 @@ _NO_LIGHT = (Note, Gate, Paving, Service, Container)
 
 def concerns_light(change: Change, yard: Yard) -> bool:
     """False when a change to `yard` leaves all light as it was: a note, a gate, a pipe."""
+    if change.only_records:
+        return False
     if change.removed or change.whole:
         return True
     return any(not isinstance(yard.find(key), _NO_LIGHT) for key in change.touched)
+
+
+def alike(one: Yard, other: Yard) -> bool:
+    """True when two yards differ in nothing that checks or light look at."""
+    change = difference(one, other)
+    return change.nothing or change.only_records
 
 
 def full_check(
@@ -213,6 +221,9 @@ class LiveChecks(QObject):
 
     def follow(self, change: Change) -> None:
         """Take up a change of the shown yard; `announce` tells of it once the change itself is known."""
+        if change.only_records and not self._owner.on_trial:
+            self._carry_over(change)
+            return
         self._refiner.cancel()
         if not self._anything_there():
             self._survey, self.findings, self.light = None, (), None
@@ -238,6 +249,17 @@ class LiveChecks(QObject):
             self._ask_full()
         else:
             self._follow_light(change)
+
+    def _carry_over(self, change: Change) -> None:
+        """Work ticked off, or a price: all that was worked out holds, and what is under way goes on."""
+        from yardplan.checks.survey import moved_survey
+
+        yard = self._owner.shown_yard
+        if self._survey is not None:
+            self._survey = moved_survey(self._survey, yard, change)
+        last = self._last
+        if last is not None and alike(last.survey.yard, yard):
+            self._last = evolve(last, survey=evolve(last.survey, yard=yard))
 
     def _recall(self) -> bool:
         """True when this very yard was worked out last: a gesture was dropped, nothing is to be done."""
@@ -313,6 +335,8 @@ class LiveChecks(QObject):
     def _take_full(self, answer: FullAnswer) -> None:
         """Coarse answers of a year left behind meanwhile are shown too, pale: the slider is followed."""
         owner = self._owner
+        if answer.survey.yard is not owner.shown_yard and alike(answer.survey.yard, owner.shown_yard):
+            answer = evolve(answer, survey=evolve(answer.survey, yard=owner.shown_yard))
         now = answer.survey.yard is owner.shown_yard and answer.survey.stand.year == owner.year
         self.light, self.light_fresh, self.dragged_ground = answer.light, now, None
         if now:

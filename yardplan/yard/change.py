@@ -9,6 +9,8 @@ from yardplan.yard.yard import COLLECTIONS, Thing, Yard
 
 #: The fields of a yard that are not lists of things.
 _WHOLE = tuple(f.name for f in fields(Yard) if f.name not in COLLECTIONS)
+#: What is kept of work and prices: no check, no light and no date hangs on it.
+_RECORDS = frozenset({"done", "prices", "currency"})
 
 
 @frozen(kw_only=True)
@@ -30,6 +32,11 @@ class Change:
     def only_moves(self) -> bool:
         """True when things only moved: checks that do not look at places can be skipped."""
         return bool(self.moved) and not (self.added or self.removed or self.altered or self.whole)
+
+    @property
+    def only_records(self) -> bool:
+        """True when only marks of work done or prices changed: checks, light and dates stay as they are."""
+        return bool(self.whole) and self.whole <= _RECORDS and not (self.touched or self.removed)
 
     @property
     def touched(self) -> frozenset[str]:

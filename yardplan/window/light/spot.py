@@ -133,7 +133,7 @@ class SunSpot(QObject):
 
     def _shown(self, change: Change) -> None:
         """The yard changed: the same spot again."""
-        if self.place is not None and (change.touched or change.removed or change.whole):
+        if self.place is not None and not (change.nothing or change.only_records):
             self._ask_if_watched()
 
     def _moment_changed(self) -> None:

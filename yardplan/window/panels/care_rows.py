@@ -19,8 +19,6 @@ from yardplan.yard.change import Change
 
 #: Role under which a row hands out its CareLine.
 LINE_ROLE = int(Qt.ItemDataRole.UserRole) + 1
-#: Fields of a yard that change no date of its care.
-_NO_DATES = frozenset({"done", "prices", "currency"})
 
 View = Literal["month", "year", "refused"]
 
@@ -220,8 +218,7 @@ class CareRows(QAbstractListModel):
     def _shown(self, change: Change) -> None:
         if self._open_yard.on_trial or self._plan is None:
             return
-        things = change.added or change.removed or change.altered or change.moved
-        if not things and change.whole <= _NO_DATES:
+        if change.only_records:
             self._remark()  # cheap, and rows keep their place
         else:
             self.reckon()
