@@ -57,3 +57,13 @@ def later(text: str) -> str:
 def decimals(text: str) -> str:
     """A number written by Python, with the decimal point of the language shown."""
     return text if _Spoken.point == "." else text.replace(".", _Spoken.point)
+
+
+def mid_sentence(text: str) -> str:
+    """A text as it stands within a sentence: English begins it small; elsewhere it is written as it is."""
+    return text[:1].lower() + text[1:] if _Spoken.lookup is _english else text
+
+
+def percent(share: float) -> str:
+    """A share from 0 to 1 in whole percent: `85%`."""
+    return tr("{n}%", n=f"{share:.0%}"[:-1])
