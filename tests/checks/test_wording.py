@@ -6,7 +6,7 @@ from support.builders import plant, yard_of
 from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.run import CHECKS
 from yardplan.checks.spacing import CHECK as SPACING
-from yardplan.checks.wording import checks_by_name, figure_text, names_of, say
+from yardplan.checks.wording import checks_by_name, figure_text, names_of, say, severity_of
 from yardplan.yard.ground import Building, StandingTree
 
 
@@ -89,3 +89,22 @@ def test_every_kind_has_a_sentence_and_a_way_out():
 def test_checks_by_name_has_them_all():
     assert set(checks_by_name()) == {check.name for check in CHECKS}
     assert checks_by_name()["spacing"] is SPACING
+
+
+@pytest.mark.parametrize(
+    ("check", "kind", "source", "severity"),
+    [
+        ("spacing", "overlap", "spacing-too-close", "growth"),
+        ("clearance", "buried", "service-small", "safety"),
+        ("clearance", "building", "structure-low", "damage"), ("spacing", "crown_wall", "wall-gap", "care"),
+        # No rule of the table stands behind these: a law of a country, a call, a published pair.
+        ("clearance", "law", "french-civil-code-671", "law"),
+        ("clearance", "ask_first", "one-call-new-york", "law"),
+        ("ribes law", "barred", "ribes-trade-list", "law"),
+        ("pollination", "half", "niab-pollen-compatibility", "growth"),
+    ],
+)
+def test_what_is_at_stake(check: str, kind: str, source: str, severity: str):
+    finding = Finding(check=check, kind=kind, weight=Weight.CAUTION, things=("A1",), source=source)
+    assert severity_of(finding) == severity
+    assert say(finding, NAMES).stake == severity

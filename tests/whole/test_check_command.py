@@ -40,6 +40,7 @@ def test_conflicts_give_exit_1_and_a_table(crowded: Path):
     assert "Test yard, at full size" in done.stdout
     assert "Liberty (A1) and Liberty (A2) stand 2.0 m apart" in done.stdout
     assert "Move Liberty (A2)" in done.stdout
+    assert "conflict growth spacing " in done.stdout
 
 
 def test_json_has_the_promised_fields(crowded: Path):
@@ -53,7 +54,7 @@ def test_json_has_the_promised_fields(crowded: Path):
         assert isinstance(finding["source"], str)
     spacing = next(f for f in findings if f["check"] == "spacing")
     assert spacing["things"] == ["A1", "A2"]
-    assert spacing["weight"] == "conflict"
+    assert (spacing["weight"], spacing["severity"]) == ("conflict", "growth")
     assert spacing["figures"]["distance"]["value"] == pytest.approx(2.0)
     assert {f["check"] for f in findings} >= {"spacing", "pollination"}
 

@@ -57,7 +57,7 @@ def test_model_keeps_qts_rules(listed: FindingsList, qtmodeltester) -> None:
 def test_every_card_says_what_how_much_and_the_way_out(listed: FindingsList) -> None:
     row = row_about(listed, "A1", "A2")
     assert row.finding.weight is Weight.CONFLICT
-    assert row.spoken.startswith("Conflict. ")
+    assert row.spoken.startswith("Conflict, growth. ")
     assert "2.0 m" in row.said.message
     assert f"What clears it: {row.said.clears.rstrip('.')}" in row.spoken
     assert row.said.source_text
@@ -69,7 +69,7 @@ def test_counts_tell_the_findings_by_weight(listed: FindingsList) -> None:
     assert counts[Weight.CONFLICT] >= 2
     assert listed.counts.accessibleName().startswith(count_text(Weight.CONFLICT, counts[Weight.CONFLICT]))
     assert [count_text(Weight.CONFLICT, n) for n in (0, 1, 2)] == ["0 conflicts", "1 conflict", "2 conflicts"]
-    assert count_text(Weight.ADVICE, 2) == "2 advice"
+    assert [count_text(Weight.ADVICE, n) for n in (1, 11)] == ["1 piece of advice", "11 pieces of advice"]
 
 
 def test_rows_keep_their_place_during_a_drag_and_mark_what_changed(listed: FindingsList) -> None:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from attrs import field, frozen
 
-from yardplan.checks.finding import Finding
+from yardplan.checks.finding import Finding, Severity
 
 if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
@@ -33,6 +33,8 @@ class Check:
     `near` True: quick, run whole on every drag frame. `places` False: its findings do not depend on
     where things stand, so it is skipped while things only move. `light` True: it reads the light report.
     `keeps` True: it takes over what it found of the stand before, so its first run tells nothing of the next.
+    `severities` what is at stake in findings whose source is no rule of the table, by kind; `severity` in the
+    others of them.
     """
 
     name: str
@@ -43,3 +45,5 @@ class Check:
     places: bool = True
     light: bool = False
     keeps: bool = False
+    severity: Severity = "growth"
+    severities: Mapping[str, Severity] = field(factory=dict)

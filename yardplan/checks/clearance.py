@@ -39,4 +39,6 @@ CHECK = Check(
     title="Clear of buildings, lines and neighbours",
     run=run,
     wording={kind: words for part in _PARTS for kind, words in part.WORDING.items()},
+    severity="care",
+    severities={"law": "law", "ask_first": "law"},
 )

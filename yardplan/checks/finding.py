@@ -16,6 +16,10 @@ Measure = Literal[
 ]
 
 
+#: What is at stake: a legal demand, someone's safety, lasting damage, awkward upkeep, or growth and crop.
+Severity = Literal["law", "safety", "damage", "care", "growth"]
+
+
 class Weight(Enum):
     """How much a finding matters."""
 

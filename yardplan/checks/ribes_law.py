@@ -66,6 +66,7 @@ CHECK = Check(
     run=run,
     near=False,
     places=False,
+    severity="law",
     wording={
         "barred": Wording(
             "{law}. They host the blister rust of white pines: {things}.",

@@ -6,16 +6,14 @@ import csv
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
-from typing import Literal, get_args
+from typing import get_args
 
 from attrs import field, frozen
 
-from yardplan.checks.finding import Figure, Measure
+from yardplan.checks.finding import Figure, Measure, Severity
 from yardplan.plants.limits import LIMIT_FILES
 from yardplan.shipped import resource
 from yardplan.units import FOOT, INCH, POUND, US_GALLON
-
-Severity = Literal["law", "safety", "damage", "care", "growth"]
 
 #: What one of the unit is in base units, and the measure of the result.
 UNITS: dict[str, tuple[float, Measure]] = {

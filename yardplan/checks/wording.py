@@ -15,9 +15,10 @@ from attrs import frozen
 
 from yardplan import units as measures
 from yardplan.checks.check import Check, Wording
-from yardplan.checks.finding import Figure, Finding
-from yardplan.checks.rules import RuleError, shipped_rules
+from yardplan.checks.finding import Figure, Finding, Severity
+from yardplan.checks.rules import RuleError, shipped_figures, shipped_rules
 from yardplan.checks.survey import Survey
+from yardplan.language import later, tr
 from yardplan.plants.cultivar import MEMORY
 from yardplan.plants.sources import written_out
 from yardplan.units import System
@@ -30,12 +31,16 @@ _PART = re.compile(r"\[([^\[\]]*)\]")
 
 @frozen
 class Said:
-    """A finding in words: a short title, what is wrong with its figure, what clears it, by which rule."""
+    """A finding in words: a short title, what is wrong with its figure, what clears it, by which rule.
+
+    `stake` names its severity: law, safety, damage, care or growth.
+    """
 
     title: str
     message: str
     clears: str
     source_text: str
+    stake: str = ""
 
 
 def _count(value: float) -> str:
@@ -135,6 +140,22 @@ def cited(source_id: str) -> str:
     return written_out((source_id,))[0]
 
 
+#: The severities as they are shown.
+STAKE_WORDS: Mapping[Severity, str] = {
+    "law": later("law"), "safety": later("safety"), "damage": later("damage"), "care": later("care"),
+    "growth": later("growth"),
+}
+
+
+def severity_of(finding: Finding) -> Severity:
+    """What is at stake: by the rule behind the finding, else as its check says."""
+    rule = shipped_figures().get(finding.source)
+    if rule is not None:
+        return rule.severity
+    check = checks_by_name()[finding.check]
+    return check.severities.get(finding.kind, check.severity)
+
+
 def say(finding: Finding, names: Mapping[str, str], units: System = "metric") -> Said:
     """Put a finding into words. `names`: see `names_of`. Raises RuleError when the kind has no wording."""
     try:
@@ -144,7 +165,7 @@ def say(finding: Finding, names: Mapping[str, str], units: System = "metric") ->
     holes = _holes(finding, names, units)
     return Said(
         _filled(wording.title or finding.kind, holes), _filled(wording.message, holes),
-        _filled(wording.clears, holes), source_text(finding),
+        _filled(wording.clears, holes), source_text(finding), tr(STAKE_WORDS[severity_of(finding)]),
     )
 
 

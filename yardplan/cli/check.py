@@ -9,7 +9,7 @@ from typing import Any
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.run import counts, findings
 from yardplan.checks.survey import Survey, survey_of
-from yardplan.checks.wording import names_of, say
+from yardplan.checks.wording import names_of, say, severity_of
 from yardplan.cli.output import CommandError, print_json
 from yardplan.files.errors import YardFileError
 from yardplan.files.reading import read_yard
@@ -76,7 +76,8 @@ def _one(finding: Finding, names: dict[str, str], system: System) -> dict[str, A
     said = say(finding, names, system)
     return {
         "check": finding.check, "kind": finding.kind, "weight": finding.weight.value,
-        "things": list(finding.things), "title": said.title, "message": said.message,
+        "severity": severity_of(finding), "things": list(finding.things),
+        "title": said.title, "message": said.message,
         "figures": {
             name: {"value": figure.value, "measure": figure.measure}
             for name, figure in finding.figures.items()
@@ -86,7 +87,7 @@ def _one(finding: Finding, names: dict[str, str], system: System) -> dict[str, A
 
 
 def print_findings(survey: Survey, found: list[Finding], system: System) -> None:
-    """Print the findings for a person, grouped by weight, each with what would clear it."""
+    """Print the findings for a person, grouped by weight, each with what is at stake and what clears it."""
     names = names_of(survey)
     year = "at full size" if survey.stand.year is None else f"in year {survey.stand.year}"
     tally = counts(found)
@@ -94,7 +95,7 @@ def print_findings(survey: Survey, found: list[Finding], system: System) -> None
     print(f"{survey.yard.site.name}, {year}: {summary}")
     for finding in found:
         said = say(finding, names, system)
-        head = f"{finding.weight.value:<9}{finding.check:<13}"
+        head = f"{finding.weight.value:<9}{severity_of(finding):<7}{finding.check:<13}"
         indent = " " * len(head)
         print(textwrap.fill(head + said.message, _WIDTH, subsequent_indent=indent))
         print(textwrap.fill(indent + said.clears, _WIDTH, subsequent_indent=indent))

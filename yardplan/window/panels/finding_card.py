@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from yardplan.checks.finding import Weight
-from yardplan.window.panels.finding_rows import ROW_ROLE, WEIGHT_WORDS, Row
+from yardplan.window.panels.finding_rows import ROW_ROLE, Row
 from yardplan.window.panels.parts import SIGN_OF, draw_sign, kept_together
 from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font
 
@@ -57,7 +57,7 @@ def _height(text: str, size: int, bold: bool, width: int) -> int:
 
 
 def _weight_width(row: Row) -> int:
-    return QFontMetrics(font(SMALL)).horizontalAdvance(WEIGHT_WORDS[row.finding.weight].lower()) + 4
+    return QFontMetrics(font(SMALL)).horizontalAdvance(row.told.lower()) + 4
 
 
 class FindingCard(QStyledItemDelegate):
@@ -115,10 +115,9 @@ class FindingCard(QStyledItemDelegate):
         left, top = box.left() + _LEFT, box.top() + _PAD - 1
         sign = "good" if row.cleared else SIGN_OF[row.finding.weight]
         draw_sign(painter, QRectF(left, top + 3, _SIGN, _SIGN), sign, c)
-        word = WEIGHT_WORDS[row.finding.weight].lower()
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
-        painter.drawText(QRect(left, top, width, 16), int(Qt.AlignmentFlag.AlignRight), word)
+        painter.drawText(QRect(left, top, width, 16), int(Qt.AlignmentFlag.AlignRight), row.told.lower())
         title = QRect(
             left + _SIGN + 6, top, width - _SIGN - 6 - _weight_width(row), self._title_height(row, width)
         )

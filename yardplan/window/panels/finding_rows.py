@@ -9,13 +9,16 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.wording import Said, names_of, say
+from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.yard.change import Change
 
 #: Role under which a row hands out its Row.
 ROW_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 
-WEIGHT_WORDS = {Weight.CONFLICT: "Conflict", Weight.CAUTION: "Caution", Weight.ADVICE: "Advice"}
+WEIGHT_WORDS = {
+    Weight.CONFLICT: later("Conflict"), Weight.CAUTION: later("Caution"), Weight.ADVICE: later("Advice"),
+}
 
 
 @frozen(kw_only=True)
@@ -33,9 +36,14 @@ class Row:
         return not self.finding.fresh
 
     @property
+    def told(self) -> str:
+        """How much it matters and what is at stake: `Conflict, safety`."""
+        return tr("{weight}, {stake}", weight=tr(WEIGHT_WORDS[self.finding.weight]), stake=self.said.stake)
+
+    @property
     def spoken(self) -> str:
         """Everything in one sentence run, for screen readers."""
-        parts = [WEIGHT_WORDS[self.finding.weight], self.said.title, self.said.message]
+        parts = [self.told, self.said.title, self.said.message]
         if self.cleared:
             parts.append("cleared")
         elif self.changed:

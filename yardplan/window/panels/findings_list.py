@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
 
 from yardplan.checks.finding import Finding, Weight
+from yardplan.language import tr_n
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.finding_card import FindingCard
 from yardplan.window.panels.finding_rows import FindingRows, Row
@@ -21,9 +22,12 @@ _EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner wil
 
 
 def count_text(weight: Weight, number: int) -> str:
-    """`3 conflicts`, `1 caution`, `4 advice`."""
-    plural = "s" if number != 1 and weight is not Weight.ADVICE else ""
-    return f"{number} {weight.value}{plural}"
+    """`3 conflicts`, `1 caution`, `4 pieces of advice`."""
+    if weight is Weight.CONFLICT:
+        return tr_n("{n} conflict", "{n} conflicts", number)
+    if weight is Weight.CAUTION:
+        return tr_n("{n} caution", "{n} cautions", number)
+    return tr_n("{n} piece of advice", "{n} pieces of advice", number)
 
 
 PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
