@@ -110,24 +110,11 @@ def test_plants_as_json_and_words_that_find_nothing() -> None:
     assert run("plants", "no such fruit").returncode == 0
 
 
-def test_doctor_names_what_is_missing() -> None:
-    done = run("doctor")
-    assert (done.returncode, done.stderr) == (0, "")
-    for part in ("Python", "PySide6", "shapely", "numpy", "screen", "shipped files"):
-        assert part in done.stdout
-
-
 @pytest.mark.parametrize("name", ["plan.geojson", "plan.csv", "plan.dxf"])
 def test_export_writes_each_format(tmp_path: Path, name: str) -> None:
     done = run("export", FIRST, str(tmp_path / name))
     assert (done.returncode, done.stderr) == (0, "")
     assert (tmp_path / name).stat().st_size > 500
-
-
-def test_a_sheet_without_a_screen(tmp_path: Path) -> None:
-    done = run("sheet", FIRST, "-o", str(tmp_path / "plan.pdf"))
-    assert done.returncode == 0, done.stderr
-    assert (tmp_path / "plan.pdf").read_bytes().startswith(b"%PDF")
 
 
 def test_settled_yard_is_written_and_has_fewer_conflicts(tmp_path: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -35,7 +36,7 @@ def test_without_a_screen_it_says_so_in_one_line_and_prints_the_check() -> None:
         "No display was found, so no window can open; here is this yard's check."
     ]
     assert done.stdout == start("check", str(SAMPLE)).stdout
-    assert "conflict spacing" in done.stdout
+    assert re.search(r"^conflict .*spacing", done.stdout, re.M)
 
 
 @pytest.mark.parametrize(
@@ -51,28 +52,4 @@ def test_faults_are_one_line_and_exit_2(words: tuple[str, ...], said: str) -> No
     assert done.returncode == 2
     assert said in done.stderr
     assert len(done.stderr.strip().splitlines()) == 1
-    assert "Traceback" not in done.stderr
-
-
-def test_the_window_opens_on_a_yard_and_closes(tmp_path: Path) -> None:
-    program = (
-        "import sys\n"
-        "from PySide6.QtCore import QTimer\n"
-        "import yardplan.window.main_window as m\n"
-        "build = m.MainWindow.build_side\n"
-        "def built(self):\n"
-        "    build(self)\n"
-        "    print(self.windowTitle(), len(self.open_yard.findings) > 0)\n"
-        "    QTimer.singleShot(0, self.close)\n"
-        "m.MainWindow.build_side = built\n"
-        "from yardplan.cli import main\n"
-        f"sys.exit(main([{str(SAMPLE)!r}]))\n"
-    )
-    done = subprocess.run(
-        [sys.executable, "-c", program], capture_output=True, text=True, timeout=120, check=False,
-        env={**os.environ, "PYTHONPATH": str(ROOT), "QT_QPA_PLATFORM": "offscreen", "HOME": str(tmp_path)},
-    )
-    assert done.returncode == 0, done.stderr
-    assert "first_orchard.yard" in done.stdout
-    assert "True" in done.stdout
     assert "Traceback" not in done.stderr
