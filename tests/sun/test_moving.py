@@ -117,6 +117,12 @@ def test_dragging_a_corner_and_turning() -> None:
     _drag(yard, stand, ("A5", "R"), edits.rotate(yard, ("A5", "R"), (12.0, 8.0), 33.0))
 
 
+@pytest.mark.parametrize("ids", [(), ("A3",)], ids=str)
+def test_dragging_a_corner_of_the_lot(ids: tuple[str, ...]) -> None:
+    yard, stand = _yard()
+    _drag(yard, stand, ids, edits.move(edits.move_corner(yard, "lot", 2, (27.5, 22.0)), ids, (1.0, 0.5)))
+
+
 @settings(max_examples=10, deadline=None)
 @given(st.floats(-10, 10), st.floats(-10, 10), st.integers(0, 13))
 def test_any_move_of_a_plant_equals_scratch(dx: float, dy: float, number: int) -> None:

@@ -162,17 +162,24 @@ class MovingGround:
 
     def __init__(self, scene: Scene, ids: Collection[str], wanted: Wanted, detail: Detail = "live", *,
                  cell: float | None = None) -> None:
-        self.ids, self.wanted = frozenset(ids), wanted
+        self.ids, self.wanted, self._size = frozenset(ids), wanted, (detail, cell)
         self.grid = grid_over(scene.bounds, detail, cell)
         self._parts = _parts(scene, wanted, detail)
-        self._each = [
+        self._each = self._grounds(scene)
+
+    def _grounds(self, scene: Scene) -> list[list[MovingField]]:
+        return [
             [MovingField(looked.all_casters(without=self.ids), p.beams, p.weights, self.grid)
              for p in self._parts]
-            for looked in _scenes(scene, wanted.planting)
+            for looked in _scenes(scene, self.wanted.planting)
         ]
 
     def field(self, scene: Scene) -> GroundField:
-        """The ground with the things where they are in `scene`."""
+        """The ground with the things where they are in `scene`; over the lot as it is there."""
+        grid = grid_over(scene.bounds, *self._size)
+        if grid != self.grid:
+            self.grid = grid
+            self._each = self._grounds(scene)
         scenes = _scenes(scene, self.wanted.planting)
         each = [
             [part.with_casters(looked.casters_of(self.ids)) for part in fields]

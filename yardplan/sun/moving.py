@@ -250,18 +250,25 @@ class Drag:
 
     def __init__(self, scene: Scene, ids: Collection[str], detail: Detail = "live", *,
                  cell: float | None = None, positions: Positions | None = None) -> None:
-        self.ids, self.detail = frozenset(ids), detail
+        self.ids, self.detail, self._cell = frozenset(ids), detail, cell
         self.setting = setting_of(scene, positions or season_positions(scene.site, detail))
         self.grid = grid_over(scene.bounds, detail, cell)
-        season = self.setting.sun.weights[0]
+        sun, season = self.setting.sun, self.setting.sun.weights[0]
         counted = season > 0.0
-        beams = beams_of(self.setting.sun.true[counted], self.setting.sun.months[counted], scene.gradient)
-        rest = scene.all_casters(without=self.ids)
-        self.ground = MovingField(rest, beams, season[counted], self.grid)
+        self._beams = beams_of(sun.true[counted], sun.months[counted], scene.gradient)
+        self._weights = season[counted]
+        self.ground = self._ground(scene)
         self.lights = MovingLight(scene, self.ids, self.setting, samples(detail))
 
+    def _ground(self, scene: Scene) -> MovingField:
+        return MovingField(scene.all_casters(without=self.ids), self._beams, self._weights, self.grid)
+
     def field(self, scene: Scene) -> GroundField:
-        """The ground with the things where they are now."""
+        """The ground with the things where they are now; over the lot as it is now."""
+        grid = grid_over(scene.bounds, self.detail, self._cell)
+        if grid != self.grid:
+            self.grid = grid
+            self.ground = self._ground(scene)
         hours = self.ground.with_casters(scene.casters_of(self.ids))
         return GroundField(
             grid=self.grid, hours=hours, open_hours=self.setting.totals["season"]

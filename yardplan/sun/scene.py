@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Collection, Iterable, Mapping
 from functools import partial
 from itertools import pairwise
+from typing import TypeVar
 
 import numpy as np
 from attrs import evolve, frozen
@@ -32,8 +33,11 @@ from yardplan.sun.season import Positions
 from yardplan.sun.targets import Kind, Target
 from yardplan.yard.ground import Barrier, Outline, Point
 from yardplan.yard.planting import Planting, Row
+from yardplan.yard.positions import Named, chosen
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
+
+N = TypeVar("N", bound=Named)
 
 #: Names under which the sky line and the slope take light.
 HORIZON, SLOPE = "horizon", "slope"
@@ -226,40 +230,33 @@ def _bounds(yard: Yard) -> tuple[float, float, float, float]:
 
 def _casters_by_id(yard: Yard, stand: Stand, only: Collection[str] | None) -> dict[str, tuple[Caster, ...]]:
     gradient, site = gradient_of(yard.site), yard.site
-    wanted = _Wanted(only)
     found: dict[str, tuple[Caster, ...]] = {}
-    for building in filter(wanted, yard.buildings):
+    for building in _picked(yard.buildings, only):
         found[building.id] = tuple(building_casters(building, gradient))
-    for barrier in filter(wanted, yard.barriers):
+    for barrier in _picked(yard.barriers, only):
         found[barrier.id] = tuple(barrier_casters(barrier, barrier_light(barrier, site)))
-    for plant in filter(wanted, stand.plants):
+    for plant in _picked(stand.plants, only):
         found[plant.id] = tuple(plant_casters(plant, site, gradient))
-    for row in filter(wanted, stand.rows):
+    for row in _picked(stand.rows, only):
         found[row.id] = tuple(row_casters(row, site))
     return found
 
 
-@frozen
-class _Wanted:
-    """Picks things by id; all where no ids are given."""
-
-    ids: Collection[str] | None
-
-    def __call__(self, thing: object) -> bool:
-        return self.ids is None or getattr(thing, "id", "") in self.ids
+def _picked(things: tuple[N, ...], only: Collection[str] | None) -> Iterable[N]:
+    """The things named; all where no ids are given."""
+    return things if only is None else chosen(things, only)
 
 
 def _subjects_by_id(
     stand: Stand, site: Site, gradient: Point, only: Collection[str] | None
 ) -> dict[str, Subject]:
-    wanted = _Wanted(only)
     found = {
         plant.id: Subject(plant.id, "plant", partial(plant_target, plant, site, gradient))
-        for plant in filter(wanted, stand.plants) if plant.planted
+        for plant in _picked(stand.plants, only) if plant.planted
     }
-    for row in filter(wanted, stand.rows):
+    for row in _picked(stand.rows, only):
         found[row.id] = Subject(row.id, "row", partial(row_target, row))
-    for bed in filter(wanted, stand.beds):
+    for bed in _picked(stand.beds, only):
         found[bed.id] = Subject(bed.id, "bed", partial(bed_target, bed))
     return found
 
@@ -284,10 +281,14 @@ def before_planting(scene: Scene) -> Scene:
 def moved_scene(scene: Scene, yard: Yard, stand: Stand, ids: Collection[str]) -> Scene:
     """The scene after the things named moved or changed; everything else is taken over.
 
-    A changed site or lot needs `scene_of`.
+    A changed site needs `scene_of`.
     """
     fresh = _casters_by_id(yard, stand, ids)
     wanted = _subjects_by_id(stand, yard.site, scene.gradient, ids)
-    casters = {key: parts for key, parts in scene.casters.items() if key not in ids or key in fresh}
-    subjects = {key: one for key, one in scene.subjects.items() if key not in ids or key in wanted}
-    return evolve(scene, casters=casters | fresh, subjects=subjects | wanted)
+    casters, subjects = dict(scene.casters), dict(scene.subjects)
+    for key in ids:
+        if key not in fresh:
+            casters.pop(key, None)
+        if key not in wanted:
+            subjects.pop(key, None)
+    return evolve(scene, bounds=_bounds(yard), casters=casters | fresh, subjects=subjects | wanted)
