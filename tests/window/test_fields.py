@@ -13,7 +13,7 @@ from yardplan.window.panels.entry import ChoiceEntry, TextEntry
 from yardplan.window.panels.field_plans import PLANS, value_at
 from yardplan.window.panels.fields import Fields
 from yardplan.yard.ground import Barrier, Building, Gate, Note, Paving, Service, StandingTree
-from yardplan.yard.planting import Bed, Container, PlantKey, Row
+from yardplan.yard.planting import Bed, Container, Earlier, PlantKey, Row
 from yardplan.yard.yard import COLLECTIONS, Yard
 
 Opened = Callable[[Yard], OpenYard]
@@ -271,3 +271,70 @@ def test_f2_puts_the_cursor_into_the_first_field(fields: Fields) -> None:
     open_yard_of(fields).select({"G1"})
     fields.focus_first()
     assert fields.grid.entries["name"].focusProxy().hasFocus()
+
+
+@pytest.mark.parametrize(
+    ("thing_id", "path", "typed", "fault"),
+    [
+        ("D1", "depth", "-0.1 m", "-0.10 m is outside 0.05 m to 2.00 m"),
+        ("S1", "depth", "-1", "-1.00 m is outside 0.00 m to 20.00 m"),
+        ("K1", "soil.ph", "0", "0 is outside 3 to 10"), ("D1", "soil.ph", "nan", "nan is outside 3 to 10"),
+        ("A1", "@x", "99999", "99999.00 m is outside -2000.00 m to 2000.00 m"),
+        ("A1", "@y", "-5", "-5.00 m is outside the lot: 0.00 m to 20.00 m here"),
+        ("R1", "@x", "27", "27.00 m is outside the lot: 0.00 m to 24.00 m here"),
+        ("F1", "@length", "31", "31.00 m leaves the lot: 30.00 m at most"),
+        ("R1", "planted", "1066", "1066 is outside 1800 to 2200"),
+        ("R1", "count", "0", "0 is outside 1 to 2000"),
+        ("A1", "earlier", "2024", "'2024' names no kind: write for example tomato 2024; apple"),
+        ("A1", "earlier", "apple 15", "15 is outside 1800 to 2200"),
+    ],
+)
+def test_what_cannot_be_is_refused_at_the_field(
+    fields: Fields, qtbot: QtBot, thing_id: str, path: str, typed: str, fault: str
+) -> None:
+    open_yard = open_yard_of(fields)
+    before = open_yard.yard
+    open_yard.select({thing_id})
+    assert type_into(fields, qtbot, path, typed).fault == fault
+    assert open_yard.yard is before
+    assert not open_yard.on_trial
+
+
+def test_a_corner_is_not_typed_out_of_the_lot(fields: Fields) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"D1"})
+    fields.corners.set_open(True)
+    entry = fields.corner_grid.entries["@x.1"]
+    entry.entered.emit(30.5)
+    assert entry.fault == "30.50 m is outside the lot: 0.00 m to 30.00 m here"
+    entry.entered.emit(30.0)
+    assert open_yard.yard.beds[0].outline[1] == (30.0, 12.0)
+
+
+def test_what_stands_outside_may_be_typed_back_step_by_step(fields: Fields, qtbot: QtBot) -> None:
+    from yardplan.yard import edits
+
+    open_yard = open_yard_of(fields)
+    open_yard.commit("Drag", edits.move(open_yard.yard, {"A1"}, (30.0, 30.0)))
+    open_yard.select({"A1"})
+    type_into(fields, qtbot, "@x", "10")
+    type_into(fields, qtbot, "@y", "10")
+    assert open_yard.yard.plantings[0].place == (10.0, 10.0)
+
+
+def test_what_grew_before_is_typed_and_decides(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+
+    def told() -> set[str]:
+        return {f.kind for f in open_yard.findings if f.check == "rotation"}
+
+    open_yard.select({"R1"})
+    entry = type_into(fields, qtbot, "earlier", "potato until 2024;  red raspberry", done=False)
+    assert entry.echo_label.text() == "= potato until 2024; red raspberry, year not known"
+    qtbot.keyClick(entry.line, Qt.Key.Key_Return)
+    assert entry.line.text() == "potato 2024; red raspberry"
+    assert open_yard.yard.rows[0].earlier == (Earlier(crop="potato", until=2024), Earlier(crop="red raspberry"))
+    assert open_yard.undo_stack.count() == 1
+    qtbot.waitUntil(lambda: told() == {"wilt", "replant"})
+    type_into(fields, qtbot, "earlier", "maize 2025")
+    qtbot.waitUntil(lambda: told() == set())

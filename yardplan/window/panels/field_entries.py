@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QCompleter
 
 from yardplan.plants.catalogue import Catalogue
 from yardplan.units import US_GALLON, System
+from yardplan.window.panels import history_entry
 from yardplan.window.panels.entry import (
     CheckEntry,
     ChoiceEntry,
@@ -152,6 +153,7 @@ def reading_of(plan: FieldPlan, units: System) -> Reading:
         "day": lambda: day_reading(optional=plan.optional),
         "time zone": lambda: Reading(read_time_zone, lambda value: value or ""),
         "skyline": lambda: Reading(read_skyline, say_skyline),
+        "earlier": lambda: history_entry.READING,
         "zone": lambda: Reading(_zone, lambda value: value or ""),
     }
     return makers[plan.sort]()

@@ -11,6 +11,7 @@ from typing import Any, Literal, get_args
 
 from attrs import evolve, frozen
 
+from yardplan.language import later
 from yardplan.units import System, format_length
 from yardplan.yard.ground import (
     Barrier,
@@ -32,7 +33,7 @@ from yardplan.yard.yard import Thing, Yard
 
 Sort = Literal[
     "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock",
-    "form", "container", "day", "zone", "time zone", "skyline", "tree",
+    "form", "container", "day", "zone", "time zone", "skyline", "tree", "earlier",
 ]
 Choices = tuple[tuple[Any, str], ...]
 
@@ -115,6 +116,11 @@ SOIL: tuple[FieldPlan, ...] = (
     ),
     _choice("Drainage", "soil.drainage", _words(Drainage, unknown="not known")),
 )
+_EARLIER = FieldPlan(
+    name=later("Grew here before"), path="earlier", sort="earlier", optional=True, empty=later("not told"),
+    tip=later("What stood on this spot, with its last year: tomato 2024; apple. It tells of wilt left in the "
+              "ground and of the same fruit in the same hole"),
+)
 _ROOTSTOCK = FieldPlan(name="Rootstock", path="rootstock", sort="rootstock")
 _FORM = FieldPlan(name="Form", path="form", sort="form")
 
@@ -126,7 +132,7 @@ def _height(path: str = "height", *, optional: bool = False, high: float = 60.0,
 PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
     Planting: (
         FieldPlan(name="Variety", path="plant", sort="plant"),
-        _ROOTSTOCK, _FORM, _PLANTED,
+        _ROOTSTOCK, _FORM, _PLANTED, _EARLIER,
         FieldPlan(name="Spread", path="spread", sort="length", low=0.1, high=40, optional=True,
                   tip="Your own figure for full size; left empty, the catalogue's is used"),
         _height(optional=True, tip="Your own figure for full size; left empty, the catalogue's is used"),
@@ -139,7 +145,7 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
         FieldPlan(name="Variety", path="plant", sort="plant"),
         FieldPlan(name="Plants", path="count", sort="whole", low=1, high=2000, digits=0),
         FieldPlan(name="Spacing", path="spacing", sort="length", low=0.05, high=20),
-        _ROOTSTOCK, _FORM, _PLANTED,
+        _ROOTSTOCK, _FORM, _PLANTED, _EARLIER,
         FieldPlan(name="Width", path="width", sort="length", low=0.1, high=10, optional=True),
         _height(optional=True, high=10), _check("On wires or posts", "supported"), _NOTE, _LOCKED,
     ),
@@ -148,7 +154,7 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
         FieldPlan(name="Variety", path="plant", sort="plant", optional=True),
         _choice("Pattern", "pattern", _words(Pattern)),
         FieldPlan(name="Spacing", path="spacing", sort="length", low=0.05, high=10, optional=True),
-        _PLANTED,
+        _PLANTED, _EARLIER,
         FieldPlan(name="Worked depth", path="depth", sort="length", low=0.05, high=2),
         FieldPlan(name="Raised by", path="raised", sort="length", low=0, high=2),
         *SOIL, _NOTE, _LOCKED,

@@ -13,6 +13,7 @@ from yardplan.plants.catalogue import Catalogue
 from yardplan.units import System
 from yardplan.window.panels.entry import MIXED, EntryError
 from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at, with_value
+from yardplan.window.panels.lot_limits import place_fault
 from yardplan.window.panels.names import kind_word
 from yardplan.window.panels.site_plans import YARD_PLANS
 from yardplan.yard import edits
@@ -133,6 +134,9 @@ def edited(
 ) -> Yard:
     """The yard with another fact. Raises EntryError when the value does not fit the thing."""
     if plan.path.startswith("@"):
+        outside = place_fault(yard, next(iter(ids)), plan.path, value, units)
+        if outside:
+            raise EntryError(outside)
         return _placed(yard, ids, plan.path, value)
     if not ids:
         return evolve(yard, site=_of_site(yard.site, plan, value))
