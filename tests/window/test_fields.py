@@ -279,7 +279,7 @@ def test_f2_puts_the_cursor_into_the_first_field(fields: Fields) -> None:
         ("D1", "depth", "-0.1 m", "-0.10 m is outside 0.05 m to 2.00 m"),
         ("S1", "depth", "-1", "-1.00 m is outside 0.00 m to 20.00 m"),
         ("K1", "soil.ph", "0", "0 is outside 3 to 10"), ("D1", "soil.ph", "nan", "nan is outside 3 to 10"),
-        ("A1", "@x", "99999", "99999.00 m is outside -2000.00 m to 2000.00 m"),
+        ("A1", "@x", "5000", "5000.00 m is outside -2000.00 m to 2000.00 m"),
         ("A1", "@y", "-5", "-5.00 m is outside the lot: 0.00 m to 20.00 m here"),
         ("R1", "@x", "27", "27.00 m is outside the lot: 0.00 m to 24.00 m here"),
         ("F1", "@length", "31", "31.00 m leaves the lot: 30.00 m at most"),
@@ -333,7 +333,8 @@ def test_what_grew_before_is_typed_and_decides(fields: Fields, qtbot: QtBot) -> 
     assert entry.echo_label.text() == "= potato until 2024; red raspberry, year not known"
     qtbot.keyClick(entry.line, Qt.Key.Key_Return)
     assert entry.line.text() == "potato 2024; red raspberry"
-    assert open_yard.yard.rows[0].earlier == (Earlier(crop="potato", until=2024), Earlier(crop="red raspberry"))
+    grown = (Earlier(crop="potato", until=2024), Earlier(crop="red raspberry"))
+    assert open_yard.yard.rows[0].earlier == grown
     assert open_yard.undo_stack.count() == 1
     qtbot.waitUntil(lambda: told() == {"wilt", "replant"})
     type_into(fields, qtbot, "earlier", "maize 2025")
