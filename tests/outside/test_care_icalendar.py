@@ -7,6 +7,7 @@ from support import cares
 
 from yardplan.care.calendar_file import calendar_file
 from yardplan.care.tasks import CarePlan, CareTask
+from yardplan.yard.yard import Yard
 
 NOW = dt.datetime(2007, 4, 23, 12, 34, 32, tzinfo=dt.UTC)
 
@@ -21,7 +22,7 @@ def task(**fields: object) -> CareTask:
 
 def text(*made: CareTask) -> str:
     plan = CarePlan(year=2007, tasks=made, refusals=())
-    return calendar_file(plan, "Yard", now=NOW).decode("utf-8")
+    return calendar_file(plan, Yard(), now=NOW).decode("utf-8")
 
 
 def test_all_day_span_as_the_example_of_3_6_1() -> None:
@@ -55,7 +56,7 @@ def test_text_is_escaped_as_in_3_3_11() -> None:
 def test_lines_are_folded_as_in_3_1() -> None:
     # RFC 5545, 3.1: at most 75 octets, without the break; unfolding takes CRLF and one space away.
     words = "Äpfel ausdünnen – " * 12
-    data = calendar_file(CarePlan(year=2007, tasks=(task(title=words),), refusals=()), "Y", now=NOW)
+    data = calendar_file(CarePlan(year=2007, tasks=(task(title=words),), refusals=()), Yard(), now=NOW)
     lines = data.split(b"\r\n")
     assert max(len(line) for line in lines) <= 75
     assert words.strip() in re.sub(b"\r\n[ \t]", b"", data).decode("utf-8")
@@ -68,4 +69,4 @@ def test_rule_until_is_a_date_where_the_start_is_one() -> None:
     written = text(task(every=(7, 14)))
     assert "\r\nRRULE:FREQ=DAILY;UNTIL=20070708;INTERVAL=14\r\n" in written
     assert "\r\nDTEND;VALUE=DATE:20070629\r\n" in written
-    assert "YEARLY" not in calendar_file(cares.plan(cares.orchard(cares.site())), "Y", now=NOW).decode()
+    assert "YEARLY" not in calendar_file(cares.plan(cares.orchard(cares.site())), Yard(), now=NOW).decode()

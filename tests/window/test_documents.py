@@ -4,6 +4,7 @@ import json
 from pathlib import Path
 
 import pytest
+from attrs import evolve
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QCloseEvent, QDropEvent
 from PySide6.QtWidgets import QApplication
@@ -147,7 +148,9 @@ def test_recent_files_that_are_gone_can_be_taken_off(window, tmp_path):
 def test_a_sample_is_opened_as_a_copy(window):
     open_sample(window.documents, samples()[0])
     assert window.open_yard.path is None
-    assert window.open_yard.yard == read_yard(samples()[0])
+    opened = window.open_yard.yard
+    assert opened == evolve(read_yard(samples()[0]), uid=opened.uid)
+    assert opened.uid
 
 
 def test_a_yard_file_dropped_on_the_window_is_opened(window, tmp_path):
@@ -232,3 +235,17 @@ def test_size_and_layout_are_remembered(make_window):
     assert again.height() == 700
     assert again.side_dock.isHidden()
     again.close()
+
+
+def test_the_lasting_name_stays_with_the_file(window, tmp_path):
+    """A file from before there were names gets its own when it is opened, and keeps it once saved."""
+    save(tmp_path / "old.yard", YARD)
+    window.documents.load(tmp_path / "old.yard")
+    name = window.open_yard.yard.uid
+    assert name
+    assert not window.open_yard.unsaved
+    window.open_yard.commit("Name", edits.set_site(window.open_yard.yard, name="Another"))
+    window.open_yard.save(tmp_path / "moved.yard")
+    assert read_yard(tmp_path / "moved.yard").uid == name
+    window.open_yard.new(YARD)
+    assert window.open_yard.yard.uid not in ("", name)

@@ -10,12 +10,14 @@ from __future__ import annotations
 import datetime as dt
 import unicodedata
 import uuid
-from collections.abc import Mapping
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from yardplan import __version__
 from yardplan.care.tasks import CarePlan, CareTask
 from yardplan.plants.sources import written_out
+from yardplan.yard.identity import lasting_name
+from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
     from icalendar import Event
@@ -32,37 +34,40 @@ class CalendarError(RuntimeError):
     """The library that writes calendars is missing, said in words for a person."""
 
 
-def uid(yard_name: str, task_id: str) -> str:
-    """The lasting, unique name of a task's event."""
-    return f"{uuid.uuid5(_SPACE, f'{yard_name}/{task_id}')}@yardplan"
+def uid(yard: Yard, task_id: str) -> str:
+    """The lasting, unique name of a task's event: the same however the yard or its file is called."""
+    return f"{uuid.uuid5(_SPACE, f'{lasting_name(yard)}/{task_id}')}@yardplan"
 
 
 def calendar_file(
-    plan: CarePlan, yard_name: str, done: Mapping[str, str] | None = None, now: dt.datetime | None = None
+    plans: CarePlan | Sequence[CarePlan], yard: Yard, now: dt.datetime | None = None
 ) -> bytes:
-    """The plan as the bytes of an `.ics` file; `done` the marks of finished tasks by id.
+    """One plan, or those of several years, as the bytes of an `.ics` file; marks of finished work come along.
 
-    Raises CalendarError when the calendar library is not installed.
+    A task over New Year stands in two plans and once in the file. Raises CalendarError when the calendar
+    library is not installed.
     """
     try:
         from icalendar import Calendar
     except ImportError as error:
         raise CalendarError("calendars need the library icalendar; run: pip install icalendar") from error
+    given = (plans,) if isinstance(plans, CarePlan) else tuple(plans)
     stamp = (now or dt.datetime.now(dt.UTC)).astimezone(dt.UTC).replace(microsecond=0)
+    years = " and ".join(str(plan.year) for plan in given)
     calendar = Calendar()
     calendar.add("prodid", PRODUCT)
     calendar.add("version", "2.0")
-    calendar.add("x-wr-calname", _plain(f"{yard_name}: care {plan.year}"))
-    for task in plan.tasks:
-        calendar.add_component(_event(task, yard_name, (done or {}).get(task.id), stamp))
+    calendar.add("x-wr-calname", _plain(f"{yard.site.name}: care {years}"))
+    for task in {task.id: task for plan in given for task in plan.tasks}.values():
+        calendar.add_component(_event(task, yard, stamp))
     return bytes(calendar.to_ical())
 
 
-def _event(task: CareTask, yard_name: str, done: str | None, stamp: dt.datetime) -> Event:
+def _event(task: CareTask, yard: Yard, stamp: dt.datetime) -> Event:
     from icalendar import Event
 
     event = Event()
-    event.add("uid", uid(yard_name, task.id))
+    event.add("uid", uid(yard, task.id))
     event.add("dtstamp", stamp)
     event.add("summary", _plain(f"{task.title}: {task.what}"))
     event.add("dtstart", task.start)
@@ -71,7 +76,7 @@ def _event(task: CareTask, yard_name: str, done: str | None, stamp: dt.datetime)
     else:
         event.add("dtend", task.start + _DAY)
         event.add("rrule", {"freq": "daily", "interval": task.every[1], "until": task.end})
-    event.add("description", description(task, done))
+    event.add("description", description(task, yard.done.get(task.id)))
     event.add("categories", [task.kind])
     # The yard's work does not make a person busy.
     event.add("transp", "TRANSPARENT")

@@ -76,7 +76,7 @@ def run(args: argparse.Namespace) -> int:
 
 def _write(plan: CarePlan, survey: Survey, path: Path) -> None:
     try:
-        path.write_bytes(calendar_file(plan, survey.yard.site.name, survey.yard.done))
+        path.write_bytes(calendar_file(plan, survey.yard))
     except CalendarError as error:
         raise CommandError(str(error)) from None
     except OSError as error:
@@ -107,7 +107,7 @@ def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, A
 
 def _task(task: CareTask, survey: Survey) -> dict[str, Any]:
     return {
-        "id": task.id, "uid": uid(survey.yard.site.name, task.id), "kind": task.kind,
+        "id": task.id, "uid": uid(survey.yard, task.id), "kind": task.kind,
         "things": list(task.things), "plant": task.what, "title": task.title,
         "from": task.start.isoformat(), "to": task.end.isoformat(),
         "every_days": list(task.every) if task.every else None, "when": task.when, "why": task.why,

@@ -3,30 +3,18 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Any
 
 from yardplan.cli.output import CommandError
 from yardplan.files.errors import YardFileError, reason
-from yardplan.files.exchange.dxf import yard_to_dxf
-from yardplan.files.exchange.geojson import yard_to_geojson
+from yardplan.files.exchange.formats import FORMATS, Spreads
 from yardplan.files.exchange.outline import ExchangeError
-from yardplan.files.exchange.plant_table import plants_to_csv
 from yardplan.files.reading import read_yard
 from yardplan.files.writing import write_whole
 from yardplan.plants.catalogue import catalogue
 from yardplan.plants.standing import stand_of
 from yardplan.yard.yard import Yard
-
-Spreads = Mapping[str, float]
-
-#: What writes each ending, from the yard and the crowns' diameters at full size.
-FORMATS: Mapping[str, Callable[[Yard, Spreads], str]] = {
-    ".geojson": yard_to_geojson,
-    ".csv": lambda yard, _: plants_to_csv(yard),
-    ".dxf": yard_to_dxf,
-}
 
 
 def add_parser(subparsers: Any) -> None:

@@ -50,7 +50,7 @@ class Documents(QObject):
     def open(self) -> None:
         """Ask for a file and open it."""
         if self.may_leave():
-            path = self.questions.open_path(self._folder())
+            path = self.questions.open_path(self.folder())
             if path is not None:
                 self.load(path)
 
@@ -121,14 +121,19 @@ class Documents(QObject):
         self.settings.setValue(_RECENT_KEY, [str(path) for path in paths])
         self.recent_changed.emit()
 
-    def _folder(self) -> Path:
+    def folder(self) -> Path:
+        """Where files are looked for and put first: beside the yard, else among the documents."""
         if self.open_yard.path:
             return self.open_yard.path.parent
         place = QStandardPaths.StandardLocation.DocumentsLocation
         return Path(QStandardPaths.writableLocation(place) or Path.home())
 
     def _suggested(self) -> Path:
+        return self.open_yard.path or self.suggested(".yard")
+
+    def suggested(self, ending: str) -> Path:
+        """A file with that ending, named after the yard's file or the yard."""
         if self.open_yard.path:
-            return self.open_yard.path
+            return self.open_yard.path.with_suffix(ending)
         kept = (c if c.isalnum() or c in " -_" else "_" for c in self.open_yard.yard.site.name)
-        return self._folder() / ("".join(kept).strip().replace(" ", "_").lower() + ".yard")
+        return self.folder() / ("".join(kept).strip().replace(" ", "_").lower() + ending)

@@ -15,6 +15,7 @@ from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
+from yardplan.window.exchange import Exchange
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
@@ -65,6 +66,7 @@ class MainWindow(QMainWindow):
         self.menus = self.actions_.menus(self, MENUS)
         self.panel_commands = PanelCommands(self)
         self.take_home = TakeHome(self)
+        self.exchange = Exchange(self)
         self._place_file_menus()
         self.tools = ToolColumn([self.actions_[f"tool {kind.icon}"] for kind in TOOLS])
         self.addToolBar(Qt.ToolBarArea.LeftToolBarArea, self.tools)

@@ -56,6 +56,16 @@ class Questions:
             return None
         return Path(name) if Path(name).suffix else Path(name).with_suffix(".yard")
 
+    def import_path(self, title: str, folder: Path, kinds: str) -> Path | None:
+        """Which file of another format to read."""
+        name, _ = QtWidgets.QFileDialog.getOpenFileName(self._window, title, str(folder), kinds)
+        return Path(name) if name else None
+
+    def export_path(self, title: str, suggested: Path, kinds: str) -> Path | None:
+        """Where to write a file of another format."""
+        name, _ = QtWidgets.QFileDialog.getSaveFileName(self._window, title, str(suggested), kinds)
+        return Path(name) if name else None
+
     def text(self, question: str, text: str) -> str | None:
         """A few words, or None for cancel."""
         answer, fine = QtWidgets.QInputDialog.getMultiLineText(self._window, "Note", question, text)

@@ -9,8 +9,8 @@ from yardplan.yard.yard import COLLECTIONS, Thing, Yard
 
 #: The fields of a yard that are not lists of things.
 _WHOLE = tuple(f.name for f in fields(Yard) if f.name not in COLLECTIONS)
-#: What is kept of work and prices: no check, no light and no date hangs on it.
-_RECORDS = frozenset({"done", "prices", "currency"})
+#: What is kept of work and prices, and the yard's lasting name: no check, light or date hangs on it.
+_RECORDS = frozenset({"done", "prices", "currency", "uid"})
 
 
 @frozen(kw_only=True)

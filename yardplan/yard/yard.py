@@ -43,6 +43,7 @@ class Yard:
     `own_cultivars`: facts of cultivars the user added, as plain records (see plants.catalogue).
     `rules`: local figures by rule name that replace ours, in the rule's unit.
     `done`: marks of finished care tasks by task id. `prices`: by item key, in `currency`.
+    `uid` names the yard for good, whatever it is called and wherever its file lies (see yard.identity).
     `extra`: fields of the file that this version does not know, by their owner (`/` the yard, `/site`,
     `#A1` the thing with that id); kept and written back.
     """
@@ -65,6 +66,7 @@ class Yard:
     done: Mapping[str, str] = field(factory=_nothing)
     prices: Mapping[str, float] = field(factory=_nothing)
     currency: str = ""
+    uid: str = ""
     extra: Mapping[str, Any] = field(factory=_nothing)
 
     def things(self) -> Iterator[Thing]:

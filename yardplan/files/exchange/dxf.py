@@ -116,9 +116,12 @@ def lots_from_dxf(path: Path | str, metres: float | None = None) -> tuple[LotOut
         raise ExchangeError(f"{Path(path).name} is not a DXF file or cannot be opened") from None
     except (library.DXFError, ValueError, IndexError, KeyError, TypeError) as error:
         raise ExchangeError(f"{Path(path).name} is damaged: {str(error).splitlines()[0][:100]}") from None
-    scale = metres or _UNITS.get(drawing.header.get("$INSUNITS", 0), 1.0)
+    said = _UNITS.get(drawing.header.get("$INSUNITS", 0))
+    scale = metres or said or 1.0
     found = largest_first(
-        LotOutline(name=layer, corners=_to_corner(tidied((x * scale, y * scale) for x, y in ring)))
+        LotOutline(
+            name=layer, unit=said, corners=_to_corner(tidied((x * scale, y * scale) for x, y in ring))
+        )
         for layer, ring in _closed(drawing.modelspace())
     )
     if not found:

@@ -5,13 +5,19 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from yardplan.files.exchange.georeference import area
+from yardplan.files.shape import RANGES
+from yardplan.yard import edits
 from yardplan.yard.ground import Outline, Point
+from yardplan.yard.site import Origin
+from yardplan.yard.yard import Yard
 
 #: Corners nearer than this to the one before are one corner, metres.
 _SAME = 0.001
+#: What a yard file can hold, and what a person can have meant: metres, and corners.
+_FARTHEST, _NARROWEST, _MOST_CORNERS = RANGES["lot"].high, 0.5, 1000
 
 
 class ExchangeError(Exception):
@@ -24,17 +30,53 @@ class LotOutline:
 
     `latitude`, `longitude` are set where the outline lies elsewhere than the yard: then the drawing's
     (0, 0) is there, and the site has to be moved with it. `size` in square metres.
+    `unit` metres to the drawing's unit as the file says; None where it says nothing.
     """
 
     name: str
     corners: Outline
     latitude: float | None = None
     longitude: float | None = None
+    unit: float | None = None
 
     @property
     def size(self) -> float:
         """Area in square metres."""
         return abs(area(self.corners))
+
+    @property
+    def extent(self) -> tuple[float, float]:
+        """Width and depth, metres."""
+        xs, ys = [x for x, _ in self.corners], [y for _, y in self.corners]
+        return max(xs) - min(xs), max(ys) - min(ys)
+
+
+def scaled(outline: LotOutline, factor: float) -> LotOutline:
+    """The outline with its corners that many times as far out: the file's unit was another."""
+    return evolve(outline, corners=tuple((x * factor, y * factor) for x, y in outline.corners))
+
+
+def fault_of(outline: LotOutline) -> str:
+    """Why an outline cannot be a lot line, in words; empty where it can."""
+    if max(abs(value) for corner in outline.corners for value in corner) > _FARTHEST:
+        return f"it reaches beyond {_FARTHEST / 1000:.0f} km: is the unit right?"
+    if min(outline.extent) < _NARROWEST:
+        return f"it is less than {_NARROWEST:g} m across: is the unit right?"
+    if len(outline.corners) > _MOST_CORNERS:
+        return f"it has {len(outline.corners)} corners, more than {_MOST_CORNERS}"
+    return ""
+
+
+def with_lot(yard: Yard, outline: LotOutline, file_name: str, *, move_site: bool = False) -> Yard:
+    """The yard with the outline as its lot line, and with its place where the site moves there too."""
+    changed = edits.set_lot(yard, outline.corners)
+    if not move_site or outline.latitude is None or outline.longitude is None:
+        return changed
+    said = tuple(Origin(fact=fact, text=f"lot line in {file_name}") for fact in ("latitude", "longitude"))
+    kept = tuple(one for one in yard.site.origins if one.fact not in {origin.fact for origin in said})
+    return edits.set_site(
+        changed, latitude=outline.latitude, longitude=outline.longitude, origins=(*kept, *said)
+    )
 
 
 def tidied(points: Iterable[Point]) -> Outline:

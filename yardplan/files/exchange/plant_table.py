@@ -7,7 +7,7 @@ import math
 from collections.abc import Callable, Iterator, Mapping
 from typing import Any
 
-from attrs import frozen
+from attrs import field, frozen
 
 from yardplan.files.exchange.cells import from_csv, original, to_csv
 from yardplan.files.exchange.outline import ExchangeError
@@ -39,16 +39,25 @@ Known = Callable[[str, str], PlantKey | None]
 
 @frozen
 class NotUnderstood:
-    """A line of the table that was left out or changed: its number (the heading is 1) and why."""
+    """A line of the table that was left out or changed: its number (the heading is 1) and why.
+
+    `cells` as they stand in the table, so that nothing is lost; `taken` True where plants were made of it.
+    """
 
     line: int
     why: str
+    cells: tuple[str, ...] = field(default=(), eq=False)
+    taken: bool = field(default=False, eq=False)
 
 
 @frozen(kw_only=True)
 class PlantList:
-    """Plants read from a table. `waiting` keys without a place stand in a line below the lot."""
+    """Plants read from a table. `waiting` keys without a place stand in a line below the lot.
 
+    `heads` the columns as the table names them.
+    """
+
+    heads: tuple[str, ...] = ()
     plantings: tuple[Planting, ...] = ()
     waiting: tuple[str, ...] = ()
     report: tuple[NotUnderstood, ...] = ()
@@ -101,8 +110,19 @@ def plants_from_csv(
     for number, cells in lines[1:]:
         reader.read(number, cells)
     return PlantList(
-        plantings=tuple(reader.made), waiting=tuple(reader.waiting), report=tuple(reader.report)
+        heads=tuple(lines[0][1]), plantings=tuple(reader.made), waiting=tuple(reader.waiting),
+        report=tuple(reader.report),
     )
+
+
+def left_out_csv(found: PlantList) -> str:
+    """The lines that were left out, as a table with their numbers and why, to be mended and read again."""
+    wide = len(found.heads)
+    lines = [
+        (*one.cells[:wide], *[""] * (wide - len(one.cells)), one.line, one.why)
+        for one in found.report if not one.taken
+    ]
+    return to_csv((*found.heads, "line", "why"), lines)
 
 
 def _lines(text: str) -> list[tuple[int, list[str]]]:
@@ -150,7 +170,7 @@ class _Reader:
         try:
             self._line(number, cells)
         except (_CellError, UnitError) as error:
-            self.report.append(NotUnderstood(number, str(error)))
+            self.report.append(NotUnderstood(number, str(error), tuple(cells)))
 
     def cell(self, cells: list[str], name: str) -> str:
         """The text of a cell; empty where the column or cell is missing."""
@@ -170,7 +190,7 @@ class _Reader:
             raise _CellError("a place goes with one plant only: give each plant a line")
         fields = self._fields(cells)
         for i in range(count):
-            self._add(number, self.cell(cells, "key") if i == 0 else "", plant, place, fields)
+            self._add(number, cells, self.cell(cells, "key") if i == 0 else "", plant, place, fields)
 
     def _plant(self, cells: list[str]) -> PlantKey:
         crop, cultivar = self.cell(cells, "crop"), self.cell(cells, "cultivar")
@@ -230,14 +250,16 @@ class _Reader:
         return (x, y) if x is not None and y is not None else None
 
     def _add(
-        self, number: int, wanted: str, plant: PlantKey, place: Point | None, fields: dict[str, Any]
+        self, number: int, cells: list[str], wanted: str, plant: PlantKey, place: Point | None,
+        fields: dict[str, Any],
     ) -> None:
         """Add one plant under the key wanted or a free one, at its place or in the line that waits."""
         key = wanted
         if not wanted or wanted == "lot" or self.yard.find(wanted) is not None:
             key = edits.next_key(self.yard, self.letter(plant))
             if wanted:
-                self.report.append(NotUnderstood(number, f"the key {wanted} is taken: called {key}"))
+                why = f"the key {wanted} is taken: called {key}"
+                self.report.append(NotUnderstood(number, why, tuple(cells), taken=True))
         if place is None:
             place = self._waiting_place()
             self.waiting.append(key)

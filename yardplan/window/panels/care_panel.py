@@ -222,7 +222,7 @@ class CarePanel(QWidget):
         """Write the year as a calendar file and say so, or say why it cannot be done."""
         yard = self._open_yard.shown_yard
         try:
-            path.write_bytes(calendar_file(self.rows.plan, yard.site.name, yard.done))
+            path.write_bytes(calendar_file(self.rows.plan, yard))
         except (OSError, CalendarError) as error:
             said = f"The calendar was not written: {getattr(error, 'strerror', None) or error}"
         else:
