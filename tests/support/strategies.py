@@ -7,10 +7,11 @@ from typing import Any, Literal, get_args
 from hypothesis import strategies as st
 
 from yardplan.yard import ground, planting, site
+from yardplan.yard.edits import with_curve
 from yardplan.yard.ground import Barrier, Building, Gate, Note, Paving, Service, StandingTree
 from yardplan.yard.planting import Bed, Container, Planting, PlantKey, Row
 from yardplan.yard.site import Origin, Site, Soil
-from yardplan.yard.yard import COLLECTIONS, Yard
+from yardplan.yard.yard import COLLECTIONS, PLAN_FIELDS, Group, Variant, Yard
 
 #: Real names of the catalogue mixed with names it does not know.
 PLANTS = (
@@ -176,10 +177,40 @@ def notes() -> st.SearchStrategy[Note]:
     return _named(Note, place=points(), text=texts(100))
 
 
+def curves() -> st.SearchStrategy[ground.Curve]:
+    """A curve of any kind: its outline is what yardplan.yard.curves makes of it."""
+    circle = st.builds(
+        ground.Curve, kind=st.just("circle"), points=points().map(lambda p: (p,)), radius=lengths(0.2, 8)
+    )
+    others = st.builds(
+        ground.Curve, kind=st.sampled_from(("smooth", "rounded")), points=rectangles(), radius=lengths(0, 4)
+    )
+    return circle | others
+
+
+def _along(things: st.SearchStrategy[Any]) -> st.SearchStrategy[Any]:
+    """The things as drawn, or along a curve."""
+    curved = st.tuples(things, curves()).map(lambda pair: with_curve(*pair))
+    return st.one_of(things, things, curved)
+
+
+def dimensions() -> st.SearchStrategy[ground.Dimension]:
+    return _named(ground.Dimension, ends=lines(2, 2), off=lengths(-5, 5))
+
+
+def pictures() -> st.SearchStrategy[ground.Picture]:
+    return _named(
+        ground.Picture, name=texts(), base=lines(2, 2),
+        pixels=st.tuples(st.integers(1, 3000), st.integers(1, 3000)),
+        data=st.sampled_from(("AAAA", "iVBORw0KGgo=")), opacity=lengths(0, 1), printed=st.booleans(),
+    )
+
+
 THINGS: dict[str, st.SearchStrategy[Any]] = {
-    "buildings": buildings(), "barriers": barriers(), "pavings": pavings(), "services": services(),
+    "buildings": buildings(), "barriers": barriers(), "pavings": _along(pavings()), "services": services(),
     "standing_trees": standing_trees(), "gates": gates(), "plantings": plantings(), "rows": rows(),
-    "beds": beds(), "containers": containers(), "notes": notes(),
+    "beds": _along(beds()), "containers": containers(), "notes": notes(),
+    "dimensions": dimensions(), "pictures": pictures(),
 }
 assert set(THINGS) == set(COLLECTIONS)
 
@@ -190,6 +221,15 @@ PLAIN: st.SearchStrategy[Any] = st.recursive(
     lambda inner: st.lists(inner, max_size=3) | st.dictionaries(texts(8), inner, max_size=3),
     max_leaves=6,
 )
+
+
+def _groups(draw: st.DrawFn, ids: list[str]) -> tuple[Group, ...]:
+    """Some of the things in up to two groups."""
+    chosen = draw(st.permutations(ids))[: draw(st.integers(0, 6))]
+    parts = [chosen[: len(chosen) // 2], chosen[len(chosen) // 2 :]]
+    return tuple(
+        Group(name=f"Group {n}", members=tuple(part)) for n, part in enumerate(parts, 1) if len(part) > 1
+    )
 
 
 @st.composite
@@ -211,6 +251,8 @@ def yards(
         lists["plantings"] = tuple(
             evolve(p, container=draw(maybe(st.sampled_from(vessels)))) for p in lists["plantings"]
         )
+    if draw(st.booleans()):
+        lists["groups"] = _groups(draw, [f"K{n + 1}" for n in range(number)])
     lot = draw(st.just(()) | rectangles(10, 60) | lines(3, 8))
     figures = st.dictionaries(texts(10), st.floats(-1e6, 1e6), max_size=3)
     more: dict[str, Any] = {}
@@ -220,4 +262,9 @@ def yards(
             "rules": draw(figures), "prices": draw(figures), "currency": draw(texts(3)),
             "done": draw(st.dictionaries(texts(8), texts(8), max_size=2)),
         }
+        if draw(st.booleans()):
+            plan = Yard(lot=lot, **{
+                name: draw(st.sampled_from(((), lists[name]))) for name in kinds if name in PLAN_FIELDS
+            })
+            more["variants"] = (Variant(name=draw(texts(8)), kept="2026-11-25", plan=plan),)
     return Yard(site=draw(sites()), lot=lot, **lists, **more)

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import math
 import types
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from functools import cache
 from typing import Any, Literal, Union, get_args, get_origin
 
-from attrs import NOTHING, define, field, fields, has
+from attrs import NOTHING, define, evolve, field, fields, has
 
 from yardplan.files.errors import Fault
 from yardplan.files.shape import LEAST, MOST, PATTERNS, RANGES, RESERVED_IDS, hints_of, suits
-from yardplan.yard.yard import COLLECTIONS, Yard
+from yardplan.yard.curves import fits
+from yardplan.yard.yard import COLLECTIONS, PLAN_FIELDS, Yard
 
 #: Stands for a value that could not be built; its fault is noted.
 BAD = object()
@@ -22,6 +23,9 @@ _KINDS = {
     bool: "true or false", int: "a whole number", float: "a number", str: "a text", list: "a list",
     dict: "an object", type(None): "nothing (null)",
 }
+
+#: So many letters of a wrong text are shown.
+_LONG = 60
 
 
 @define
@@ -43,6 +47,10 @@ Builder = Callable[[Any, str, str, Notes], Any]
 
 def _is(value: Any) -> str:
     return _KINDS.get(type(value), "something else")
+
+
+def _short(text: str) -> str:
+    return text if len(text) <= _LONG else f"{text[:_LONG]}…"
 
 
 def _in(place: str, name: str) -> str:
@@ -78,7 +86,7 @@ def _text(name: str) -> Builder:
         if not isinstance(value, str):
             return notes.fault(place, f"is {_is(value)}, needs a text")
         if pattern and not suits(pattern[0], value):
-            return notes.fault(place, f"is '{value}', needs {pattern[1]}")
+            return notes.fault(place, f"is '{_short(value)}', needs {pattern[1]}")
         return value
 
     return build
@@ -197,6 +205,8 @@ def builder_of(hint: Any, name: str) -> Builder:
     """The builder for a field type of the document. Raises TypeError for a type it does not know."""
     if hint in _PLAIN:
         return _PLAIN[hint](name)
+    if hint is Yard:
+        return _plan
     if isinstance(hint, type) and has(hint):
         return object_builder(hint)
     origin, args = get_origin(hint), get_args(hint)
@@ -229,25 +239,56 @@ def _things(name: str, kind: type, value: Any, notes: Notes) -> Any:
 
 def build_yard(document: Mapping[str, Any], notes: Notes) -> Yard | None:
     """The yard of a document of the current version, or None when faults were noted."""
+    known = hints_of(Yard).keys() - {"extra"}
+    stated = {name: value for name, value in document.items() if name not in ("format", "version")}
+    if "site" not in document:
+        notes.fault("site", "is missing")
+    _check_variants(document.get("variants"), notes)
+    return _built(stated, known, notes)
+
+
+def _built(document: Mapping[str, Any], known: Collection[str], notes: Notes) -> Yard | None:
+    """A yard of those of its fields that a document may state, or None when faults were noted."""
     hints = hints_of(Yard)
     built: dict[str, Any] = {}
     unknown: dict[str, Any] = {}
     for name, value in document.items():
-        if name in ("format", "version"):
-            continue
-        if name in COLLECTIONS:
-            built[name] = _things(name, COLLECTIONS[name], value, notes)
-        elif name in hints and name != "extra":
-            built[name] = builder_of(hints[name], name)(value, name.replace("_", " "), f"/{name}", notes)
-        else:
+        if name not in known:
             unknown[name] = value
+        elif name in COLLECTIONS:
+            built[name] = _things(name, COLLECTIONS[name], value, notes)
+        else:
+            built[name] = builder_of(hints[name], name)(value, name.replace("_", " "), f"/{name}", notes)
     if unknown:
         notes.unknown["/"] = unknown
-    if "site" not in document:
-        notes.fault("site", "is missing")
     _check_lot(document, notes)
     _check_keys(document, notes)
-    return None if notes.faults else Yard(**built, extra=dict(notes.unknown))
+    _check_groups(document, notes)
+    return None if notes.faults else _settled(Yard(**built, extra=dict(notes.unknown)))
+
+
+def _settled(yard: Yard) -> Yard:
+    """The yard without curves that are not those of their outlines: the outline counts."""
+    lists: dict[str, Any] = {
+        name: tuple(
+            evolve(thing, curve=None) if thing.curve and not fits(thing.curve, thing.outline) else thing
+            for thing in getattr(yard, name)
+        )
+        for name in ("pavings", "beds")
+    }
+    if yard.lot_curve is not None and not fits(yard.lot_curve, yard.lot):
+        lists["lot_curve"] = None
+    return evolve(yard, **lists)
+
+
+def _plan(value: Any, place: str, owner: str, notes: Notes) -> Any:
+    """The plan of a variant: a yard without its site; its faults are told with the variant's place."""
+    if not isinstance(value, dict):
+        return notes.fault(place, f"is {_is(value)}, needs an object")
+    own = Notes()
+    plan = _built(value, PLAN_FIELDS, own)
+    notes.faults += [Fault(_in(place, fault.place), fault.what) for fault in own.faults]
+    return BAD if plan is None else plan
 
 
 def _check_lot(document: Mapping[str, Any], notes: Notes) -> None:
@@ -275,6 +316,40 @@ def _check_keys(document: Mapping[str, Any], notes: Notes) -> None:
             notes.fault(
                 f"plantings {number} ({item.get('id')}): 'container'", f"there is no container '{vessel}'"
             )
+
+
+def _check_groups(document: Mapping[str, Any], notes: Notes) -> None:
+    """Groups have names of their own, hold things that are there, and no thing is in two."""
+    keys = {key for name in COLLECTIONS for _, key in _keys(document.get(name))}
+    names: set[str] = set()
+    taken: set[str] = set()
+    for number, group in _objects(document.get("groups")):
+        place, name, members = f"groups {number}", group.get("name"), group.get("members")
+        if isinstance(name, str) and name in names:
+            notes.fault(place, f"the name '{name}' is taken already")
+        names.add(str(name))
+        for key in [key for key in members if isinstance(key, str)] if isinstance(members, list) else ():
+            if key not in keys:
+                notes.fault(f"{place}: 'members'", f"there is nothing with the key '{key}'")
+            elif key in taken:
+                notes.fault(f"{place}: 'members'", f"'{key}' is in a group already")
+            taken.add(key)
+
+
+def _check_variants(variants: Any, notes: Notes) -> None:
+    """Variants are told apart by their names."""
+    names: set[str] = set()
+    for number, variant in _objects(variants):
+        name = variant.get("name")
+        if isinstance(name, str) and name in names:
+            notes.fault(f"variants {number}", f"the name '{name}' is taken already")
+        names.add(str(name))
+
+
+def _objects(value: Any) -> list[tuple[int, dict[str, Any]]]:
+    if not isinstance(value, list):
+        return []
+    return [(number, item) for number, item in enumerate(value, 1) if isinstance(item, dict)]
 
 
 def _keys(things: Any) -> list[tuple[int, str]]:

@@ -21,27 +21,39 @@ _WIDTH = 120
 
 def yard_to_json(yard: Yard) -> str:
     """The text of a yard file. Raises YardFileError when a value cannot be written (not a number)."""
-    parts = [f'"format": {_json(FORMAT)}', f'"version": {CURRENT}']
-    for name, value in document_of(yard).items():
-        parts.append(f"{_json(name)}: {_whole(name, value)}")
-    return "{\n" + ",\n".join(parts) + "\n}\n"
+    head = [f'"format": {_json(FORMAT)}', f'"version": {CURRENT}']
+    return _lines([*head, *_parts(document_of(yard))]) + "\n"
+
+
+def _parts(document: Mapping[str, Any]) -> list[str]:
+    return [f"{_json(name)}: {_whole(name, value)}" for name, value in document.items()]
+
+
+def _lines(parts: list[str]) -> str:
+    return "{\n" + ",\n".join(parts) + "\n}"
 
 
 def document_of(yard: Yard) -> dict[str, Any]:
     """The yard as plain values without format and version, fields in the order they are written."""
+    document = _stated(yard, "site")
+    faults = list(_unwritable(document, ""))
+    if faults:
+        raise YardFileError("The yard cannot be written", faults)
+    return document
+
+
+def _stated(yard: Yard, *always: str) -> dict[str, Any]:
+    """The fields of a yard that say anything, and those that are always written."""
     document: dict[str, Any] = {}
     for f in fields(Yard):
         value = getattr(yard, f.name)
-        if f.name == "extra" or (not value and f.name != "site"):
+        if f.name == "extra" or (f.name not in always and (not value or f.name == "site")):
             continue
         if f.name in COLLECTIONS:
             document[f.name] = [_object(thing, f"#{thing.id}", yard.extra) for thing in value]
         else:
             document[f.name] = _plain(value, f"/{f.name}", yard.extra, f.name not in _whole_numbers(Yard))
     document.update(yard.extra.get("/", {}))
-    faults = list(_unwritable(document, ""))
-    if faults:
-        raise YardFileError("The yard cannot be written", faults)
     return document
 
 
@@ -78,6 +90,9 @@ def _whole_numbers(kind: type) -> frozenset[str]:
 
 def _plain(value: Any, owner: str, extra: Mapping[str, Any], floats: bool) -> Any:
     """Lists and dicts of plain values; whole-valued floats look the same however they were entered."""
+    if isinstance(value, Yard):
+        # The plan of a variant.
+        return _stated(value)
     if has(type(value)):
         return _object(value, owner, extra)
     if isinstance(value, Mapping):
@@ -109,9 +124,21 @@ def _whole(name: str, value: Any) -> str:
     """One field of the yard: objects with a field to a line, lists of objects with an object to a line."""
     if isinstance(value, dict):
         return _fields(value, "  ") if value else "{}"
+    if name == "variants":
+        return "[\n" + ",\n".join(_variant(item) for item in value) + "\n]"
     if isinstance(value, list) and value and all(isinstance(item, dict) for item in value):
         return "[\n" + ",\n".join(f"  {_one(item)}" for item in value) + "\n]"
     return _json(value)
+
+
+def _variant(item: Mapping[str, Any]) -> str:
+    """A variant with its plan laid out like a yard, further in: one thing to a line."""
+    parts = [
+        f"{_json(name)}: {_lines(_parts(value)) if name == 'plan' else _json(value)}"
+        for name, value in item.items()
+    ]
+    # Texts hold no line feeds of their own, but may hold other signs that end lines.
+    return "  " + _lines(parts).replace("\n", "\n  ")
 
 
 def _one(item: dict[str, Any]) -> str:

@@ -16,7 +16,7 @@ from attrs import NOTHING, fields, has
 
 from yardplan.files.shape import FORMAT, LEAST, MOST, PATTERNS, RANGES, hints_of
 from yardplan.files.versions import CURRENT
-from yardplan.yard.yard import COLLECTIONS, Yard
+from yardplan.yard.yard import COLLECTIONS, PLAN_FIELDS, Yard
 
 Schema = dict[str, Any]
 
@@ -28,8 +28,7 @@ def yard_schema() -> Schema:
     properties: Schema = {"format": {"const": FORMAT}, "version": {"const": CURRENT}}
     for f in fields(Yard):
         if f.name != "extra":
-            properties[f.name] = _of(hints[f.name], f.name, definitions)
-    properties["lot"] = {"anyOf": [{"type": "array", "maxItems": 0}, {**properties["lot"], "minItems": 3}]}
+            properties[f.name] = _field(hints[f.name], f.name, definitions)
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         "title": "A yard file",
@@ -38,6 +37,22 @@ def yard_schema() -> Schema:
         "required": ["format", "version", "site"],
         "properties": properties,
         "$defs": dict(sorted(definitions.items())),
+    }
+
+
+def _field(hint: Any, name: str, definitions: dict[str, Schema]) -> Schema:
+    """A field of the yard; a lot line has no corners or at least three."""
+    made = _of(hint, name, definitions)
+    return {"anyOf": [{"type": "array", "maxItems": 0}, {**made, "minItems": 3}]} if name == "lot" else made
+
+
+def _plan(definitions: dict[str, Schema]) -> Schema:
+    """The plan of a variant: what is drawn and planted in a yard."""
+    hints = hints_of(Yard)
+    return {
+        "description": "What is drawn and planted in a variant, as in the yard itself.",
+        "type": "object",
+        "properties": {name: _field(hints[name], name, definitions) for name in PLAN_FIELDS},
     }
 
 
@@ -77,6 +92,8 @@ def _of(hint: Any, name: str, definitions: dict[str, Schema]) -> Schema:
     plain = _plain(hint, name)
     if plain is not None:
         return plain
+    if hint is Yard:
+        return _plan(definitions)
     if isinstance(hint, type) and has(hint):
         return _class(hint, definitions)
     origin, args = get_origin(hint), get_args(hint)

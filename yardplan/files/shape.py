@@ -52,6 +52,12 @@ RANGES: dict[str, Range] = {
     "line": _COORDINATE,
     "points": _COORDINATE,
     "place": _COORDINATE,
+    "ends": _COORDINATE,
+    "base": _COORDINATE,
+    "radius": Range(0, 1000),
+    "off": Range(-1000, 1000),
+    "opacity": Range(0, 1),
+    "pixels": Range(1, 30_000),
     "facing": _ANGLE,
     "ridge_angle": _ANGLE,
     "eaves": Range(0, 200),
@@ -75,11 +81,15 @@ RANGES: dict[str, Range] = {
 
 #: Least number of entries of a list, by field name.
 LEAST: dict[str, int] = {
-    "footprint": 3, "outline": 3, "line": 2, "points": 1,
+    "members": 2, "footprint": 3, "outline": 3, "line": 2, "points": 1, "ends": 2, "base": 2,
     "monthly_means": 12, "monthly_lows": 12, "monthly_highs": 12,
 }
 #: Greatest number of entries, by field name.
-MOST: dict[str, int] = {"monthly_means": 12, "monthly_lows": 12, "monthly_highs": 12}
+MOST: dict[str, int] = {
+    "monthly_means": 12, "monthly_lows": 12, "monthly_highs": 12, "ends": 2, "base": 2,
+}
+#: Letters of a picture in a file at most: base64 of 6 MB.
+LONGEST_PICTURE = 8_000_000
 
 _DATE = r"^(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"
 #: Pattern of a text and what it stands for, by field name.
@@ -90,6 +100,7 @@ PATTERNS: dict[str, tuple[str, str]] = {
     "first_frost": (_DATE, "a date like 10-12"),
     "first_frost_10": (_DATE, "a date like 10-12"),
     "season": (_DATE, "a date like 04-01"),
+    "data": (rf"^[A-Za-z0-9+/]{{4,{LONGEST_PICTURE}}}={{0,2}}$", "a picture of at most 6 MB as base64"),
     "id": (r"\S", "a key like A1"),
     "crop": (r"\S", "the name of a crop"),
     "cultivar": (r"\S", "the name of a cultivar"),
@@ -100,7 +111,7 @@ RESERVED_IDS = frozenset({"lot"})
 
 #: Classes that a file holds as objects.
 CLASSES: tuple[type, ...] = (
-    yard.Yard, site.Site, site.Soil, site.Origin, planting.PlantKey, planting.Earlier,
+    yard.Yard, yard.Group, yard.Variant, site.Site, site.Soil, site.Origin, ground.Curve, planting.PlantKey, planting.Earlier,
     *yard.COLLECTIONS.values(),
 )
 _NAMES = {**vars(ground), **vars(planting), **vars(site), **vars(yard)}

@@ -40,5 +40,18 @@ def lift(
     for version in range(version_of(document, name, current=current), current):
         if version not in lifts:
             raise YardFileError(f"{name} has file version {version}, which this program cannot read")
-        document = {**lifts[version](document), "version": version + 1}
+        document = {**_with_plans(lifts[version](document), lifts[version]), "version": version + 1}
     return document
+
+
+def _with_plans(document: Document, step: Lift) -> Document:
+    """The plans of variants are lifted by the same step as the yard's own; damaged ones are left as they are."""
+    variants = document.get("variants")
+    if not isinstance(variants, list):
+        return document
+    lifted = [
+        {**one, "plan": step(one["plan"])}
+        if isinstance(one, dict) and isinstance(one.get("plan"), dict) else one
+        for one in variants
+    ]
+    return {**document, "variants": lifted}

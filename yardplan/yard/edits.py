@@ -8,9 +8,12 @@ from typing import Any
 
 from attrs import evolve
 
-from yardplan.yard.ground import Barrier, Building, Outline, Paving, Point, Service
+from yardplan.yard import curves
+from yardplan.yard import groups as groupings
+from yardplan.yard.ground import Barrier, Building, Curve, Dimension, Outline, Paving, Picture, Point, Service
 from yardplan.yard.planting import Bed, Container, Planting, Row
-from yardplan.yard.yard import COLLECTIONS, Thing, Yard, list_name
+from yardplan.yard.positions import places_of, replaced
+from yardplan.yard.yard import COLLECTIONS, Group, Thing, Yard, list_name
 
 Mapped = Callable[[Point], Point]
 
@@ -22,6 +25,8 @@ OUTLINE_FIELD: dict[type, str] = {
     Service: "points",
     Row: "line",
     Bed: "outline",
+    Dimension: "ends",
+    Picture: "base",
 }
 
 
@@ -36,11 +41,26 @@ def points_of(thing: Thing) -> Outline:
 
 
 def with_points(thing: Thing, points: Iterable[Point]) -> Thing:
-    """The thing with other points, as many as it may have."""
+    """The thing with other points, as many as it may have; a curved outline becomes one of corners."""
     placed = tuple((float(x), float(y)) for x, y in points)
     name = OUTLINE_FIELD.get(type(thing))
     fields: dict[str, Any] = {name: placed} if name else {"place": placed[0]}
+    if getattr(thing, "curve", None) is not None:
+        fields["curve"] = None
     return evolve(thing, **fields)
+
+
+def with_curve(thing: Bed | Paving, curve: Curve) -> Bed | Paving:
+    """The thing drawn along a curve."""
+    return evolve(thing, curve=curve, outline=curves.outline_of(curve))
+
+
+def placed_by(thing: Thing, mapped: Mapped) -> Thing:
+    """The thing with every point put through `mapped`, a move, a turn or a mirroring; curves stay curves."""
+    curve: Curve | None = getattr(thing, "curve", None)
+    if curve is not None and isinstance(thing, Bed | Paving):
+        return with_curve(thing, curves.mapped(curve, mapped))
+    return with_points(thing, (mapped(p) for p in points_of(thing)))
 
 
 def _each(yard: Yard, ids: Collection[str], change: Callable[[Any], Any]) -> Yard:
@@ -48,13 +68,16 @@ def _each(yard: Yard, ids: Collection[str], change: Callable[[Any], Any]) -> Yar
     lists: dict[str, Any] = {}
     for name in COLLECTIONS:
         things = getattr(yard, name)
-        if any(thing.id in ids for thing in things):
-            lists[name] = tuple(change(thing) if thing.id in ids else thing for thing in things)
+        places = places_of(things, ids)
+        if places:
+            lists[name] = replaced(things, {number: change(things[number]) for number in places})
     return evolve(yard, **lists) if lists else yard
 
 
 def together(yard: Yard, ids: Collection[str]) -> frozenset[str]:
     """The ids and what must move with them: a container and the plants that stand in it, both ways."""
+    if not yard.containers:
+        return frozenset(ids)
     wanted = set(ids)
     wanted |= {p.container for p in yard.plantings if p.container and p.id in wanted}
     wanted |= {p.id for p in yard.plantings if p.container in wanted}
@@ -75,13 +98,14 @@ def add(yard: Yard, *things: Thing) -> Yard:
 
 
 def remove(yard: Yard, ids: Collection[str]) -> Yard:
-    """Take things out; plants that stood in a removed container stay, in the ground."""
+    """Take things out, of their groups too; plants that stood in a removed container stay, in the ground."""
     lists: dict[str, Any] = {
         name: kept
         for name in COLLECTIONS
         if len(kept := tuple(t for t in getattr(yard, name) if t.id not in ids)) != len(getattr(yard, name))
     }
-    yard = evolve(yard, **lists, extra=_without(yard.extra, ids))
+    left = groupings.pruned(yard.groups, ids)
+    yard = evolve(yard, **lists, groups=left, extra=_without(yard.extra, ids))
     orphans = {p.id for p in yard.plantings if p.container in ids}
     return _each(yard, orphans, lambda plant: evolve(plant, container=None))
 
@@ -107,7 +131,7 @@ def change(yard: Yard, ids: Collection[str], **fields: Any) -> Yard:
 def place_by(yard: Yard, ids: Collection[str], mapped: Mapped) -> Yard:
     """Put every point of the things named (and what moves with them) through `mapped`."""
     moving = together(yard, ids)
-    return _each(yard, moving, lambda thing: with_points(thing, (mapped(p) for p in points_of(thing))))
+    return _each(yard, moving, lambda thing: placed_by(thing, mapped))
 
 
 def move(yard: Yard, ids: Collection[str], offset: Point) -> Yard:
@@ -139,7 +163,10 @@ def rotate(yard: Yard, ids: Collection[str], about: Point, degrees: float) -> Ya
 
 
 def move_corner(yard: Yard, thing_id: str, index: int, to: Point) -> Yard:
-    """Put one corner of a thing (or of the lot, id `lot`) somewhere else."""
+    """Put one corner of a thing (or of the lot, id `lot`) somewhere else; of a curve one of its grips."""
+    curve = curve_of(yard, thing_id)
+    if curve is not None:
+        return set_curve(yard, thing_id, curves.with_grip(curve, index, to))
 
     def moved(points: Outline) -> Outline:
         if not 0 <= index < len(points):
@@ -147,13 +174,26 @@ def move_corner(yard: Yard, thing_id: str, index: int, to: Point) -> Yard:
         return (*points[:index], to, *points[index + 1 :])
 
     if thing_id == "lot":
-        return evolve(yard, lot=moved(yard.lot))
+        return set_lot(yard, moved(yard.lot))
     return _each(yard, {thing_id}, lambda thing: with_points(thing, moved(points_of(thing))))
 
 
 def set_lot(yard: Yard, lot: Iterable[Point]) -> Yard:
-    """Draw the lot line."""
-    return evolve(yard, lot=tuple((float(x), float(y)) for x, y in lot))
+    """Draw the lot line, from corner to corner."""
+    return evolve(yard, lot=tuple((float(x), float(y)) for x, y in lot), lot_curve=None)
+
+
+def curve_of(yard: Yard, thing_id: str) -> Curve | None:
+    """The curve that a thing or the lot (id `lot`) was drawn along, or None."""
+    return yard.lot_curve if thing_id == "lot" else getattr(yard.find(thing_id), "curve", None)
+
+
+def set_curve(yard: Yard, thing_id: str, curve: Curve) -> Yard:
+    """Draw a bed, paving or the lot (id `lot`) along a curve."""
+    if thing_id == "lot":
+        return evolve(yard, lot=curves.outline_of(curve), lot_curve=curve)
+    thing = yard.find(thing_id)
+    return replace(yard, with_curve(thing, curve)) if isinstance(thing, Bed | Paving) else yard
 
 
 def set_site(yard: Yard, **fields: Any) -> Yard:
@@ -175,8 +215,13 @@ def key_letter(thing_id: str) -> str:
     return thing_id.rstrip("0123456789") or thing_id
 
 
-def paste(yard: Yard, things: Iterable[Thing], offset: Point) -> tuple[Yard, tuple[str, ...]]:
-    """Add copies of things under new keys, shifted; containers and their plants stay together."""
+def paste(
+    yard: Yard, things: Iterable[Thing], offset: Point, groups: Iterable[Group] = ()
+) -> tuple[Yard, tuple[str, ...]]:
+    """Add copies of things under new keys, shifted; containers and their plants stay together.
+
+    `groups` those of the things that were copied: the copies are grouped likewise.
+    """
     renamed: dict[str, str] = {}
     for thing in things:
         key = next_key(yard, key_letter(thing.id))
@@ -185,10 +230,8 @@ def paste(yard: Yard, things: Iterable[Thing], offset: Point) -> tuple[Yard, tup
     keys = tuple(renamed.values())
     yard = _each(yard, keys, lambda thing: _rehouse_one(thing, renamed))
     dx, dy = offset
-    yard = _each(
-        yard, keys, lambda thing: with_points(thing, ((x + dx, y + dy) for x, y in points_of(thing)))
-    )
-    return yard, keys
+    yard = _each(yard, keys, lambda thing: placed_by(thing, lambda p: (p[0] + dx, p[1] + dy)))
+    return groupings.copied(yard, groups, renamed), keys
 
 
 def _rehouse_one(thing: Any, renamed: dict[str, str]) -> Any:
@@ -201,7 +244,7 @@ def _rehouse_one(thing: Any, renamed: dict[str, str]) -> Any:
 def duplicate(yard: Yard, ids: Collection[str], offset: Point) -> tuple[Yard, tuple[str, ...]]:
     """Copy things of the yard within it; returns the yard and the new keys."""
     chosen = together(yard, ids)
-    return paste(yard, [thing for thing in yard.things() if thing.id in chosen], offset)
+    return paste(yard, [thing for thing in yard.things() if thing.id in chosen], offset, yard.groups)
 
 
 def vessel_of(yard: Yard, plant: Planting) -> Container | None:

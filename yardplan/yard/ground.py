@@ -17,6 +17,20 @@ ServiceKind = Literal[
     "overhead line", "septic tank", "septic field", "well", "other",
 ]
 DonorKind = Literal["named", "seedling", "wild thicket", "none"]
+CurveKind = Literal["smooth", "circle", "rounded"]
+
+
+@frozen(kw_only=True)
+class Curve:
+    """What a curved outline was drawn from, kept so that it can be changed (see yard.curves).
+
+    `smooth` runs through `points`; `circle` lies round the first of them at `radius` metres; `rounded` has
+    them for corners, each rounded off by `radius`. The outline of the thing follows it; the outline counts.
+    """
+
+    kind: CurveKind
+    points: Outline
+    radius: float = 0.0
 
 
 @frozen(kw_only=True)
@@ -63,6 +77,7 @@ class Paving:
     name: str = ""
     kind: PavingKind = "path"
     outline: Outline
+    curve: Curve | None = None
     beyond_lot: bool = False
     locked: bool = False
 
@@ -122,4 +137,32 @@ class Note:
     id: str
     place: Point
     text: str
+    locked: bool = False
+
+
+@frozen(kw_only=True)
+class Dimension:
+    """A length that stays on the plan: between the two `ends`, its line `off` metres to their left."""
+
+    id: str
+    ends: Outline
+    off: float = 0.0
+    locked: bool = False
+
+
+@frozen(kw_only=True)
+class Picture:
+    """A picture under the plan: a scan, a survey, an aerial photograph.
+
+    `base` places of its lower left and lower right corners, which set scale and turn; `pixels` its width and
+    height. `data` the picture itself, JPEG or PNG as base64. `opacity` from 0 to 1; `printed`: on paper too.
+    """
+
+    id: str
+    name: str = "Picture"
+    base: Outline
+    pixels: tuple[int, int]
+    data: str
+    opacity: float = 0.6
+    printed: bool = False
     locked: bool = False

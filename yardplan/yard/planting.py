@@ -6,7 +6,7 @@ from typing import Literal
 
 from attrs import frozen
 
-from yardplan.yard.ground import Outline, Point
+from yardplan.yard.ground import Curve, Outline, Point
 from yardplan.yard.site import Soil
 
 Pattern = Literal["square", "triangular", "rows"]
@@ -95,6 +95,7 @@ class Bed:
     id: str
     name: str = "Bed"
     outline: Outline
+    curve: Curve | None = None
     soil: Soil | None = None
     depth: float = 0.2
     raised: float = 0.0
