@@ -14,8 +14,8 @@ from itertools import combinations
 from attrs import frozen
 
 from yardplan.shipped import resource
-from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
+from yardplan.yard.handles import handles_of
 from yardplan.yard.planting import Bed, Row
 from yardplan.yard.yard import Yard
 
@@ -197,7 +197,7 @@ def places(yard: Yard) -> list[tuple[str, Point]]:
     several: tuple[Row | Bed, ...] = (*yard.rows, *yard.beds)
     for thing in several:
         word = "end" if isinstance(thing, Row) else "corner"
-        found += [(f"{thing.id} {word} {n}", place) for n, place in enumerate(points_of(thing), 1)]
+        found += [(f"{thing.id} {word} {n}", place) for n, place in enumerate(handles_of(yard, thing.id), 1)]
     return found
 
 

@@ -13,6 +13,7 @@ from yardplan.yard.edits import points_of
 from yardplan.yard.ground import (
     Barrier,
     Building,
+    Dimension,
     Gate,
     Note,
     Outline,
@@ -29,7 +30,7 @@ _LAYERS: Mapping[type, tuple[str, int]] = {
     Building: ("BUILDINGS", 7), Barrier: ("WALLS_FENCES_HEDGES", 7), Paving: ("PAVING", 8),
     Service: ("SERVICES", 1), StandingTree: ("STANDING_TREES", 8), Gate: ("GATES", 7),
     Planting: ("PLANTS", 3), Row: ("ROWS", 3), Bed: ("BEDS", 3), Container: ("CONTAINERS", 8),
-    Note: ("NOTES", 7),
+    Note: ("NOTES", 7), Dimension: ("DIMENSIONS", 7),
 }
 _LOT_LAYER = "LOT"
 #: Height of words, metres on the ground.
@@ -63,7 +64,7 @@ def yard_to_dxf(yard: Yard, spreads: Mapping[str, float] | None = None) -> str:
         drawing.layers.add(layer, color=colour)
     if yard.lot:
         space.add_lwpolyline(yard.lot, close=True, dxfattribs={"layer": _LOT_LAYER})
-    for thing in yard.things():
+    for thing in (thing for thing in yard.things() if type(thing) in _LAYERS):
         _draw(space, thing, _LAYERS[type(thing)][0], (spreads or {}).get(thing.id))
     out = io.StringIO()
     drawing.write(out)
@@ -98,6 +99,8 @@ def _words(thing: Thing) -> str:
         words = f"{thing.id} {thing.plant.cultivar}"
     elif isinstance(thing, Note):
         words = thing.text
+    elif isinstance(thing, Dimension):
+        words = f"{math.dist(*thing.ends):.2f} m"
     else:
         words = f"{thing.id} {getattr(thing, 'name', '')}"
     return " ".join("".join(c if c.isprintable() else " " for c in words).split())

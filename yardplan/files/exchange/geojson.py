@@ -14,7 +14,7 @@ from yardplan.files.exchange.georeference import Georeference, area
 from yardplan.files.exchange.outline import ExchangeError, LotOutline, largest_first, tidied
 from yardplan.files.layout import plain_thing
 from yardplan.yard.edits import OUTLINE_FIELD, points_of
-from yardplan.yard.ground import Building, Outline, Paving, Service
+from yardplan.yard.ground import Building, Outline, Paving, Picture, Service
 from yardplan.yard.planting import Bed, Planting
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Thing, Yard, list_name
@@ -31,7 +31,7 @@ def yard_to_geojson(yard: Yard, spreads: Mapping[str, float] | None = None) -> s
     """The yard as a FeatureCollection. `spreads` crown diameters in metres by id, put beside each plant."""
     at = Georeference.of(yard.site)
     features = [_lot(yard.lot, at)] if yard.lot else []
-    features += [_feature(thing, at, spreads or {}) for thing in yard.things()]
+    features += [_feature(thing, at, spreads or {}) for thing in yard.things() if not isinstance(thing, Picture)]
     collection = {"type": "FeatureCollection", "name": yard.site.name, "features": features}
     return json.dumps(collection, ensure_ascii=False, indent=1, allow_nan=False) + "\n"
 
