@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
 
+from yardplan.language import tr
 from yardplan.window.tools.toolbox import ToolKind
 
 Keys = QKeySequence.StandardKey | str
@@ -81,7 +82,11 @@ class Actions:
         group = QActionGroup(self._window)
         for kind in kinds:
             command = Command(
-                words=kind.name, does=partial(use, kind), keys=(kind.key,), tip=kind.about, check=False,
+                words=tr(kind.name),
+                does=partial(use, kind),
+                keys=(kind.key,),
+                tip=tr(kind.about),
+                check=False,
                 on_sheet=True,
             )
             action = self.add(f"tool {kind.icon}", command)
@@ -100,7 +105,7 @@ class Actions:
         """The menu bar from titles and names of actions."""
         made: dict[str, QMenu] = {}
         for title, names in layout.items():
-            menu = window.menuBar().addMenu(title)
+            menu = window.menuBar().addMenu(tr(title))
             menu.setToolTipsVisible(True)
             self.fill(menu, names)
             made[title.replace("&", "")] = menu

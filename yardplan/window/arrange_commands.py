@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QDialog, QMenu
 
+from yardplan.language import later, tr
 from yardplan.units import UnitError
 from yardplan.window.actions import Command
 from yardplan.window.tools.naming import names_of
@@ -20,13 +21,19 @@ if TYPE_CHECKING:
     from yardplan.window.tools.arranging import Line, Way
 
 _LINES: dict[Line, str] = {
-    "left": "In line at the &left", "right": "In line at the &right", "top": "In line at the &top",
-    "bottom": "In line at the &bottom", "middle across": "In line up and &down",
-    "middle up": "In line a&cross",
+    "left": later("In line at the &left"),
+    "right": later("In line at the &right"),
+    "top": later("In line at the &top"),
+    "bottom": later("In line at the &bottom"),
+    "middle across": later("In line up and &down"),
+    "middle up": later("In line a&cross"),
 }
 _LAYERS = {
-    "structures": "&Buildings, walls and paving", "services": "&Services", "plants": "&Plants",
-    "notes": "&Notes", "labels": "&Names and sizes",
+    "structures": later("&Buildings, walls and paving"),
+    "services": later("&Services"),
+    "plants": later("&Plants"),
+    "notes": later("&Notes"),
+    "labels": later("&Names and sizes"),
 }
 
 
@@ -37,16 +44,18 @@ class ArrangeCommands:
         self._window = window
         self._yard = window.open_yard
         self._history: QDialog | None = None
-        self.arrange = QMenu("A&rrange", window)
+        self.arrange = QMenu(tr("A&rrange"), window)
         self._lines()
         self._turns()
         window.menus["Edit"].addSeparator()
         window.menus["Edit"].addMenu(self.arrange)
-        steps = self._add("history", "&Steps…", self.show_history, tip="Every step so far, to go back to")
+        steps = self._add(
+            "history", tr("&Steps…"), self.show_history, tip=tr("Every step so far, to go back to")
+        )
         window.menus["Edit"].addAction(steps)
-        self.layers = QMenu("La&yers", window)
+        self.layers = QMenu(tr("La&yers"), window)
         for layer, words in _LAYERS.items():
-            self.layers.addAction(self._add(layer, words, partial(self._layer, layer), check=True))
+            self.layers.addAction(self._add(layer, tr(words), partial(self._layer, layer), check=True))
         window.menus["View"].insertMenu(window.actions_["side"], self.layers)
         self._yard.selection_changed.connect(self._refresh)
         self._refresh()
@@ -58,23 +67,25 @@ class ArrangeCommands:
 
     def _lines(self) -> None:
         for line, words in _LINES.items():
-            self.arrange.addAction(self._add(f"align {line}", words, partial(self._align, line)))
+            self.arrange.addAction(self._add(f"align {line}", tr(words), partial(self._align, line)))
         self.arrange.addSeparator()
-        ways: dict[Way, str] = {"across": "Space evenly &across", "up": "Space evenly &up"}
+        ways: dict[Way, str] = {"across": tr("Space evenly &across"), "up": tr("Space evenly &up")}
         for way, words in ways.items():
             self.arrange.addAction(self._add(f"space {way}", words, partial(self._space, way)))
         self.arrange.addSeparator()
 
     def _turns(self) -> None:
-        ways: dict[Way, str] = {"across": "Swap left and right", "up": "Swap top and bottom"}
+        ways: dict[Way, str] = {"across": tr("Swap left and right"), "up": tr("Swap top and bottom")}
         for way, words in ways.items():
             self.arrange.addAction(self._add(f"mirror {way}", words, partial(self._mirror, way)))
-        for degrees, words in ((90.0, "Turn a quarter left"), (-90.0, "Turn a quarter right")):
+        for degrees, words in ((90.0, tr("Turn a quarter left")), (-90.0, tr("Turn a quarter right"))):
             self.arrange.addAction(self._add(f"turn {degrees:.0f}", words, partial(self._turn, degrees)))
-        self.arrange.addAction(self._add("turn by", "Turn by…", self._turn_by, tip="By typed degrees"))
+        self.arrange.addAction(
+            self._add("turn by", tr("Turn by…"), self._turn_by, tip=tr("By typed degrees"))
+        )
         self.arrange.addSeparator()
-        tip = "So many, so far apart: 5 x 2.5 m < 90"
-        self.arrange.addAction(self._add("repeat", "Re&peat in a row…", self._repeat, tip=tip))
+        tip = tr("So many, so far apart: 5 x 2.5 m < 90")
+        self.arrange.addAction(self._add("repeat", tr("Re&peat in a row…"), self._repeat, tip=tip))
 
     # What commands do
 
@@ -82,7 +93,7 @@ class ArrangeCommands:
         before = self._yard.yard
         if yard == before:
             return
-        text = f"{verb} {names_of(before, self._movable())}"
+        text = tr(verb, things=names_of(before, self._movable()))
         self._yard.commit(text, yard)
         self._window.commands.say(text)
 
@@ -94,48 +105,50 @@ class ArrangeCommands:
     def _align(self, line: Line) -> None:
         from yardplan.window.tools.arranging import align
 
-        self._commit("Bring into line", align(self._yard.yard, self._movable(), line))
+        self._commit(later("Bring {things} into line"), align(self._yard.yard, self._movable(), line))
 
     def _space(self, way: Way) -> None:
         from yardplan.window.tools.arranging import space_evenly
 
-        self._commit("Space", space_evenly(self._yard.yard, self._movable(), way))
+        self._commit(later("Space {things}"), space_evenly(self._yard.yard, self._movable(), way))
 
     def _mirror(self, way: Way) -> None:
         from yardplan.window.tools.arranging import mirror
 
-        self._commit("Swap", mirror(self._yard.yard, self._movable(), way))
+        self._commit(later("Swap {things}"), mirror(self._yard.yard, self._movable(), way))
 
     def _turn(self, degrees: float) -> None:
         from yardplan.window.tools.arranging import turn
 
-        self._commit("Turn", turn(self._yard.yard, self._movable(), degrees))
+        self._commit(later("Turn {things}"), turn(self._yard.yard, self._movable(), degrees))
 
     def _turn_by(self) -> None:
-        typed = self._window.questions.line("Turn by how many degrees, to the left?", "45")
+        typed = self._window.questions.line(tr("Turn by how many degrees, to the left?"), "45")
         if typed is None:
             return
         try:
             degrees = float(typed.replace("°", "").replace(",", "."))
         except ValueError:
-            self._window.questions.tell_fault("Nothing was turned", f"'{typed}' is no number of degrees.")
+            self._window.questions.tell_fault(
+                tr("Nothing was turned"), tr("'{typed}' is no number of degrees.", typed=typed)
+            )
             return
         self._turn(degrees)
 
     def _repeat(self) -> None:
         from yardplan.window.tools.arranging import parse_repeat, repeat
 
-        typed = self._window.questions.line("How many in all, and how far apart?", "5 x 2.5 m")
+        typed = self._window.questions.line(tr("How many in all, and how far apart?"), "5 x 2.5 m")
         if typed is None:
             return
         try:
             count, step = parse_repeat(typed, self._yard.units)
         except UnitError as error:
-            self._window.questions.tell_fault("Nothing was repeated", str(error))
+            self._window.questions.tell_fault(tr("Nothing was repeated"), str(error))
             return
         ids = self._yard.selection & self._yard.yard.ids()
         yard, every = repeat(self._yard.yard, ids, count, step)
-        self._yard.commit(f"Repeat {names_of(self._yard.yard, ids)}", yard, selection=every)
+        self._yard.commit(tr("Repeat {things}", things=names_of(self._yard.yard, ids)), yard, selection=every)
 
     def _layer(self, layer: str) -> None:
         self._window.commands.show_layer(layer)
@@ -146,10 +159,10 @@ class ArrangeCommands:
 
         if self._history is None:
             box = QDialog(self._window)
-            box.setWindowTitle("Steps")
+            box.setWindowTitle(tr("Steps"))
             view = QUndoView(self._yard.undo_stack)
-            view.setEmptyLabel("As it was opened")
-            view.setAccessibleName("Steps so far")
+            view.setEmptyLabel(tr("As it was opened"))
+            view.setAccessibleName(tr("Steps so far"))
             QVBoxLayout(box).addWidget(view)
             box.resize(320, 420)
             self._history = box

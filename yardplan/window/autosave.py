@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
 
 from yardplan.files.errors import YardFileError
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
 from yardplan.window.workers import Bench, Ticket
@@ -80,7 +81,7 @@ class Autosave(QObject):
         self._bench.ask(job)
 
     def _broke(self, fault: BaseException) -> None:
-        self.failed.emit(f"No recovery copy: {fault}")
+        self.failed.emit(tr("No recovery copy: {fault}", fault=fault))
 
     def offer(self, questions: Questions) -> bool:
         """Offer work that no file holds; True when it was taken up."""

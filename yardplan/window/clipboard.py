@@ -6,6 +6,7 @@ from PySide6.QtCore import QMimeData
 from PySide6.QtGui import QGuiApplication
 
 from yardplan.files.errors import YardFileError
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
 from yardplan.yard import edits
@@ -36,7 +37,7 @@ def copy(open_yard: OpenYard) -> str:
     data.setData(MIME, text.encode("utf-8"))
     data.setText(_as_lines(yard, ids))
     QGuiApplication.clipboard().setMimeData(data)
-    return f"{names_of(yard, ids)} copied"
+    return tr("{things} copied", things=names_of(yard, ids))
 
 
 def _as_lines(yard: Yard, ids: frozenset[str]) -> str:
@@ -69,11 +70,11 @@ def paste(open_yard: OpenYard) -> str:
     try:
         held = yard_from_json(bytes(data).decode("utf-8"))
     except UnicodeDecodeError:
-        raise YardFileError("the clipboard holds damaged text") from None
+        raise YardFileError(tr("the clipboard holds damaged text")) from None
     yard, keys = edits.paste(open_yard.yard, held.things(), BESIDE)
     yard = _with_own(yard, held)
-    open_yard.commit(f"Paste {names_of(yard, keys)}", yard, selection=keys)
-    return f"{names_of(yard, keys)} pasted"
+    open_yard.commit(tr("Paste {things}", things=names_of(yard, keys)), yard, selection=keys)
+    return tr("{things} pasted", things=names_of(yard, keys))
 
 
 def _with_own(yard: Yard, held: Yard) -> Yard:

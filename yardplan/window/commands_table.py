@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QDockWidget, QMenu
 
 from yardplan.files.errors import YardFileError
+from yardplan.language import tr
 from yardplan.window import clipboard
 from yardplan.window.actions import Command
 from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
@@ -43,8 +44,8 @@ class CommandTable:
         self._parts()
         window.actions_.add_tools(TOOLS, self._use)
         self._planting()
-        self.recent_menu = QMenu("Open &recent", window)
-        self.samples_menu = QMenu("Open a sa&mple", window)
+        self.recent_menu = QMenu(tr("Open &recent"), window)
+        self.samples_menu = QMenu(tr("Open a sa&mple"), window)
         self._yard.selection_changed.connect(self._selection_changed)
         self._selection_changed()
 
@@ -62,88 +63,109 @@ class CommandTable:
 
     def _file(self) -> None:
         files, window = self._window.documents, self._window
-        self._add("new", "&New…", files.new, _Std.New, tip="Begin another yard")
-        self._add("open", "&Open…", files.open, _Std.Open, tip="Open a yard file")
-        self._add("save", "&Save", files.save, _Std.Save, tip="Write the yard to its file")
-        self._add("save as", "Save &as…", files.save_as, _Std.SaveAs, tip="Write the yard to another file")
-        self._add("close", "&Close", window.close, _Std.Close, tip="Close this yard")
-        self._add("quit", "&Quit", window.close, _Std.Quit, role=QAction.MenuRole.QuitRole)
+        self._add("new", tr("&New…"), files.new, _Std.New, tip=tr("Begin another yard"))
+        self._add("open", tr("&Open…"), files.open, _Std.Open, tip=tr("Open a yard file"))
+        self._add("save", tr("&Save"), files.save, _Std.Save, tip=tr("Write the yard to its file"))
+        self._add(
+            "save as", tr("Save &as…"), files.save_as, _Std.SaveAs, tip=tr("Write the yard to another file")
+        )
+        self._add("close", tr("&Close"), window.close, _Std.Close, tip=tr("Close this yard"))
+        self._add("quit", tr("&Quit"), window.close, _Std.Quit, role=QAction.MenuRole.QuitRole)
 
     def _undo(self) -> None:
         stack, window = self._yard.undo_stack, self._window
-        undo, redo = stack.createUndoAction(window, "&Undo"), stack.createRedoAction(window, "&Redo")
+        undo, redo = stack.createUndoAction(window, tr("&Undo")), stack.createRedoAction(window, tr("&Redo"))
         undo.setShortcuts(QKeySequence.keyBindings(_Std.Undo))
         redo.setShortcuts(QKeySequence.keyBindings(_Std.Redo))
+        # Said as a whole: other languages put the word behind, or a mark between.
+        stack.undoTextChanged.connect(
+            lambda step: undo.setText(tr("&Undo {step}", step=step) if step else tr("&Undo"))
+        )
+        stack.redoTextChanged.connect(
+            lambda step: redo.setText(tr("&Redo {step}", step=step) if step else tr("&Redo"))
+        )
         window.actions_.add_existing("undo", undo)
         window.actions_.add_existing("redo", redo)
 
     def _edit(self) -> None:
         yard, say = self._yard, self.say
-        self._add("cut", "Cu&t", self._cut, _Std.Cut)
-        self._add("copy", "&Copy", lambda: say(clipboard.copy(yard)), _Std.Copy)
-        self._add("paste", "&Paste", self._paste, _Std.Paste)
-        self._add("duplicate", "D&uplicate", lambda: say(commands.duplicate(yard)), "Ctrl+D",
-                  tip="Put copies beside what is selected")
-        self._add("delete", "&Delete", lambda: say(commands.delete(yard)), "Del", on_sheet=True)
-        self._add("select all", "Select &all", lambda: commands.select_all(yard), _Std.SelectAll)
-        self._add("deselect", "Select &nothing", lambda: yard.select(()), _Std.Deselect)
-        self._add("next thing", "Select ne&xt thing", lambda: commands.cycle(yard, 1),
-                  tip="Tab on the sheet does the same")
+        self._add("cut", tr("Cu&t"), self._cut, _Std.Cut)
+        self._add("copy", tr("&Copy"), lambda: say(clipboard.copy(yard)), _Std.Copy)
+        self._add("paste", tr("&Paste"), self._paste, _Std.Paste)
+        self._add("duplicate", tr("D&uplicate"), lambda: say(commands.duplicate(yard)), "Ctrl+D",
+                  tip=tr("Put copies beside what is selected"))
+        self._add("delete", tr("&Delete"), lambda: say(commands.delete(yard)), "Del", on_sheet=True)
+        self._add("select all", tr("Select &all"), lambda: commands.select_all(yard), _Std.SelectAll)
+        self._add("deselect", tr("Select &nothing"), lambda: yard.select(()), _Std.Deselect)
+        self._add("next thing", tr("Select ne&xt thing"), lambda: commands.cycle(yard, 1),
+                  tip=tr("Tab on the sheet does the same"))
 
     def _change(self) -> None:
         yard, window = self._yard, self._window
-        self._add("carry", "&Move by clicks…", self._carry, "Ctrl+M",
-                  tip="What is selected follows the pointer until you click or type a place")
-        self._add("lock", "&Lock", lambda: commands.set_locked(yard, True), "Ctrl+L",
-                  tip="Locked things are not moved or deleted")
-        self._add("unlock", "Unl&ock", lambda: commands.set_locked(yard, False), "Ctrl+Shift+L")
-        self._add("fields", "&Fields", window.show_fields, "F2", tip="Go to the fields of what is selected")
+        self._add("carry", tr("&Move by clicks…"), self._carry, "Ctrl+M",
+                  tip=tr("What is selected follows the pointer until you click or type a place"))
+        self._add("lock", tr("&Lock"), lambda: commands.set_locked(yard, True), "Ctrl+L",
+                  tip=tr("Locked things are not moved or deleted"))
+        self._add("unlock", tr("Unl&ock"), lambda: commands.set_locked(yard, False), "Ctrl+Shift+L")
+        self._add(
+            "fields", tr("&Fields"), window.show_fields, "F2", tip=tr("Go to the fields of what is selected")
+        )
 
     def _zoom(self) -> None:
         canvas = self._canvas
-        self._add("zoom in", "Zoom &in", lambda: canvas.zoom_by(_ZOOM), _Std.ZoomIn, "Ctrl+=")
-        self._add("zoom out", "Zoom &out", lambda: canvas.zoom_by(1 / _ZOOM), _Std.ZoomOut)
-        self._add("fit", "&Fit the yard", canvas.fit, "Ctrl+1", tip="All of the yard in view")
-        self._add("true size", "Scale 1:&100", canvas.zoom_true, "Ctrl+0",
-                  tip="One metre is one centimetre on this screen")
-        self._add("wheel zooms", "&Wheel zooms", self._toggle_wheel, check=True,
-                  tip="Off: a plain mouse wheel moves the sheet; Ctrl with the wheel always zooms")
+        self._add("zoom in", tr("Zoom &in"), lambda: canvas.zoom_by(_ZOOM), _Std.ZoomIn, "Ctrl+=")
+        self._add("zoom out", tr("Zoom &out"), lambda: canvas.zoom_by(1 / _ZOOM), _Std.ZoomOut)
+        self._add("fit", tr("&Fit the yard"), canvas.fit, "Ctrl+1", tip=tr("All of the yard in view"))
+        self._add("true size", tr("Scale 1:&100"), canvas.zoom_true, "Ctrl+0",
+                  tip=tr("One metre is one centimetre on this screen"))
+        self._add("wheel zooms", tr("&Wheel zooms"), self._toggle_wheel, check=True,
+                  tip=tr("Off: a plain mouse wheel moves the sheet; Ctrl with the wheel always zooms"))
 
     def _layers(self) -> None:
-        self._add("snap", "&Snap", self._toggle_snap, "F9", check=True,
-                  tip="Draw places to corners, edges, centres and the grid; Alt suspends it")
-        self._layer("grid", "&Grid", "Ctrl+G", tip="The dots of the grid")
-        self._layer("marks", "Mar&ks of findings", "Ctrl+Shift+M", tip="Off: a quiet plan without marks")
-        self._layer("mature", "Full-size &outline", tip="A thin line at the size of the grown plant")
-        self._layer("partners", "Partner &lines", "Ctrl+Shift+N",
-                    tip="Who sets fruit on the plant selected or dragged. Whole: sets; dashed: not proved; "
-                    "dotted: weak or far; arrow: one way only")
-        self._layer("all_partners", "Partner lines of &all plants", "Ctrl+Alt+N",
-                    tip="A thin line from every plant to its best partner", on=False)
-        self._layer("shadows", "&Shadows", "Ctrl+Shift+H", tip="Shadows at the day and hour set below")
+        self._add("snap", tr("&Snap"), self._toggle_snap, "F9", check=True,
+                  tip=tr("Draw places to corners, edges, centres and the grid; Alt suspends it"))
+        self._layer("grid", tr("&Grid"), "Ctrl+G", tip=tr("The dots of the grid"))
+        self._layer(
+            "marks", tr("Mar&ks of findings"), "Ctrl+Shift+M", tip=tr("Off: a quiet plan without marks")
+        )
+        self._layer("mature", tr("Full-size &outline"), tip=tr("A thin line at the size of the grown plant"))
+        self._layer(
+            "partners",
+            tr("Partner &lines"),
+            "Ctrl+Shift+N",
+            tip=tr(
+                "Who sets fruit on the plant selected or dragged. Whole: sets; dashed: not proved; "
+                "dotted: weak or far; arrow: one way only"
+            ),
+        )
+        self._layer("all_partners", tr("Partner lines of &all plants"), "Ctrl+Alt+N",
+                    tip=tr("A thin line from every plant to its best partner"), on=False)
+        self._layer(
+            "shadows", tr("&Shadows"), "Ctrl+Shift+H", tip=tr("Shadows at the day and hour set below")
+        )
 
     def _layer(self, name: str, words: str, *keys: str, tip: str, on: bool = True) -> None:
         self._add(name, words, lambda: self._toggle_layer(name), *keys, check=on, tip=tip)
 
     def _parts(self) -> None:
         window = self._window
-        self._add("side", "Panels &beside the sheet", lambda: _toggle(window.side_dock), "F7", check=True)
-        self._add("season", "Season s&trip", lambda: _toggle(window.season_dock), "F8", check=True)
-        self._add("full screen", "F&ull screen", self._full_screen, _Std.FullScreen)
-        self._add("feet", "Feet and inches", lambda: self._units("imperial"))
-        self._add("metres", "Metres", lambda: self._units("metric"))
-        self._add("find command", "&Find a command…", window.find_command, "Ctrl+K",
-                  tip="Type what you want to do")
+        self._add("side", tr("Panels &beside the sheet"), lambda: _toggle(window.side_dock), "F7", check=True)
+        self._add("season", tr("Season s&trip"), lambda: _toggle(window.season_dock), "F8", check=True)
+        self._add("full screen", tr("F&ull screen"), self._full_screen, _Std.FullScreen)
+        self._add("feet", tr("Feet and inches"), lambda: self._units("imperial"))
+        self._add("metres", tr("Metres"), lambda: self._units("metric"))
+        self._add("find command", tr("&Find a command…"), window.find_command, "Ctrl+K",
+                  tip=tr("Type what you want to do"))
 
     def _planting(self) -> None:
         window, yard = self._window, self._yard
-        self._add("choose", "&Choose a plant…", window.show_choice, _Std.Find,
-                  tip="Search the catalogue; what you pick is in hand")
-        self._add("plants list", "&Everything on the plan", window.show_plants, "Ctrl+E",
-                  tip="The list of all things, in step with the sheet")
-        self._add("year less", "A year &earlier", lambda: self._year(-1), "Ctrl+[")
-        self._add("year more", "A year &later", lambda: self._year(1), "Ctrl+]")
-        self._add("mature size", "&Full size", lambda: yard.set_year(None), "Ctrl+\\")
+        self._add("choose", tr("&Choose a plant…"), window.show_choice, _Std.Find,
+                  tip=tr("Search the catalogue; what you pick is in hand"))
+        self._add("plants list", tr("&Everything on the plan"), window.show_plants, "Ctrl+E",
+                  tip=tr("The list of all things, in step with the sheet"))
+        self._add("year less", tr("A year &earlier"), lambda: self._year(-1), "Ctrl+[")
+        self._add("year more", tr("A year &later"), lambda: self._year(1), "Ctrl+]")
+        self._add("mature size", tr("&Full size"), lambda: yard.set_year(None), "Ctrl+\\")
 
     # What commands do
 
@@ -161,7 +183,7 @@ class CommandTable:
         try:
             self.say(clipboard.paste(self._yard))
         except YardFileError as error:
-            self._window.documents.tell("Nothing was pasted", error)
+            self._window.documents.tell(tr("Nothing was pasted"), error)
 
     def _carry(self) -> None:
         if self._yard.selection:
@@ -191,8 +213,8 @@ class CommandTable:
             self._window.showFullScreen()
 
     def _units(self, system: str) -> None:
-        words = "feet and inches" if system == "imperial" else "metres"
-        self._yard.commit(f"Show {words}", edits.set_site(self._yard.yard, units=system))
+        words = tr("Show feet and inches") if system == "imperial" else tr("Show metres")
+        self._yard.commit(words, edits.set_site(self._yard.yard, units=system))
 
     def _year(self, step: int) -> None:
         from yardplan.window.panels.year_control import LAST_YEAR

@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QSettings, QStandardPaths, Signal
 
 from yardplan.files.errors import YardFileError
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
 from yardplan.yard.yard import Yard
@@ -73,7 +74,7 @@ class Documents(QObject):
                 self.open_yard.open(path)
                 self._remember(path)
         except YardFileError as error:
-            self.tell(f"{path.name} was not opened", error)
+            self.tell(tr("{name} was not opened", name=path.name), error)
             return False
         return True
 
@@ -90,7 +91,7 @@ class Documents(QObject):
         try:
             self.open_yard.save(path)
         except YardFileError as error:
-            self.tell("The yard is not saved", error)
+            self.tell(tr("The yard is not saved"), error)
             return False
         self._remember(path)
         return True

@@ -10,6 +10,7 @@ from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QShowEvent
 from PySide6.QtWidgets import QDockWidget, QMainWindow, QMenu, QWidget
 
+from yardplan.language import tr
 from yardplan.window.actions import Actions
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
@@ -73,8 +74,8 @@ class MainWindow(QMainWindow):
         self.status = StatusLine(self.canvas, self.actions_["snap"], self)
         self.setStatusBar(self.status)
         self.place_commands = PlaceCommands(self)
-        self.side_dock = self._dock("Beside the sheet", "side", Qt.DockWidgetArea.RightDockWidgetArea)
-        self.season_dock = self._dock("Season", "season", Qt.DockWidgetArea.BottomDockWidgetArea)
+        self.side_dock = self._dock(tr("Beside the sheet"), "side", Qt.DockWidgetArea.RightDockWidgetArea)
+        self.season_dock = self._dock(tr("Season"), "season", Qt.DockWidgetArea.BottomDockWidgetArea)
         self.side: Side | None = None
         self.light_room: LightRoom | None = None
         self.start_panel: QWidget | None = None

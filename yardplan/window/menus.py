@@ -2,25 +2,26 @@
 
 from __future__ import annotations
 
+from yardplan.language import later
 from yardplan.window.tools.toolbox import TOOLS
 
 MENUS: dict[str, tuple[str, ...]] = {
-    "&File": ("new", "open", "", "save", "save as", "", "close", "quit"),
-    "&Edit": (
+    later("&File"): ("new", "open", "", "save", "save as", "", "close", "quit"),
+    later("&Edit"): (
         "undo", "redo", "", "cut", "copy", "paste", "duplicate", "delete", "", "select all", "deselect",
         "next thing", "", "carry", "lock", "unlock", "", "fields",
     ),
-    "&View": (
+    later("&View"): (
         "zoom in", "zoom out", "fit", "true size", "", "snap", "grid", "marks", "mature", "partners",
         "all_partners", "",
         "side", "season", "full screen", "", "feet", "metres", "", "wheel zooms",
     ),
-    "&Draw": tuple(f"tool {kind.icon}" for kind in TOOLS),
-    "&Planting": ("choose", "plants list", ""),
-    "&Light": ("tool light", "", "shadows"),
-    "&Season": ("year less", "year more", "mature size"),
-    "S&heets": (),
-    "&Help": ("find command",),
+    later("&Draw"): tuple(f"tool {kind.icon}" for kind in TOOLS),
+    later("&Planting"): ("choose", "plants list", ""),
+    later("&Light"): ("tool light", "", "shadows"),
+    later("&Season"): ("year less", "year more", "mature size"),
+    later("S&heets"): (),
+    later("&Help"): ("find command",),
 }
 #: What the context menu offers for a selection and for bare ground.
 FOR_SELECTION: tuple[str, ...] = (

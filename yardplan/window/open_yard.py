@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from yardplan.checks.finding import Finding
+from yardplan.language import tr
 from yardplan.units import System
 from yardplan.window.clear_ground import ClearGroundShown
 from yardplan.window.live_checks import LiveChecks
@@ -278,7 +279,7 @@ class OpenYard(QObject):
     @property
     def title(self) -> str:
         """File name and yard name for the window's title, with Qt's `[*]` for unsaved work."""
-        file_name = self._path.name if self._path else "not saved yet"
+        file_name = self._path.name if self._path else tr("not saved yet")
         return f"{self._yard.site.name} \N{EN DASH} {file_name}[*]"
 
     def new(self, yard: Yard | None = None) -> None:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QDialog, QMenu
 
-from yardplan.language import tr
+from yardplan.language import later, mid_sentence, tr
 from yardplan.window.actions import Command
 from yardplan.window.languages import LANGUAGES, choose, chosen
 from yardplan.window.theme import SCHEMES, Scheme, Theme
@@ -19,7 +19,11 @@ if TYPE_CHECKING:
     from yardplan.window.sides import Side
     from yardplan.yard.planting import PlantKey
 
-_SCHEME_WORDS: dict[Scheme, str] = {"system": "As the &system", "light": "&Light", "dark": "&Dark"}
+_SCHEME_WORDS: dict[Scheme, str] = {
+    "system": later("As the &system"),
+    "light": later("&Light"),
+    "dark": later("&Dark"),
+}
 
 
 #: A message of the status line stays so long, milliseconds.
@@ -52,52 +56,53 @@ class PanelCommands:
         return action
 
     def _file(self) -> None:
-        site = Command(words="S&ite card…", does=self.show_site, keys=("Ctrl+I",),
-                       tip="Place, climate and soil of the yard, with the source of each fact")
+        site = Command(words=tr("S&ite card…"), does=self.show_site, keys=("Ctrl+I",),
+                       tip=tr("Place, climate and soil of the yard, with the source of each fact"))
         self._add("File", "site card", site, before="close")
-        rules = Command(words="Local &rules…", does=self.show_rules,
-                        tip="Figures of your adviser or the law in place of ours")
+        rules = Command(words=tr("Local &rules…"), does=self.show_rules,
+                        tip=tr("Figures of your adviser or the law in place of ours"))
         self._add("File", "local rules", rules, before="close")
         self._window.menus["File"].insertSeparator(self._window.actions_["close"])
 
     def _planting(self) -> None:
         self.partners = self._add("Planting", "partners", Command(
-            words="Find a &partner…", does=self.show_partners, keys=("Ctrl+Shift+P",),
-            tip="Varieties that would set fruit on the plant selected or in hand"))
+            words=tr("Find a &partner…"), does=self.show_partners, keys=("Ctrl+Shift+P",),
+            tip=tr("Varieties that would set fruit on the plant selected or in hand")))
         self._add("Planting", "yard partners", Command(
-            words="What the &whole yard lacks", does=self.show_lacking,
-            tip="The fewest plants to add so that every plant crops"))
+            words=tr("What the &whole yard lacks"), does=self.show_lacking,
+            tip=tr("The fewest plants to add so that every plant crops")))
         self.card = self._add("Planting", "variety card", Command(
-            words="All &facts of the variety…", does=self.show_card, keys=("Ctrl+Shift+F",),
-            tip="Every fact with its source, beside another variety if you like"))
+            words=tr("All &facts of the variety…"), does=self.show_card, keys=("Ctrl+Shift+F",),
+            tip=tr("Every fact with its source, beside another variety if you like")))
         self._add("Planting", "own varieties", Command(
-            words="&Own varieties…", does=self.show_own,
-            tip="Add a variety that the catalogue does not hold"))
+            words=tr("&Own varieties…"), does=self.show_own,
+            tip=tr("Add a variety that the catalogue does not hold")))
 
     def _findings(self) -> None:
         menu = self._window.menus["Edit"]
         menu.addSeparator()
         self._add("Edit", "next finding", Command(
-            words="Next &conflict or caution", does=lambda: self._step(1), keys=("F4",),
-            tip="Show the place of the next finding of the list"))
+            words=tr("Next &conflict or caution"), does=lambda: self._step(1), keys=("F4",),
+            tip=tr("Show the place of the next finding of the list")))
         self._add("Edit", "previous finding", Command(
-            words="Pre&vious conflict or caution", does=lambda: self._step(-1), keys=("Shift+F4",),
-            tip="Show the place of the finding before"))
+            words=tr("Pre&vious conflict or caution"), does=lambda: self._step(-1), keys=("Shift+F4",),
+            tip=tr("Show the place of the finding before")))
 
     def _help(self) -> None:
-        about = Command(words="&About yardplan", does=self.show_about, role=QAction.MenuRole.AboutRole,
-                        tip="Licence, parts used, sources of the figures")
+        about = Command(words=tr("&About yardplan"), does=self.show_about, role=QAction.MenuRole.AboutRole,
+                        tip=tr("Licence, parts used, sources of the figures"))
         self._add("Help", "about", about)
 
     def _appearance(self) -> QMenu:
         """Light, dark or as the system; the sheet stays light."""
-        menu = QMenu("&Appearance", self._window)
+        menu = QMenu(tr("&Appearance"), self._window)
         group = QActionGroup(menu)
         for scheme in SCHEMES:
-            words = _SCHEME_WORDS[scheme]
+            words = tr(_SCHEME_WORDS[scheme])
             action = self._window.actions_.add(f"scheme {scheme}", Command(
                 words=words, does=self._chooser(scheme), check=False,
-                tip=f"Appearance: {words.replace('&', '').lower()}; the sheet stays light"))
+                tip=tr("Appearance: {scheme}; the sheet stays light",
+                       scheme=mid_sentence(words.replace("&", "")))))
             group.addAction(action)
             menu.addAction(action)
         menu.aboutToShow.connect(self._tick_scheme)

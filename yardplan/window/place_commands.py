@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject
 
+from yardplan.language import tr, tr_n
 from yardplan.units import format_coarse
 from yardplan.window.actions import Command
 from yardplan.window.clear_ground import IN_HAND
@@ -39,11 +40,11 @@ class PlaceCommands(QObject):
         self._bench.done.connect(self._take)
         self._bench.broke.connect(_raised)
         self.nearest = window.actions_.add(NEAREST, Command(
-            words="&Move to the nearest clear place", does=self.move_to_nearest, keys=("Ctrl+J",),
-            tip="Put the selected plant where it raises no conflict, as near as can be"))
+            words=tr("&Move to the nearest clear place"), does=self.move_to_nearest, keys=("Ctrl+J",),
+            tip=tr("Put the selected plant where it raises no conflict, as near as can be")))
         self.settle = window.actions_.add(SETTLE, Command(
-            words="&Settle the plants", does=self.settle_all,
-            tip="Move plants by little until no conflict is left that moving can cure; locked ones stay"))
+            words=tr("&Settle the plants"), does=self.settle_all,
+            tip=tr("Move plants by little until no conflict is left that moving can cure; locked ones stay")))
         menu = window.menus["Planting"]
         menu.addSeparator()
         menu.addActions([self.nearest, self.settle])
@@ -93,10 +94,10 @@ class PlaceCommands(QObject):
         """Look for the nearest clear place of the selected plant and put it there, as one undo step."""
         plant = self._chosen()
         if plant is None:
-            self._say("Select one plant that is not locked")
+            self._say(tr("Select one plant that is not locked"))
             return
         yard, catalogue, year = self._yard.yard, self._yard.catalogue, self._yard.year
-        self._say(f"Looking for a clear place for {names_of(yard, {plant.id})}…")
+        self._say(tr("Looking for a clear place for {plant}…", plant=names_of(yard, {plant.id})))
         self._then = lambda place: self._put(plant, place)
         self._bench.ask(lambda ticket: _nearest(ticket, yard, catalogue, year, plant))
 
@@ -104,13 +105,15 @@ class PlaceCommands(QObject):
         yard, name = self._yard.yard, names_of(self._yard.yard, {plant.id})
         (end,) = place
         if end is None:
-            self._say(f"There is no clear place for {name} on this lot")
+            self._say(tr("There is no clear place for {name} on this lot", name=name))
             return
         offset = (end[0] - plant.place[0], end[1] - plant.place[1])
         if math.hypot(*offset) < 1e-6:
-            self._say(f"{name} stands on clear ground already")
+            self._say(tr("{name} stands on clear ground already", name=name))
             return
-        self._yard.commit(f"Move {name} to the nearest clear place", edits.move(yard, {plant.id}, offset))
+        self._yard.commit(
+            tr("Move {name} to the nearest clear place", name=name), edits.move(yard, {plant.id}, offset)
+        )
         self._say(moved_words(self._yard, offset))
 
     # Settle
@@ -124,17 +127,19 @@ class PlaceCommands(QObject):
         self._bench.ask(lambda ticket: _settle(ticket, yard, catalogue, year, chosen or None))
 
     def _settled(self, done: Any) -> None:
-        left = f"{len(done.left)} conflict{'' if len(done.left) == 1 else 's'} left" if done.left else (
-            "no conflict is left"
+        left = tr_n("{n} conflict left", "{n} conflicts left", len(done.left)) if done.left else (
+            tr("no conflict is left")
         )
         if not done.moves:
-            self._say(f"Nothing moves; {left}")
+            self._say(tr("Nothing moves; {left}", left=left))
             return
         ids = {move.id for move in done.moves}
         far = format_coarse(max(move.far for move in done.moves), self._yard.units)
-        self._yard.commit("Settle the plants", done.yard, selection=ids)
-        count = "1 plant" if len(ids) == 1 else f"{len(ids)} plants"
-        self._say(f"Settled: {count} moved, none farther than {far}; {left}")
+        self._yard.commit(tr("Settle the plants"), done.yard, selection=ids)
+        self._say(tr_n(
+            "Settled: {n} plant moved, none farther than {far}; {left}",
+            "Settled: {n} plants moved, none farther than {far}; {left}", len(ids), far=far, left=left,
+        ))
 
     # Why the ground is closed
 

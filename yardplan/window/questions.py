@@ -8,8 +8,10 @@ from typing import Literal
 # By module, so that a class of boxes is loaded when the first is asked for.
 from PySide6 import QtWidgets
 
+from yardplan.language import later, tr
+
 SaveAnswer = Literal["save", "discard", "cancel"]
-_FILES = "Yards (*.yard);;All files (*)"
+_FILES = later("Yards (*.yard);;All files (*)")
 
 
 class Questions:
@@ -22,8 +24,8 @@ class Questions:
         """Unsaved work: save it, discard it, or go on working (Esc and the closing cross)."""
         box = QtWidgets.QMessageBox(self._window)
         box.setIcon(QtWidgets.QMessageBox.Icon.Question)
-        box.setText(f"Save the changes to {name}?")
-        box.setInformativeText("What you do not save is lost.")
+        box.setText(tr("Save the changes to {name}?", name=name))
+        box.setInformativeText(tr("What you do not save is lost."))
         buttons = QtWidgets.QMessageBox.StandardButton
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
@@ -35,23 +37,24 @@ class Questions:
         """Whether to take up unsaved work that was kept when the program ended."""
         box = QtWidgets.QMessageBox(self._window)
         box.setIcon(QtWidgets.QMessageBox.Icon.Question)
-        box.setText(f"Take up the unsaved work on {name} of {when}?")
-        box.setInformativeText("The program ended before it was saved. The file itself is unchanged.")
-        take = box.addButton("Take it up", QtWidgets.QMessageBox.ButtonRole.AcceptRole)
-        box.addButton("Leave it for now", QtWidgets.QMessageBox.ButtonRole.RejectRole)
+        box.setText(tr("Take up the unsaved work on {name} of {when}?", name=name, when=when))
+        box.setInformativeText(tr("The program ended before it was saved. The file itself is unchanged."))
+        take = box.addButton(tr("Take it up"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(tr("Leave it for now"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(take)
         box.exec()
         return box.clickedButton() is take
 
     def open_path(self, folder: Path) -> Path | None:
         """Which file to open."""
-        name, _ = QtWidgets.QFileDialog.getOpenFileName(self._window, "Open a yard", str(folder), _FILES)
+        ask = QtWidgets.QFileDialog.getOpenFileName
+        name, _ = ask(self._window, tr("Open a yard"), str(folder), tr(_FILES))
         return Path(name) if name else None
 
     def save_path(self, suggested: Path) -> Path | None:
         """Where to save; `.yard` is added where no ending is typed."""
         ask = QtWidgets.QFileDialog.getSaveFileName
-        name, _ = ask(self._window, "Save the yard as", str(suggested), _FILES)
+        name, _ = ask(self._window, tr("Save the yard as"), str(suggested), tr(_FILES))
         if not name:
             return None
         return Path(name) if Path(name).suffix else Path(name).with_suffix(".yard")
@@ -68,7 +71,7 @@ class Questions:
 
     def text(self, question: str, text: str) -> str | None:
         """A few words, or None for cancel."""
-        answer, fine = QtWidgets.QInputDialog.getMultiLineText(self._window, "Note", question, text)
+        answer, fine = QtWidgets.QInputDialog.getMultiLineText(self._window, tr("Note"), question, text)
         return answer if fine else None
 
     def line(self, question: str, text: str) -> str | None:

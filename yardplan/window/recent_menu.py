@@ -6,6 +6,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QMenu
 
+from yardplan.language import tr
 from yardplan.shipped import folder
 from yardplan.window.documents import Documents
 
@@ -19,7 +20,7 @@ def fill_recent(menu: QMenu, documents: Documents) -> None:
             action = menu.addAction(path.name)
             action.triggered.connect(lambda _=False, path=path: documents.open_path(path))
         else:
-            action = menu.addAction(f"{path.name} is gone: take it off the list")
+            action = menu.addAction(tr("{name} is gone: take it off the list", name=path.name))
             action.triggered.connect(lambda _=False, path=path: documents.forget(path))
         action.setToolTip(str(path))
     menu.setEnabled(bool(paths))

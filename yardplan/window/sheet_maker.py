@@ -11,6 +11,7 @@ from attrs import evolve, frozen
 from yardplan.care.tasks import day_words
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import names_of, say
+from yardplan.language import later, mid_sentence, tr, tr_n
 from yardplan.sheets.assembly import SHEETS, SheetOrder, assemble
 from yardplan.sheets.document import Document, Page
 from yardplan.sheets.paper import SheetError, paper_named, parse_scale
@@ -23,10 +24,18 @@ from yardplan.window.open_yard import OpenYard
 Progress = Callable[[float], None]
 #: What each sheet is called, in the order in which they are bound.
 SHEET_WORDS = {
-    "plan": "Planting plan", "schedule": "Plant schedule", "key": "Key to the plan",
-    "setting-out": "Setting-out sheet", "shopping": "Shopping list", "findings": "Conflicts and cautions",
-    "light": "Light", "pollination": "Pollination", "season": "Season of bloom and harvest",
-    "soil": "Soil work", "care": "Care calendar", "harvest": "Harvest",
+    "plan": later("Planting plan"),
+    "schedule": later("Plant schedule"),
+    "key": later("Key to the plan"),
+    "setting-out": later("Setting-out sheet"),
+    "shopping": later("Shopping list"),
+    "findings": later("Conflicts and cautions"),
+    "light": later("Light"),
+    "pollination": later("Pollination"),
+    "season": later("Season of bloom and harvest"),
+    "soil": later("Soil work"),
+    "care": later("Care calendar"),
+    "harvest": later("Harvest"),
 }
 
 #: Share of the time that putting the pages together takes; the rest is drawing them.
@@ -35,7 +44,7 @@ _ASSEMBLY = 0.4
 
 def sheet_words() -> dict[str, str]:
     """Every sheet there is, by the word that asks for it, with what it is called."""
-    return {name: SHEET_WORDS.get(name, name.capitalize()) for name in SHEETS}
+    return {name: tr(SHEET_WORDS.get(name, name.capitalize())) for name in SHEETS}
 
 
 class Stopped(Exception):
@@ -60,7 +69,7 @@ class SheetWish:
 def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
     """The sheets as one document. Raises SheetError in words, Stopped when told to stop."""
     if not wish.what:
-        raise SheetError("tick at least one sheet")
+        raise SheetError(tr("tick at least one sheet"))
     order = _order(open_yard, wish)
     pages: list[Page] = []
     titles: list[str] = []
@@ -68,9 +77,11 @@ def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
     for number, name in enumerate(wanted, 1):
         made = assemble(order, (name,))
         pages += made.pages
-        titles.append(sheet_words()[name].lower())
+        titles.append(mid_sentence(sheet_words()[name]))
         progress(_ASSEMBLY * number / len(wanted))
-    title = titles[0] if len(titles) == 1 else f"{titles[0]} and {len(titles) - 1} more sheets"
+    title = titles[0] if len(titles) == 1 else tr_n(
+        "{first} and {n} more sheet", "{first} and {n} more sheets", len(titles) - 1, first=titles[0]
+    )
     return Document(title=f"{open_yard.shown_yard.site.name}: {title}", pages=tuple(pages))
 
 
@@ -105,7 +116,7 @@ def write(document: Document, path: Path, progress: Progress) -> list[Path]:
         write_pdf(document, path, told)
         return [path]
     if ending not in (".svg", ".png"):
-        raise SheetError(f"{path.name}: the name must end in .pdf, .svg or .png")
+        raise SheetError(tr("{name}: the name must end in .pdf, .svg or .png", name=path.name))
     paths = _paths(document.pages, path)
     for number, (page, target) in enumerate(zip(document.pages, paths, strict=True), 1):
         if ending == ".svg":

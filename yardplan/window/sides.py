@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.theme import scaled
 from yardplan.yard.planting import PlantKey
 
 #: Width of the right side in pixels: at 1280 the sheet keeps more than 60 %.
@@ -35,8 +37,8 @@ class Side(QWidget):
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         for panel, words in (
-            (self.choose, "Choose"), (self.fields, "Fields"), (self.plants, "On the plan"),
-            (self.partners, "Partners"),
+            (self.choose, tr("Choose")), (self.fields, tr("Fields")), (self.plants, tr("On the plan")),
+            (self.partners, tr("Partners")),
         ):
             self.tabs.addTab(panel, words)
         self._lay_out()
@@ -60,7 +62,7 @@ class Side(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(8, 4, 8, 4)
         box.addWidget(split, 1)
-        self.setMinimumWidth(260)
+        self.setMinimumWidth(scaled(260))
 
     def _selection_changed(self) -> None:
         """The fields follow the selection, unless a plant is being chosen or the list is in use."""

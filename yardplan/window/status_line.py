@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLabel, QSizePolicy, QStatusBar, QToolButton, QWidget
 
+from yardplan.language import percent, tr
 from yardplan.units import format_length
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.yard.ground import Point
@@ -71,4 +72,4 @@ class StatusLine(QStatusBar):
         self.scale.setText(f"1:{denominator:.0f}")
 
     def _show_light(self, share: float) -> None:
-        self.light.setText("" if share >= 1.0 else f"sun {share:.0%}")
+        self.light.setText("" if share >= 1.0 else tr("sun {share}", share=percent(share)))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog
 
+from yardplan.language import tr
 from yardplan.window.actions import Command
 
 if TYPE_CHECKING:
@@ -22,18 +23,18 @@ class TakeHome:
         add = window.actions_.add
         sheets = window.menus["Sheets"]
         sheets.addAction(add("sheets", Command(
-            words="&Sheets…", does=self.show_sheets, keys=("Ctrl+P",),
-            tip="Planting plan, lists and calendar: save as PDF, SVG or PNG, or print, true to scale",
+            words=tr("&Sheets…"), does=self.show_sheets, keys=("Ctrl+P",),
+            tip=tr("Planting plan, lists and calendar: save as PDF, SVG or PNG, or print, true to scale"),
         )))
         sheets.addAction(add("shopping", Command(
-            words="Sh&opping list…", does=self.show_shopping,
-            tip="Plants, posts, wire, mulch and soil work, with your own prices",
+            words=tr("Sh&opping list…"), does=self.show_shopping,
+            tip=tr("Plants, posts, wire, mulch and soil work, with your own prices"),
         )))
         season = window.menus["Season"]
         season.addSeparator()
         season.addAction(add("care", Command(
-            words="&Care of the year…", does=self.show_care, keys=("Ctrl+Shift+C",),
-            tip="Work by date for every plant, with marks for what is done",
+            words=tr("&Care of the year…"), does=self.show_care, keys=("Ctrl+Shift+C",),
+            tip=tr("Work by date for every plant, with marks for what is done"),
         )))
 
     def show_sheets(self) -> None:

@@ -5,15 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QPushButton, QToolBar, QVBoxLayout, QWidget
+from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QToolBar, QVBoxLayout, QWidget
 
-from yardplan.window.theme import colours_now
+from yardplan.language import tr
+from yardplan.window.theme import colours_now, scaled
 
 #: Width and height within a button, pixels.
 _WIDTH, _HEIGHT = 112, 26
 #: Side of a tool's picture, pixels.
 _SIDE = 22
+#: The column is at least so high, pixels; what has no room is scrolled to.
+_LEAST = 160
 
 
 class _ToolButton(QPushButton):
@@ -26,7 +29,7 @@ class _ToolButton(QPushButton):
         self.setToolTip(action.toolTip())
         self.setAccessibleName(action.text())
         self.setAccessibleDescription(action.statusTip())
-        self.setIconSize(QSize(_SIDE, _SIDE))
+        self.setIconSize(QSize(scaled(_SIDE), scaled(_SIDE)))
         self.clicked.connect(self._use)
         action.toggled.connect(self.setChecked)
 
@@ -36,11 +39,35 @@ class _ToolButton(QPushButton):
         self.setChecked(self._action.isChecked())
 
 
+class _Scrolled(QScrollArea):
+    """A column that scrolls in a low window or with large text, so that no tool is cut off."""
+
+    def __init__(self, column: QWidget) -> None:
+        super().__init__()
+        self.setWidget(column)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+
+    def sizeHint(self) -> QSize:
+        column = self.widget().sizeHint()
+        bar = self.verticalScrollBar()
+        return QSize(column.width() + (bar.sizeHint().width() if bar.maximum() else 0), column.height())
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self.sizeHint().width(), scaled(_LEAST))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.updateGeometry()
+
+
 class ToolColumn(QToolBar):
     """One button a tool: picture and word."""
 
     def __init__(self, actions: Sequence[QAction]) -> None:
-        super().__init__("Tools")
+        super().__init__(tr("Tools"))
         self.setObjectName("tools")
         self.setOrientation(Qt.Orientation.Vertical)
         self.setMovable(False)
@@ -53,7 +80,7 @@ class ToolColumn(QToolBar):
         for button in self.buttons:
             box.addWidget(button)
         box.addStretch()
-        self.addWidget(column)
+        self.addWidget(_Scrolled(column))
         self._dress_buttons()
 
     def dress(self) -> None:
@@ -70,8 +97,8 @@ class ToolColumn(QToolBar):
         c = colours_now()
         style = (
             f"QPushButton {{ text-align: left; padding: 2px 6px; border: 1px solid transparent;"
-            f" background: transparent; border-radius: 4px; min-width: {_WIDTH}px; min-height: {_HEIGHT}px;"
-            f" font-weight: normal; }}"
+            f" background: transparent; border-radius: 4px; font-weight: normal;"
+            f" min-width: {scaled(_WIDTH)}px; min-height: {scaled(_HEIGHT)}px; }}"
             f"QPushButton:hover {{ background: {c.card}; border-color: {c.rule}; }}"
             f"QPushButton:checked {{ background: {c.chosen}; border-color: {c.leaf}; }}"
             f"QPushButton:focus {{ border: 2px solid {c.focus}; padding: 1px 5px; }}"
