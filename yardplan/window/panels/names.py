@@ -2,21 +2,33 @@
 
 from __future__ import annotations
 
-from yardplan.yard.ground import Barrier, Building, Gate, Note, Paving, Service, StandingTree
+from yardplan.language import later, tr
+from yardplan.yard.ground import (
+    Barrier,
+    Building,
+    Dimension,
+    Gate,
+    Note,
+    Paving,
+    Picture,
+    Service,
+    StandingTree,
+)
 from yardplan.yard.planting import Bed, Container, Planting, Row
 from yardplan.yard.yard import Thing
 
 KIND_WORDS: dict[type, str] = {
-    Building: "building", Barrier: "fence", Paving: "paving", Service: "service",
-    StandingTree: "standing tree", Gate: "gate", Note: "note",
-    Planting: "plant", Row: "row", Bed: "bed", Container: "pot",
+    Building: later("building"), Barrier: later("fence"), Paving: later("paving"), Service: later("service"),
+    StandingTree: later("standing tree"), Gate: later("gate"), Note: later("note"),
+    Planting: later("plant"), Row: later("row"), Bed: later("bed"), Container: later("pot"),
+    Dimension: later("dimension"), Picture: later("picture"),
 }
 
 
 def kind_word(thing: Thing) -> str:
     """What the thing is: plant, row, wall, path, tree next door ..."""
     if isinstance(thing, (Barrier, Paving, Service)):
-        return thing.kind
+        return tr(thing.kind)
     if isinstance(thing, StandingTree) and thing.beyond_lot:
-        return "tree next door"
-    return KIND_WORDS[type(thing)]
+        return tr("tree next door")
+    return tr(KIND_WORDS[type(thing)])

@@ -8,6 +8,7 @@ from typing import Any, Literal
 
 from attrs import evolve
 
+from yardplan.language import tr
 from yardplan.units import System, UnitError
 from yardplan.window.canvas.geometry import middle, polar
 from yardplan.window.tools.typed import parse_typed
@@ -127,11 +128,22 @@ def parse_repeat(text: str, system: System) -> tuple[int, Point]:
     """`5 x 2.5 m` or `5 x 8' < 90`: how many in all and the step. Raises UnitError."""
     match = re.fullmatch(r"\s*(\d{1,4})\s*(?:x|×|\*|times|at)\s*(.+)", text, re.IGNORECASE)
     if match is None:
-        raise UnitError(f"'{text}': write how many and how far apart, for example 5 x 2.5 m or 5 x 8' < 90")
+        raise UnitError(
+            tr(
+                "'{typed}': write how many and how far apart, for example 5 x 2.5 m or 5 x 8' < 90",
+                typed=text,
+            )
+        )
     count = int(match[1])
     if not 2 <= count <= MOST_COPIES:
-        raise UnitError(f"{count} of them: from 2 to {MOST_COPIES} can be made at once")
+        raise UnitError(
+            tr(
+                "{count} of them: from 2 to {most} can be made at once",
+                count=count,
+                most=MOST_COPIES,
+            )
+        )
     entry = parse_typed(match[2], system)
     if entry.form not in ("length", "angle"):
-        raise UnitError(f"'{match[2]}' is not one distance")
+        raise UnitError(tr("'{typed}' is not one distance", typed=match[2]))
     return count, polar((0.0, 0.0), entry.first, entry.second if entry.form == "angle" else 0.0)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.window.tools.corners import CornersTool
 from yardplan.yard import edits
 from yardplan.yard.ground import Barrier, Outline
@@ -10,11 +11,11 @@ from yardplan.yard.ground import Barrier, Outline
 class BarrierTool(CornersTool):
     """A line that keeps out light and people: drawn as a fence, made a wall or hedge in its fields."""
 
-    name, key, icon = "Wall, fence", "F", "barrier"
-    about = "Draw a wall, fence or hedge"
-    closed, least, what = False, 2, "fence"
+    name, key, icon = later("Wall, fence"), "F", "barrier"
+    about = later("Draw a wall, fence or hedge")
+    closed, least, what = False, 2, later("fence")
 
     def finish(self, points: Outline) -> None:
         yard = self.open_yard.yard
-        made = Barrier(id=edits.next_key(yard, "WF"), name="Fence", line=points)
-        self.open_yard.commit("Draw fence", edits.add(yard, made), selection={made.id})
+        made = Barrier(id=edits.next_key(yard, "WF"), name=tr("Fence"), line=points)
+        self.open_yard.commit(tr("Draw fence"), edits.add(yard, made), selection={made.id})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.units import UnitError
 from yardplan.window.canvas.geometry import along, distance, halfway, polar
 from yardplan.window.tools.desk import Desk
@@ -17,8 +18,8 @@ from yardplan.yard.ground import Point
 class CarryTool(Tool):
     """Begun with something selected; ends with a click. The canvas goes back to the pointer after it."""
 
-    name, icon = "Carry", "carry"
-    about = "Click where it shall go"
+    name, icon = later("Carry"), "carry"
+    about = later("Click where it shall go")
     takes_lengths = True
 
     def __init__(self, desk: Desk) -> None:
@@ -31,8 +32,10 @@ class CarryTool(Tool):
         self.done = not self.ids
 
     def hint(self) -> str:
-        typed = "a length (12' 6\", 3.8 m < 90) or a place (4; 2.5)"
-        return f"Click where it shall go, or type {typed}; Esc leaves it"
+        return tr(
+            "Click where it shall go, or type a length (12' 6\", 3.8 m < 90) "
+            "or a place (4; 2.5); Esc leaves it"
+        )
 
     def _offset(self, to: Point) -> Point:
         return (to[0] - self.anchor[0], to[1] - self.anchor[1])
@@ -50,7 +53,7 @@ class CarryTool(Tool):
 
     def typed(self, text: str) -> None:
         if self.done:
-            raise UnitError("Nothing is being moved")
+            raise UnitError(tr("Nothing is being moved"))
         entry = parse_typed(text, self.open_yard.units, north=self.before.site.north)
         if entry.form == "place":
             self._put((entry.first, entry.second))
@@ -59,13 +62,13 @@ class CarryTool(Tool):
         elif entry.form == "length":
             self._put(along(self.anchor, self.here, entry.first))
         else:
-            raise UnitError("Type one length, a length with an angle, or a place")
+            raise UnitError(tr("Type one length, a length with an angle, or a place"))
 
     def _put(self, to: Point) -> None:
         self.done = True
         self.desk.forget_snap()
         yard = edits.move(self.before, self.ids, self._offset(to))
-        self.open_yard.commit(f"Move {names_of(self.before, self.ids)}", yard)
+        self.open_yard.commit(tr("Move {things}", things=names_of(self.before, self.ids)), yard)
         self.desk.say(moved_words(self.open_yard, self._offset(to)))
 
     def cancel(self) -> bool:

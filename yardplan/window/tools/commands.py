@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from yardplan.language import tr
 from yardplan.units import FOOT, INCH, System
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.moving import movable, moved_words
@@ -25,7 +26,7 @@ def nudge(open_yard: OpenYard, way: tuple[int, int], *, far: bool) -> str:
     step = NUDGE[open_yard.units][1 if far else 0]
     offset = (way[0] * step, way[1] * step)
     yard = edits.move(open_yard.yard, ids, offset)
-    text = f"Move {names_of(open_yard.yard, ids)}"
+    text = tr("Move {things}", things=names_of(open_yard.yard, ids))
     open_yard.commit(text, yard, merge="nudge " + " ".join(sorted(ids)))
     return moved_words(open_yard, offset)
 
@@ -35,10 +36,10 @@ def delete(open_yard: OpenYard) -> str:
     yard, selection = open_yard.yard, open_yard.selection
     ids = movable(yard, selection)
     if not ids:
-        return "Locked things are not deleted" if selection - {"lot"} else ""
+        return tr("Locked things are not deleted") if selection - {"lot"} else ""
     name = names_of(yard, ids)
-    open_yard.commit(f"Delete {name}", edits.remove(yard, ids), selection=())
-    return f"{name} deleted"
+    open_yard.commit(tr("Delete {name}", name=name), edits.remove(yard, ids), selection=())
+    return tr("{name} deleted", name=name)
 
 
 def duplicate(open_yard: OpenYard) -> str:
@@ -48,8 +49,8 @@ def duplicate(open_yard: OpenYard) -> str:
     if not ids:
         return ""
     new, keys = edits.duplicate(yard, ids, BESIDE)
-    open_yard.commit(f"Copy {names_of(yard, ids)}", new, selection=keys)
-    return f"{names_of(new, keys)} added"
+    open_yard.commit(tr("Copy {things}", things=names_of(yard, ids)), new, selection=keys)
+    return tr("{things} added", things=names_of(new, keys))
 
 
 def select_all(open_yard: OpenYard) -> None:
@@ -83,5 +84,6 @@ def set_locked(open_yard: OpenYard, locked: bool) -> None:
     """Lock or unlock the selection."""
     yard = open_yard.yard
     ids = open_yard.selection & yard.ids()
-    verb = "Lock" if locked else "Unlock"
-    open_yard.commit(f"{verb} {names_of(yard, ids)}", edits.change(yard, ids, locked=locked))
+    things = names_of(yard, ids)
+    text = tr("Lock {things}", things=things) if locked else tr("Unlock {things}", things=things)
+    open_yard.commit(text, edits.change(yard, ids, locked=locked))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.units import UnitError, format_area
 from yardplan.window.canvas.geometry import along, area_of, distance, halfway, polar, stretches
 from yardplan.window.tools.event import Pointer
@@ -23,7 +24,7 @@ class CornersTool(Tool):
     least = 3
     most = 0
     takes_lengths = True
-    what = "outline"
+    what = later("outline")
 
     corners: tuple[Point, ...] = ()
     here: Point | None = None
@@ -42,15 +43,20 @@ class CornersTool(Tool):
         if problem:
             return problem
         if not self.corners:
-            drag = ", or drag a rectangle" if self.closed else ""
-            return f"Click the first corner of the {self.what}{drag}"
-        typed = "or type a length (12' 6\", 3.8 m, 3.8 m < 90)"
+            if self.closed:
+                return tr("Click the first corner of the {what}, or drag a rectangle", what=tr(self.what))
+            return tr("Click the first corner of the {what}", what=tr(self.what))
+        typed = "12' 6\", 3.8 m, 3.8 m < 90"
         if len(self.corners) == 1 and self.closed:
-            return f"Click the next corner, {typed}, or width x depth"
+            return tr("Click the next corner, or type a length ({typed}), or width x depth", typed=typed)
         if len(self.corners) < self.least:
-            return f"Click the next corner, {typed}"
-        end = "click the first corner or press Enter to close" if self.closed else "press Enter to end"
-        return f"Click the next corner, {typed}; {end}"
+            return tr("Click the next corner, or type a length ({typed})", typed=typed)
+        if self.closed:
+            return tr(
+                "Click the next corner, or type a length ({typed}); "
+                "click the first corner or press Enter to close", typed=typed,
+            )
+        return tr("Click the next corner, or type a length ({typed}); press Enter to end", typed=typed)
 
     # Pointer
 
@@ -116,7 +122,7 @@ class CornersTool(Tool):
         if entry.form == "place":
             return (entry.first, entry.second)
         if not self.corners:
-            raise UnitError("Click the first corner, or type its place like 0; 0")
+            raise UnitError(tr("Click the first corner, or type its place like 0; 0"))
         last = self.corners[-1]
         if entry.form == "angle":
             return polar(last, entry.first, entry.second)
@@ -124,7 +130,7 @@ class CornersTool(Tool):
 
     def _typed_size(self, entry: Typed) -> None:
         if not self.closed:
-            raise UnitError("A line needs one length: type for example 3.8 m")
+            raise UnitError(tr("A line needs one length: type for example 3.8 m"))
         if not self.corners:
             self.corners = (self.here or (0.0, 0.0),)
         first, here = self.corners[0], self.here or self.corners[0]

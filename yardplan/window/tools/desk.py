@@ -24,6 +24,9 @@ class Desk:
         self.snapped = Snapped((0.0, 0.0))
         self.say: Callable[[str], None] = lambda _text: None
         self.ask_text: Callable[[str, str], str | None] = lambda _question, _text: None
+        #: Open the field for the length of an edge (of a thing or `lot`, from 0); whether lengths are shown.
+        self.edit_edge: Callable[[str, int], None] = lambda _key, _edge: None
+        self.shows_lengths: Callable[[], bool] = lambda: True
         #: The light at a spot: look there (and keep it), leave the sheet, what is known in a few words.
         self.look_at: Callable[[Point, bool], None] = lambda _place, _keep: None
         self.leave_spot: Callable[[], None] = lambda: None

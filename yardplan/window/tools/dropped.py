@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import tr
 from yardplan.units import UnitError
 from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.tool import Tool
@@ -27,7 +28,7 @@ class DropTool(Tool):
         return None
 
     def hint(self) -> str:
-        return self.ready() or f"{self.about}; or type a place like 4; 2.5"
+        return self.ready() or tr("{about}; or type a place like 4; 2.5", about=tr(self.about))
 
     def move(self, event: Pointer) -> None:
         if self.ready() is None:
@@ -45,7 +46,7 @@ class DropTool(Tool):
             raise UnitError(problem)
         entry = parse_typed(text, self.open_yard.units)
         if entry.form != "place":
-            raise UnitError(f"'{text}' is not a place: write right and up like 4; 2.5")
+            raise UnitError(tr("'{text}' is not a place: write right and up like 4; 2.5", text=text))
         self.drop((entry.first, entry.second))
 
     def leave(self) -> None:

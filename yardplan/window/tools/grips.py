@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
+from yardplan.language import tr
 from yardplan.window.canvas.geometry import distance, middle, nearest_on, stretches
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
@@ -12,6 +13,7 @@ from yardplan.yard import edits
 from yardplan.yard.edits import OUTLINE_FIELD, points_of
 from yardplan.yard.ground import Barrier, Outline, Point, Service
 from yardplan.yard.planting import Row
+from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Thing, Yard
 
 if TYPE_CHECKING:
@@ -39,21 +41,21 @@ def is_closed(yard: Yard, key: str) -> bool:
 
 def middle_of(yard: Yard, ids: frozenset[str]) -> Point:
     """The middle of things: the outline's middle for one, else of the box round all."""
-    chosen = [points_of(thing) for thing in yard.things() if thing.id in ids]
-    if len(chosen) == 1:
-        return middle(chosen[0])
-    xs = [x for points in chosen for x, _ in points]
-    ys = [y for points in chosen for _, y in points]
+    outlines = [points_of(thing) for thing in yard.named(ids)]
+    if len(outlines) == 1:
+        return middle(outlines[0])
+    xs = [x for points in outlines for x, _ in points]
+    ys = [y for points in outlines for _, y in points]
     return ((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
 
 
 def _turn_place(open_yard: OpenYard) -> Point | None:
     """Where the round grip stands: above whatever has a direction."""
     yard, selection = open_yard.shown_yard, open_yard.selection
-    chosen = [thing for thing in yard.things() if thing.id in selection and not thing.locked]
-    if not chosen or (len(chosen) == 1 and not _can_turn(chosen[0], open_yard.stand)):
+    things = [thing for thing in yard.named(selection) if not thing.locked]
+    if not things or (len(things) == 1 and not _can_turn(things[0], open_yard.stand)):
         return None
-    points = [point for thing in chosen for point in points_of(thing)]
+    points = [point for thing in things for point in points_of(thing)]
     top, bottom = max(y for _, y in points), min(y for _, y in points)
     left, right = min(x for x, _ in points), max(x for x, _ in points)
     return ((left + right) / 2, top + max((top - bottom) * _ABOVE, _LEAST))
@@ -61,8 +63,8 @@ def _turn_place(open_yard: OpenYard) -> Point | None:
 
 def _can_turn(thing: Thing, stand: Stand) -> bool:
     """Things with a direction: outlines, lines and flat-trained plants."""
-    flat = {plant.id for plant in stand.plants if plant.size.habit == "flat-trained"}
-    return type(thing) in OUTLINE_FIELD or thing.id in flat
+    plants = chosen(stand.plants, (thing.id,))
+    return type(thing) in OUTLINE_FIELD or any(plant.size.habit == "flat-trained" for plant in plants)
 
 
 def handles(open_yard: OpenYard) -> tuple[Handle, ...]:
@@ -106,7 +108,7 @@ def add_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
     if off > reach or any(distance(foot, corner) < reach / 4 for corner in points):
         return False
     new = (*points[: number + 1], foot, *points[number + 1 :])
-    open_yard.commit(f"Add corner to {names_of(yard, {key})}", with_outline(yard, key, new))
+    open_yard.commit(tr("Add corner to {thing}", thing=names_of(yard, {key})), with_outline(yard, key, new))
     return True
 
 
@@ -120,7 +122,9 @@ def remove_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
     if len(points) <= (3 if is_closed(yard, key) else 2):
         return False
     new = (*points[:grip], *points[grip + 1 :])
-    open_yard.commit(f"Remove corner of {names_of(yard, {key})}", with_outline(yard, key, new))
+    open_yard.commit(
+        tr("Remove corner of {thing}", thing=names_of(yard, {key})), with_outline(yard, key, new)
+    )
     return True
 
 

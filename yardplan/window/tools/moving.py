@@ -6,6 +6,7 @@ import math
 from collections.abc import Collection
 
 from yardplan.checks.finding import Weight
+from yardplan.language import tr, tr_n
 from yardplan.units import format_length
 from yardplan.window.canvas.geometry import distance
 from yardplan.window.open_yard import OpenYard
@@ -17,7 +18,7 @@ from yardplan.yard.yard import Yard
 
 def movable(yard: Yard, ids: Collection[str]) -> frozenset[str]:
     """The things that may be moved: those not locked; the lot line moves by its corners only."""
-    return frozenset(thing.id for thing in yard.things() if thing.id in ids and not thing.locked)
+    return frozenset(thing.id for thing in yard.named(ids) if not thing.locked)
 
 
 def anchor_of(yard: Yard, key: str, near: Point) -> Point:
@@ -32,12 +33,13 @@ def moved_words(open_yard: OpenYard, offset: Point) -> str:
     """The outcome of a move, spoken: how far, which way, and what conflicts the moved things still have."""
     far = math.hypot(*offset)
     if far < 1e-9:
-        return "Not moved"
+        return tr("Not moved")
     yard = open_yard.yard
     way = compass_word(math.degrees(math.atan2(offset[1], offset[0])), yard.site.north)
     conflicts = sum(
         1 for finding in open_yard.findings
         if finding.weight is Weight.CONFLICT and open_yard.selection.intersection(finding.things)
     )
-    outcome = "no conflict" if not conflicts else "1 conflict" if conflicts == 1 else f"{conflicts} conflicts"
-    return f"Moved {format_length(far, open_yard.units)} {way}; {outcome}"
+    outcome = tr_n("{n} conflict", "{n} conflicts", conflicts) if conflicts else tr("no conflict")
+    length = format_length(far, open_yard.units)
+    return tr("Moved {length} {way}; {outcome}", length=length, way=way, outcome=outcome)

@@ -4,13 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Collection
 
+from yardplan.language import later, tr, tr_n
 from yardplan.window.panels.names import kind_word
 from yardplan.yard.ground import Note, Service, StandingTree
 from yardplan.yard.planting import Planting, Row
 from yardplan.yard.yard import Thing, Yard
 
 #: Points of the compass, counter-clockwise from east, for the result of a move.
-_COMPASS = ("east", "north-east", "north", "north-west", "west", "south-west", "south", "south-east")
+_COMPASS = (
+    later("east"),
+    later("north-east"),
+    later("north"),
+    later("north-west"),
+    later("west"),
+    later("south-west"),
+    later("south"),
+    later("south-east"),
+)
 
 
 def thing_name(thing: Thing) -> str:
@@ -18,11 +28,11 @@ def thing_name(thing: Thing) -> str:
     if isinstance(thing, Planting | Row):
         return f"{thing.id} {thing.plant.cultivar}"
     if isinstance(thing, StandingTree):
-        return thing.name or thing.cultivar or thing.kind
+        return thing.name or thing.cultivar or tr(thing.kind)
     if isinstance(thing, Note):
-        return "note"
+        return tr("note")
     if isinstance(thing, Service):
-        return thing.name or f"{thing.kind} line"
+        return thing.name or tr("{kind} line", kind=tr(thing.kind))
     name: str = getattr(thing, "name", "")
     return name or kind_word(thing)
 
@@ -30,12 +40,12 @@ def thing_name(thing: Thing) -> str:
 def names_of(yard: Yard, ids: Collection[str]) -> str:
     """The one thing's name, or how many there are."""
     if set(ids) == {"lot"}:
-        return "lot line"
+        return tr("lot line")
     chosen = [thing for thing in yard.things() if thing.id in ids]
-    return thing_name(chosen[0]) if len(chosen) == 1 else f"{len(chosen)} things"
+    return thing_name(chosen[0]) if len(chosen) == 1 else tr_n("{n} thing", "{n} things", len(chosen))
 
 
 def compass_word(degrees_from_right: float, north: float) -> str:
     """The compass direction of an angle on the drawing; `north` as in Site."""
     turn = (degrees_from_right + north) % 360
-    return _COMPASS[round(turn / 45) % 8]
+    return tr(_COMPASS[round(turn / 45) % 8])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.window.tools.corners import CornersTool
 from yardplan.yard import edits
 from yardplan.yard.ground import Outline, Paving
@@ -10,11 +11,11 @@ from yardplan.yard.ground import Outline, Paving
 class PavingTool(CornersTool):
     """Paving: drawn as a terrace, made a path, drive or pond in its fields."""
 
-    name, key, icon = "Paving", "V", "paving"
-    about = "Draw a path, drive, terrace or pond"
-    what = "paving"
+    name, key, icon = later("Paving"), "V", "paving"
+    about = later("Draw a path, drive, terrace or pond")
+    what = later("paving")
 
     def finish(self, points: Outline) -> None:
         yard = self.open_yard.yard
-        made = Paving(id=edits.next_key(yard, "PV"), name="Terrace", kind="terrace", outline=points)
-        self.open_yard.commit("Draw paving", edits.add(yard, made), selection={made.id})
+        made = Paving(id=edits.next_key(yard, "PV"), name=tr("Terrace"), kind="terrace", outline=points)
+        self.open_yard.commit(tr("Draw paving"), edits.add(yard, made), selection={made.id})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.window.canvas.geometry import distance
 from yardplan.window.open_yard import InHand
 from yardplan.window.tools.dropped import DropTool
@@ -14,13 +15,13 @@ from yardplan.yard.yard import Yard
 class PlantTool(DropTool):
     """Plants the plant in hand, in the ground or in the pot under the pointer."""
 
-    name, key, icon = "Plant", "P", "plant"
-    about = "Click where the plant shall stand"
+    name, key, icon = later("Plant"), "P", "plant"
+    about = later("Click where the plant shall stand")
     _key: str = ""
 
     def ready(self) -> str | None:
         if self.open_yard.in_hand is None:
-            return "Pick a plant from the list, then click where it shall stand"
+            return tr("Pick a plant from the list, then click where it shall stand")
         return None
 
     def hint(self) -> str:
@@ -28,7 +29,7 @@ class PlantTool(DropTool):
         in_hand = self.open_yard.in_hand
         if problem or in_hand is None:
             return problem or ""
-        return f"Click to plant {in_hand.plant.cultivar}; or type a place like 4; 2.5"
+        return tr("Click to plant {cultivar}; or type a place like 4; 2.5", cultivar=in_hand.plant.cultivar)
 
     def follow(self, place: Point) -> None:
         yard, self._key = self._with(place)
@@ -39,7 +40,9 @@ class PlantTool(DropTool):
         in_hand = self.open_yard.in_hand
         self._key = ""
         if in_hand is not None:
-            self.open_yard.commit(f"Plant {in_hand.plant.cultivar}", yard, selection={key})
+            self.open_yard.commit(
+                tr("Plant {cultivar}", cultivar=in_hand.plant.cultivar), yard, selection={key}
+            )
 
     def _with(self, place: Point) -> tuple[Yard, str]:
         """The committed yard with the plant in hand at a place, and the plant's key."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr, tr_n
 from yardplan.units import format_length
 from yardplan.window.canvas.geometry import distance, length_of
 from yardplan.window.open_yard import InHand
@@ -18,13 +19,13 @@ USUAL_STEP = 1.0
 class RowTool(CornersTool):
     """A straight row from its first plant to its last, at the distance its form asks for."""
 
-    name, key, icon = "Row", "R", "row"
-    about = "Plant a row of the plant in hand"
-    closed, least, most, what = False, 2, 2, "row"
+    name, key, icon = later("Row"), "R", later("row")
+    about = later("Plant a row of the plant in hand")
+    closed, least, most, what = False, 2, 2, later("row")
 
     def ready(self) -> str | None:
         if self.open_yard.in_hand is None:
-            return "Pick a plant from the list, then click where its row begins"
+            return tr("Pick a plant from the list, then click where its row begins")
         return None
 
     def step(self, in_hand: InHand) -> float:
@@ -45,7 +46,7 @@ class RowTool(CornersTool):
             id=edits.next_key(yard, "R"), plant=in_hand.plant, line=points, spacing=step,
             count=int(length_of(points) / step + 1e-6) + 1, form=in_hand.form, rootstock=in_hand.rootstock,
         )
-        text = f"Plant row of {in_hand.plant.cultivar}"
+        text = tr("Plant row of {cultivar}", cultivar=in_hand.plant.cultivar)
         self.open_yard.commit(text, edits.add(yard, made), selection={made.id})
 
     def overlay(self) -> Overlay:
@@ -60,7 +61,10 @@ class RowTool(CornersTool):
             Disc(centre=_part(start, end, i * step / far if far else 0.0), radius=step / 4)
             for i in range(min(count, 500))
         )
-        text = f"{count} plants, {format_length(step, self.open_yard.units)} apart"
+        text = tr_n(
+            "{n} plant, {step} apart", "{n} plants, {step} apart", count,
+            step=format_length(step, self.open_yard.units),
+        )
         return Overlay(strokes=shown.strokes, discs=dots, words=(*shown.words, Words(place=end, text=text)))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 
+from yardplan.language import later, tr
 from yardplan.window.canvas.geometry import bearing, distance, halfway
 from yardplan.window.canvas.hits import things_within
 from yardplan.window.tools import grips
@@ -25,8 +26,8 @@ TURN_STEP = 5.0
 class SelectTool(Tool):
     """Press on a thing and drag it; press beside things and draw a band round several."""
 
-    name, key, icon = "Select", "S", "select"
-    about = "Click a thing to select it, drag to move it; drag over empty ground to select several"
+    name, key, icon = later("Select"), "S", "select"
+    about = later("Click a thing to select it, drag to move it; drag over empty ground to select several")
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
@@ -37,9 +38,11 @@ class SelectTool(Tool):
             return self._gesture.hint()
         chosen = self.open_yard.selection
         if not chosen:
-            return self.about
+            return tr(self.about)
         name = names_of(self.open_yard.yard, chosen)
-        return f"{name} selected: drag or arrow keys move it, Ctrl+drag copies, F2 goes to its fields"
+        return tr(
+            "{name} selected: drag or arrow keys move it, Ctrl+drag copies, F2 goes to its fields", name=name
+        )
 
     def press(self, event: Pointer) -> None:
         self._gesture = self._grip(event) or self._thing(event) or _Band(self, event)
@@ -111,7 +114,7 @@ class _Gesture:
         self.live: frozenset[str] = frozenset()
 
     def hint(self) -> str:
-        return "Let go to put it down; Esc puts it back"
+        return tr("Let go to put it down; Esc puts it back")
 
     def far_enough(self, event: Pointer) -> bool:
         """True once the pointer has gone far enough to mean a drag."""
@@ -153,8 +156,8 @@ class _Move(_Gesture):
 
     def hint(self) -> str:
         if not self.ids:
-            return "This is locked: unlock it in its fields to move it"
-        return "Let go to put it down; Ctrl copies, Alt suspends snapping, Esc puts it back"
+            return tr("This is locked: unlock it in its fields to move it")
+        return tr("Let go to put it down; Ctrl copies, Alt suspends snapping, Esc puts it back")
 
     def _trial(self, event: Pointer) -> tuple[Yard, Collection[str]]:
         if event.ctrl:
@@ -180,8 +183,9 @@ class _Move(_Gesture):
         if not self.ids:
             return
         yard, keys = self._trial(event)
-        verb = "Copy" if event.ctrl else "Move"
-        self.open_yard.commit(f"{verb} {names_of(self.before, self.ids)}", yard, selection=keys)
+        things = names_of(self.before, self.ids)
+        text = tr("Copy {things}", things=things) if event.ctrl else tr("Move {things}", things=things)
+        self.open_yard.commit(text, yard, selection=keys)
         self.desk.say(moved_words(self.open_yard, self.offset))
 
     def release(self, event: Pointer) -> None:
@@ -213,7 +217,7 @@ class _Band(_Gesture):
         self.kept = self.open_yard.selection if event.shift else frozenset()
 
     def hint(self) -> str:
-        return "Let go to select what lies wholly inside"
+        return tr("Let go to select what lies wholly inside")
 
     def drag(self, event: Pointer) -> None:
         self.here = event.place
@@ -243,7 +247,7 @@ class _Turn(_Gesture):
         self.degrees = 0.0
 
     def hint(self) -> str:
-        return "Let go to leave it so; Alt turns freely, Esc turns it back"
+        return tr("Let go to leave it so; Alt turns freely, Esc turns it back")
 
     def drag(self, event: Pointer) -> None:
         turn = bearing(self.about, event.place) - bearing(self.about, self.start)
@@ -253,8 +257,8 @@ class _Turn(_Gesture):
 
     def end(self, event: Pointer) -> None:
         yard = edits.rotate(self.before, self.ids, self.about, self.degrees)
-        self.open_yard.commit(f"Turn {names_of(self.before, self.ids)}", yard)
-        self.desk.say(f"Turned by {abs(self.degrees):.0f} degrees")
+        self.open_yard.commit(tr("Turn {things}", things=names_of(self.before, self.ids)), yard)
+        self.desk.say(tr("Turned by {degrees} degrees", degrees=f"{abs(self.degrees):.0f}"))
 
     def overlay(self) -> Overlay:
         turn = (self.degrees + 180) % 360 - 180
@@ -271,7 +275,7 @@ class _Corner(_Gesture):
         self.points = grips.outline_of(self.before, self.key)
 
     def hint(self) -> str:
-        return "Let go to leave the corner here; Alt suspends snapping, Esc puts it back"
+        return tr("Let go to leave the corner here; Alt suspends snapping, Esc puts it back")
 
     def drag(self, event: Pointer) -> None:
         previous = self.points[self.grip - 1]
@@ -281,7 +285,7 @@ class _Corner(_Gesture):
 
     def end(self, event: Pointer) -> None:
         name = names_of(self.before, {self.key})
-        self.open_yard.commit(f"Move corner of {name}", self.open_yard.shown_yard)
+        self.open_yard.commit(tr("Move corner of {name}", name=name), self.open_yard.shown_yard)
 
     def overlay(self) -> Overlay:
         points = grips.outline_of(self.open_yard.shown_yard, self.key)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.window.canvas.geometry import inside
 from yardplan.window.tools.dropped import DropTool
 from yardplan.yard import edits
@@ -14,8 +15,8 @@ HEIGHT, SPREAD = 8.0, 6.0
 class StandingTreeTool(DropTool):
     """A standing tree; its kind and size are set in its fields."""
 
-    name, key, icon = "Standing tree", "T", "tree"
-    about = "Click where the tree stands, in the yard or next door"
+    name, key, icon = later("Standing tree"), "T", "tree"
+    about = later("Click where the tree stands, in the yard or next door")
 
     def drop(self, place: Point) -> None:
         yard = self.open_yard.yard
@@ -23,4 +24,4 @@ class StandingTreeTool(DropTool):
             id=edits.next_key(yard, "N"), kind="crabapple", place=place, height=HEIGHT, spread=SPREAD,
             donor="seedling", beyond_lot=bool(yard.lot) and not inside(yard.lot, place),
         )
-        self.open_yard.commit("Mark standing tree", edits.add(yard, made), selection={made.id})
+        self.open_yard.commit(tr("Mark standing tree"), edits.add(yard, made), selection={made.id})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.units import UnitError
 from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.tool import Key, Overlay, Stroke, Tool, Words
@@ -15,8 +16,8 @@ _ARM, _ABOVE = 9.0, 22.0
 class SunSpotTool(Tool):
     """Pointing shows the hours at once; a click keeps the spot, a typed place does the same."""
 
-    name, key, icon = "Sun at a spot", "H", "light"
-    about = "Point anywhere to read its sun; click to keep the spot, or type a place as x; y"
+    name, key, icon = later("Sun at a spot"), "H", "light"
+    about = later("Point anywhere to read its sun; click to keep the spot, or type a place as x; y")
     takes_lengths = True
     _here: Point | None = None
     _kept: Point | None = None
@@ -43,7 +44,7 @@ class SunSpotTool(Tool):
     def typed(self, text: str) -> None:
         made = parse_typed(text, self.open_yard.units)
         if made.form != "place":
-            raise UnitError("Type the spot as x; y, for example 4; 2.5")
+            raise UnitError(tr("Type the spot as x; y, for example 4; 2.5"))
         self._look((made.first, made.second), keep=True)
         self.desk.say(self.desk.spot_words())
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later, tr
 from yardplan.units import UnitError, format_area
 from yardplan.window.canvas.geometry import area_of, bearing, distance, halfway, length_of, stretches
 from yardplan.window.tools.event import Pointer
@@ -12,25 +13,27 @@ from yardplan.yard.ground import Outline, Point
 class TapeTool(Tool):
     """Click from place to place: each length shows, and the whole; a third place shows the area too."""
 
-    name, key, icon = "Tape", "M", "tape"
-    about = "Measure: click from place to place"
+    name, key, icon = later("Tape"), "M", "tape"
+    about = later("Measure: click from place to place")
     _points: tuple[Point, ...] = ()
     _here: Point | None = None
     _done = False
 
     def hint(self) -> str:
         if not self._points or self._done:
-            return "Click where to begin measuring"
-        return f"{self._summary()}. Click the next place; Enter ends"
+            return tr("Click where to begin measuring")
+        return tr("{summary}. Click the next place; Enter ends", summary=self._summary())
 
     def _summary(self) -> str:
         points = self._shown()
-        text = f"{self.desk.length(length_of(points))} in all"
         if len(points) == 2:
-            text = f"{self.desk.length(distance(*points))} at {bearing(*points):.0f}°"
+            degrees = f"{bearing(*points):.0f}"
+            return tr("{length} at {degrees}°", length=self.desk.length(distance(*points)), degrees=degrees)
+        whole = self.desk.length(length_of(points))
         if len(points) > 2:
-            text += f", {format_area(area_of(points), self.open_yard.units)} enclosed"
-        return text
+            area = format_area(area_of(points), self.open_yard.units)
+            return tr("{length} in all, {area} enclosed", length=whole, area=area)
+        return tr("{length} in all", length=whole)
 
     def _shown(self) -> Outline:
         if self._here is None or self._done or (self._points and self._here == self._points[-1]):
@@ -66,7 +69,7 @@ class TapeTool(Tool):
             self.desk.say(self._summary())
 
     def typed(self, text: str) -> None:
-        raise UnitError("The tape reads lengths; to draw by typed lengths take a drawing tool")
+        raise UnitError(tr("The tape reads lengths; to draw by typed lengths take a drawing tool"))
 
     def cancel(self) -> bool:
         was = bool(self._points)

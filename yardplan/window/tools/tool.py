@@ -6,6 +6,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from yardplan.language import tr
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Pointer
 from yardplan.yard.ground import Outline, Point
@@ -77,7 +78,7 @@ class Tool:
 
     def hint(self) -> str:
         """What the next click does, for the status line."""
-        return self.about
+        return tr(self.about)
 
     def press(self, event: Pointer) -> None:
         """Button down."""

@@ -6,6 +6,7 @@ from importlib import import_module
 
 from attrs import frozen
 
+from yardplan.language import later
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.tool import Tool
 
@@ -27,30 +28,62 @@ class ToolKind:
         return kind(desk)
 
 
-SELECT = ToolKind("select", "Select", "S", "Select, move, turn and copy things", "select", "SelectTool")
-PLANT = ToolKind("plant", "Plant", "P", "Click where the plant shall stand", "plant", "PlantTool")
-ROW = ToolKind("row", "Row", "R", "Plant a row of the plant in hand", "row", "RowTool")
+SELECT = ToolKind(
+    "select", later("Select"), "S", later("Select, move, turn and copy things"), "select", "SelectTool"
+)
+PLANT = ToolKind(
+    "plant", later("Plant"), "P", later("Click where the plant shall stand"), "plant", "PlantTool"
+)
+ROW = ToolKind("row", later("Row"), "R", later("Plant a row of the plant in hand"), "row", "RowTool")
 
 TOOLS: tuple[ToolKind, ...] = (
     SELECT,
-    ToolKind("lot", "Lot line", "L", "Draw the line round the ground that may be planted", "lot", "LotTool"),
-    ToolKind("building", "Building", "B", "Draw a house, garage or shed", "building", "BuildingTool"),
-    ToolKind("barrier", "Wall, fence", "F", "Draw a wall, fence or hedge", "barrier", "BarrierTool"),
-    ToolKind("paving", "Paving", "V", "Draw a path, drive, terrace or pond", "paving", "PavingTool"),
-    ToolKind("bed", "Bed", "D", "Draw a bed with soil of its own", "bed", "BedTool"),
+    ToolKind(
+        "lot",
+        later("Lot line"),
+        "L",
+        later("Draw the line round the ground that may be planted"),
+        "lot",
+        "LotTool",
+    ),
+    ToolKind(
+        "building", later("Building"), "B", later("Draw a house, garage or shed"), "building", "BuildingTool"
+    ),
+    ToolKind(
+        "barrier", later("Wall, fence"), "F", later("Draw a wall, fence or hedge"), "barrier", "BarrierTool"
+    ),
+    ToolKind(
+        "paving", later("Paving"), "V", later("Draw a path, drive, terrace or pond"), "paving", "PavingTool"
+    ),
+    ToolKind("bed", later("Bed"), "D", later("Draw a bed with soil of its own"), "bed", "BedTool"),
     ROW,
     PLANT,
-    ToolKind("pot", "Pot", "O", "Click where the pot shall stand", "pot", "PotTool"),
+    ToolKind("pot", later("Pot"), "O", later("Click where the pot shall stand"), "pot", "PotTool"),
     ToolKind(
-        "tree", "Standing tree", "T", "Mark a tree that is there, in the yard or next door", "standing_tree",
+        "tree",
+        later("Standing tree"),
+        "T",
+        later("Mark a tree that is there, in the yard or next door"),
+        "standing_tree",
         "StandingTreeTool",
     ),
     ToolKind(
-        "service", "Service", "U", "Draw a pipe or cable; have lines marked before you dig", "service",
+        "service",
+        later("Service"),
+        "U",
+        later("Draw a pipe or cable; have lines marked before you dig"),
+        "service",
         "ServiceTool",
     ),
-    ToolKind("gate", "Gate", "G", "Mark where one enters the yard", "gate", "GateTool"),
-    ToolKind("tape", "Tape", "M", "Measure from place to place", "tape", "TapeTool"),
-    ToolKind("light", "Sun at a spot", "H", "Point anywhere to read its sun", "sun_spot", "SunSpotTool"),
-    ToolKind("note", "Note", "N", "Write on the plan", "note", "NoteTool"),
+    ToolKind("gate", later("Gate"), "G", later("Mark where one enters the yard"), "gate", "GateTool"),
+    ToolKind("tape", later("Tape"), "M", later("Measure from place to place"), "tape", "TapeTool"),
+    ToolKind(
+        "light",
+        later("Sun at a spot"),
+        "H",
+        later("Point anywhere to read its sun"),
+        "sun_spot",
+        "SunSpotTool",
+    ),
+    ToolKind("note", later("Note"), "N", later("Write on the plan"), "note", "NoteTool"),
 )

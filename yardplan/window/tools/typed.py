@@ -7,6 +7,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from yardplan.language import tr
 from yardplan.units import System, UnitError, parse_length
 
 _BEARING = re.compile(
@@ -54,7 +55,7 @@ def _two(text: str, sign: str) -> tuple[str, str]:
 def _above_zero(text: str, system: System) -> float:
     length = parse_length(text, system)
     if length <= 0:
-        raise UnitError(f"'{text}' must be more than nothing")
+        raise UnitError(tr("'{text}' must be more than nothing", text=text))
     return length
 
 
@@ -65,7 +66,9 @@ def _angle(text: str, north: float) -> float:
     try:
         return float(text.replace("°", "").replace(",", ".").strip())
     except ValueError:
-        raise UnitError(f"'{text}' is not an angle: write 90, or a bearing like N 45 E") from None
+        raise UnitError(
+            tr("'{text}' is not an angle: write 90, or a bearing like N 45 E", text=text)
+        ) from None
 
 
 def _from_bearing(match: re.Match[str], north: float) -> float:
