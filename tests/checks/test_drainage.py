@@ -37,3 +37,17 @@ def test_a_raised_bed_helps():
     assert found(on("poor", "sweet cherry:Lapins", beds=(bed,))) == []
     low = evolve(bed, raised=0.1)
     assert found(on("poor", "sweet cherry:Lapins", beds=(low,))) == [("wet", Weight.CONFLICT)]
+
+
+@pytest.mark.parametrize(
+    ("watered", "what", "kinds"),
+    [
+        (False, "northern highbush blueberry:Bluecrop", ["dry"]), (True, "northern highbush blueberry:Bluecrop", []),
+        (None, "northern highbush blueberry:Bluecrop", []), (False, "apple:Liberty", []),
+    ],
+)
+def test_shallow_roots_want_water(watered: bool | None, what: str, kinds: list[str]):
+    site = Site(latitude=42.0, soil=Soil(drainage="good"), irrigated=watered)
+    findings = drainage.run(survey_of(yard_of(plant("A1", what, (10, 10)), site=site)))
+    assert [f.kind for f in findings] == kinds
+    assert all(f.figures["week"].value == "1 to 1.5 in (25 to 38 mm)" for f in findings)

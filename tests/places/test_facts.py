@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from attrs import evolve
 
 from yardplan.places.facts import ZONE_SENTENCE, credits, facts_at, facts_for, to_site_fields
@@ -12,9 +14,10 @@ from yardplan.yard.site import Site
 def test_every_fact_of_a_zip_code_says_where_it_came_from() -> None:
     facts = facts_for("14850")
     assert {origin.fact for origin in facts.origins} == {
-        "place", "elevation", "time_zone", "zone", "monthly_means", "frost",
+        "place", "elevation", "region", "time_zone", "zone", "monthly_means", "frost",
     }
     assert ZONE_SENTENCE in facts.origin("zone")
+    assert re.search(r"that of [\w ]+, \d+ km away; GeoNames", facts.origin("time_zone"))
     means = facts.origin("monthly_means")
     assert "km away" in means
     assert "1981-2010" in means

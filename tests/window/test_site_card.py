@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 import pytest
@@ -9,7 +10,9 @@ from support import builders
 from support.widgets import too_small, unnamed
 
 from yardplan.window.dialogs.month_fields import degrees_reading
-from yardplan.window.dialogs.site_card import SiteCard, missing_words, origin_words, zone_words
+from yardplan.window.dialogs.site_card import SiteCard, origin_words
+from yardplan.window.dialogs.site_meaning import meanings, notes
+from yardplan.window.dialogs.site_missing import missing, missing_words
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import EntryError, TextEntry
 from yardplan.window.panels.site_plans import read_zone
@@ -43,8 +46,8 @@ def test_a_look_up_fills_the_site_in_one_undo_step(card: SiteCard) -> None:
     assert site.place.startswith("Ithaca")
     assert site.monthly_means is not None
     assert open_yard.undo_stack.count() == 1
-    assert any(line.startswith("Zone: ") for line in origin_words(site))
-    assert "Zone: " in card.origins.text()
+    assert any(line.startswith("Hardiness zone: ") for line in origin_words(site))
+    assert "Hardiness zone: " in card.origins.text()
     open_yard.undo_stack.undo()
     assert open_yard.yard.site.monthly_means is None
 
@@ -61,23 +64,82 @@ def test_a_typed_fact_takes_the_looked_up_origin_away(card: SiteCard, qtbot: QtB
     site = card._open_yard.yard.site
     assert site.zone == "5a"
     assert {o.fact: o.text for o in site.origins}["zone"] == "typed in"
+    assert origin_words(site)[-1] == "Typed in: Hardiness zone"
 
 
-def test_missing_facts_say_what_they_would_decide(card: SiteCard) -> None:
-    assert "pH" in card.missing.text()
-    assert len(missing_words(Site())) == 7
-    assert missing_words(
-        Site(zone="6a", last_frost="05-01", first_frost="10-01", monthly_means=(0.0,) * 12,
-             soil=Soil(ph=6.5, texture="loam", drainage="good"))
-    ) == []
+def test_missing_facts_say_what_they_would_decide(card: SiteCard, qtbot: QtBot) -> None:
+    assert "pH would tell which fruits grow well" in card.missing.text()
+    assert missing(Site()) == [
+        "region", "elevation", "zone", "last_frost", "first_frost", "monthly_means", "soil.ph", "soil.texture",
+        "soil.lime", "soil.drainage", "irrigated", "slope",
+    ]
+    assert len(missing_words(Site())) == 12
+    assert "slope_aspect" in missing(Site(slope=0.05))
+    # Lime is long dissolved in acid ground: there it decides nothing.
+    assert "soil.lime" not in missing(Site(soil=Soil(ph=5.5)))
+    assert "soil.lime" in missing(Site(soil=Soil(ph=7.4)))
 
 
-def test_the_zone_is_said_in_both_systems() -> None:
-    """Zone 6a spans -10 to -5 degrees F (USDA Plant Hardiness Zone Map 2023, definition of zones)."""
-    site = Site(zone="6a")
-    assert "-23 °C to -21 °C" in zone_words(site, "metric")
-    assert "-10 °F to -5 °F" in zone_words(site, "imperial")
-    assert zone_words(Site(), "metric") == ""
+def test_what_is_told_is_asked_for_no_more(card: SiteCard) -> None:
+    assert "The slope (0 where it is level)" in card.missing.text()
+    typed_into(card, 2, "slope", "0")
+    assert "The slope (0" not in card.missing.text()
+    typed_into(card, 2, "slope", "4")
+    assert "Where the slope falls to" in card.missing.text()
+    typed_into(card, 2, "slope_aspect", "180")
+    typed_into(card, 0, "region", "US-NY")
+    typed_into(card, 0, "elevation", "120 m")
+    for path, value in (("irrigated", True), ("soil.lime", False)):
+        card.grids[2].entries[path].entered.emit(value)
+    told = {"region", "elevation", "irrigated", "soil.lime", "slope", "slope_aspect"}
+    assert told.isdisjoint(missing(card._open_yard.yard.site))
+
+
+def test_zones_stand_side_by_side_in_both_units(card: SiteCard) -> None:
+    """Zone 6a spans -10 to -5 degrees F (USDA Plant Hardiness Zone Map 2023), H7 is colder than -20 degrees C
+    (Royal Horticultural Society 2013).
+    """
+    typed_into(card, 1, "zone", "6a")
+    assert card.meaning.rows()[:2] == [
+        ("USDA zone", "6a", "−23.3 to −20.6 °C", "−10 to −5 °F"),
+        ("RHS rating to live here", "H7 or hardier", "colder than −20 °C", "colder than −4 °F"),
+    ]
+    typed_into(card, 1, "zone", "")
+    assert card.meaning.rows() == []
+    assert card.meaning.isHidden()
+
+
+def test_heat_and_chill_are_told_with_the_months_and_called_estimates(card: SiteCard) -> None:
+    look_up(card, "Ithaca, NY")
+    card.take_facts()
+    lines = {line[0]: line[1:] for line in card.meaning.rows()}
+    assert re.fullmatch(r"[\d,]+ hours at or under 7 °C", lines["Winter chill"][1])
+    assert re.fullmatch(r"[\d,]+ degree days over 10 °C", lines["Summer heat"][1])
+    assert lines["Summer heat"][2].endswith("over 50 °F")
+    assert lines["AHS heat zone"][0] == "about 4, estimated"
+    assert "Chill and heat are estimated" in card.meaning.note.text()
+
+
+def test_frost_days_are_told_with_their_odds() -> None:
+    site = Site(last_frost="05-10", last_frost_10="05-25", first_frost="10-02", first_frost_10="09-20")
+    assert notes(site) == (
+        "Half the years have a frost after 10 May. One year in ten has one after 25 May. In autumn half the "
+        "years have had one by 2 October. One year in ten has had one by 20 September."
+    )
+
+
+def test_outside_the_us_the_zone_is_only_about(card: SiteCard) -> None:
+    look_up(card, "Lucca")
+    card.take_facts()
+    assert card.meaning.rows()[0] == (
+        "USDA zone", "about 8, estimated", "−12.2 to −6.7 °C", "10 to 20 °F"
+    )
+    assert "may be one off" in card.meaning.note.text()
+    # What is known on the spot is no estimate any more.
+    typed_into(card, 1, "zone", "9a")
+    assert card.meaning.rows()[0][1] == "9a"
+    assert [line.here for line in meanings(card._open_yard.yard.site)][0] == "9a"
+    assert "may be one off" not in card.meaning.note.text()
 
 
 def test_months_count_once_all_twelve_are_there(card: SiteCard) -> None:
@@ -92,6 +154,27 @@ def test_months_count_once_all_twelve_are_there(card: SiteCard) -> None:
             assert "7 more to go" in card.months.note.text()
     assert open_yard.yard.site.monthly_means == tuple(float(v) for v in values)
     assert open_yard.undo_stack.count() == 1
+
+
+def test_lows_and_highs_move_with_a_typed_mean(card: SiteCard) -> None:
+    look_up(card, "Ithaca, NY")
+    card.take_facts()
+    before = card._open_yard.yard.site
+    assert before.monthly_means is not None
+    assert before.monthly_highs is not None
+    july = card.months.entries[6]
+    july.line.setText(f"{before.monthly_means[6] + 2:.1f}")
+    july.line.setModified(True)
+    july.finish()
+    after = card._open_yard.yard.site
+    assert after.monthly_highs is not None
+    assert after.monthly_highs[6] == pytest.approx(before.monthly_highs[6] + 2)
+    assert after.monthly_highs[0] == before.monthly_highs[0]
+    for entry in card.months.entries:
+        entry.line.setText("")
+        entry.line.setModified(True)
+        entry.finish()
+    assert card._open_yard.yard.site.monthly_highs is None
 
 
 def test_months_are_typed_in_the_yards_degrees() -> None:

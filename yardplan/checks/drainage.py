@@ -1,4 +1,4 @@
-"""Drainage of the ground: woody roots do not stand in water, and the test that tells."""
+"""Water in the ground: woody roots do not stand in it, shallow ones do not last without it."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from yardplan.checks.groups import member
 from yardplan.checks.rules import Rules
 from yardplan.checks.soil_plan import Rooting, beds_of, rootings
 from yardplan.checks.survey import Survey
+from yardplan.units import INCH
 
 NAME = "drainage"
 
@@ -46,14 +47,28 @@ def _wet(survey: Survey, rooting: Rooting, raised: float) -> Iterator[Finding]:
     yield survey.finding(NAME, "wet", weight, (rooting.id,), "poor-drainage-mound", shown, (mark,))
 
 
+def _dry(survey: Survey) -> Iterator[Finding]:
+    """Shallow-rooted berries in ground that nothing waters; in containers it is the container rule's."""
+    if survey.yard.site.irrigated is not False:
+        return
+    low, high = (survey.rules.value(name) for name in ("water-week-low", "water-week-high"))
+    week = f"{low / INCH:g} to {high / INCH:g} in ({low * 1000:.0f} to {high * 1000:.0f} mm)"
+    for rooting in rootings(survey):
+        if rooting.home != "container" and member("shallow berry", rooting.crop.id) is not None:
+            mark = Mark(rooting.outline, "point" if len(rooting.outline) == 1 else "line")
+            shown = {"week": Figure(week, "text")}
+            yield survey.finding(NAME, "dry", Weight.ADVICE, (rooting.id,), "water-week-low", shown, (mark,))
+
+
 def run(survey: Survey) -> list[Finding]:
-    """Findings on wet ground; one request for the drainage where it is not known."""
+    """Findings on wet and on dry ground; one request for the drainage where it is not known."""
     raised = _raised(survey)
     grounded = [
         rooting for rooting in rootings(survey)
         if rooting.home != "container" and member("herbaceous", rooting.crop.id) is None
     ]
     found = grouped((f for r in grounded for f in _wet(survey, r, raised.get(r.id, 0.0))), ("drainage",))
+    found += grouped(_dry(survey))
     unknown = [rooting for rooting in grounded if rooting.soil.drainage is None]
     if unknown:
         shown = {"count": Figure(len(unknown), "count")}
@@ -65,7 +80,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Drainage",
+    title="Wet and dry ground",
     run=run,
     near=False,
     wording={
@@ -74,6 +89,13 @@ CHECK = Check(
             "Plant on a mound or in a bed raised {mound} or more, drain the ground, or choose a rootstock "
             "that bears wet soil.",
             "{drainage} drainage",
+        ),
+        "dry": Wording(
+            "The site card says that nothing is watered here, and shallow roots want {week} of water a week "
+            "while they grow and fruit: {things}.",
+            "Lay a drip line or keep a hose within reach and say so in the site card; mulch keeps the ground "
+            "moist.",
+            "wants water every week",
         ),
         "drainage_missing": Wording(
             "How the ground drains is not entered: it decides which plants need a mound or raised bed.",

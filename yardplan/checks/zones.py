@@ -83,6 +83,23 @@ def _ratings() -> tuple[tuple[str, float], ...]:
         )
 
 
+def zone_span(text: str | None) -> tuple[float, float] | None:
+    """Lower and upper limit in C of a zone as written: half a zone for `6b`, the whole of it for `6`."""
+    low, high = hardy_to(text), warm_to(text)
+    return None if low is None or high is None else (low.coldest, high.warmest)
+
+
+def rating_limits(rating: str) -> tuple[float | None, float | None]:
+    """Lower and upper limit in C of an RHS rating; None where it is open. Raises KeyError when not known."""
+    with resource("plants", "zones.csv").open(encoding="utf-8-sig", newline="") as file:
+        limits = {
+            row["zone"]: tuple(float(row[name]) if row[name] else None for name in ("low_C", "high_C"))
+            for row in csv.DictReader(file) if row["system"] == "RHS"
+        }
+    low, high = limits[rating]
+    return low, high
+
+
 def rating_needed(celsius: float) -> str:
     """The RHS rating of a plant that stands a temperature: `H6` for -18 C."""
     return next(name for name, low in _ratings() if celsius >= low)

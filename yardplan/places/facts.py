@@ -7,7 +7,7 @@ from typing import Any
 from attrs import frozen
 
 from yardplan.places.climate import Climate, Frost, StationUse, climate_at, with_height, zone_for
-from yardplan.places.lookup import find_places, nearest_zone
+from yardplan.places.lookup import distance_km, find_places, nearest_town, nearest_zone
 from yardplan.places.tables import Place
 from yardplan.shipped import resource
 from yardplan.yard.site import Origin
@@ -43,7 +43,7 @@ def facts_at(place: Place, elevation: float | None = None) -> PlaceFacts:
     origins = [
         Origin(fact="place", text=_place_text(known)),
         *_height_origin(known, typed=elevation is not None),
-        *([Origin(fact="time_zone", text="that of the nearest town; GeoNames")] if known.time_zone else []),
+        *_by_town(known),
         *([Origin(fact="zone", text=zone_text)] if zone else []),
         *_climate_origins(climate),
     ]
@@ -86,6 +86,22 @@ def _place_text(place: Place) -> str:
     if place.found_by == "zip":
         return f"ZIP code {place.zip_code}; US Census Bureau and GeoNames"
     return "typed in" if place.found_by == "position" else "GeoNames"
+
+
+def _by_town(place: Place) -> list[Origin]:
+    """Country and time zone: the town's own, for a position or ZIP code those of the nearest town."""
+    text = "GeoNames"
+    if place.found_by != "town":
+        at = (place.latitude, place.longitude)
+        town = nearest_town(*at)
+        if town is not None:
+            km = distance_km(at, (town.latitude, town.longitude))
+            text = f"that of {town.name}, {km:.0f} km away; GeoNames"
+    region = "the ZIP code's; US Census Bureau" if place.found_by == "zip" else text
+    return [
+        *([Origin(fact="region", text=region)] if _region(place) else []),
+        *([Origin(fact="time_zone", text=text)] if place.time_zone else []),
+    ]
 
 
 def _height_origin(place: Place, *, typed: bool) -> list[Origin]:

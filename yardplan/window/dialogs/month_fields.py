@@ -10,7 +10,7 @@ from yardplan.window.panels.days import MONTHS
 from yardplan.window.panels.entry import EntryError, Reading, TextEntry, within
 from yardplan.window.panels.parts import label
 from yardplan.yard import edits
-from yardplan.yard.site import Origin
+from yardplan.yard.site import Origin, Site
 
 #: Monthly means that any place on earth stays within, degrees C.
 _LOW, _HIGH = -50.0, 45.0
@@ -35,6 +35,18 @@ def degrees_reading(units: System) -> Reading:
         return within((value - 32) / 1.8 if imperial else value, _LOW, _HIGH, say)
 
     return Reading(read, lambda value: "" if value is None else say(value))
+
+
+def _moved_along(
+    site: Site, means: tuple[float, ...] | None, old: tuple[float, ...] | None
+) -> tuple[float, ...] | None:
+    """Lows or highs that keep their distance from the means, so that days stay as wide as they were."""
+    before = site.monthly_means
+    if means is None or old is None or before is None or len(old) != len(before):
+        return None
+    return tuple(
+        round(value + mean - was, 1) for value, mean, was in zip(old, means, before, strict=True)
+    )
 
 
 class MonthFields(QWidget):
@@ -96,6 +108,10 @@ class MonthFields(QWidget):
         if means != site.monthly_means:
             kept = tuple(o for o in site.origins if o.fact != "monthly_means")
             told = (Origin(fact="monthly_means", text="typed in"),) if means else ()
-            yard = edits.set_site(self._open_yard.yard, monthly_means=means, origins=kept + told)
+            lows, highs = (_moved_along(site, means, old) for old in (site.monthly_lows, site.monthly_highs))
+            yard = edits.set_site(
+                self._open_yard.yard, monthly_means=means, monthly_lows=lows, monthly_highs=highs,
+                origins=kept + told,
+            )
             self._open_yard.commit("Change monthly means", yard, merge="monthly means")
         self._tell()

@@ -12,14 +12,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from yardplan.checks.zones import rating_needed, site_zone
 from yardplan.places.facts import PlaceFacts, to_site_fields
-from yardplan.plants.chill import site_chill
-from yardplan.units import System, format_temperature
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.language import later, tr
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.dialogs.month_fields import MonthFields
 from yardplan.window.dialogs.place_field import PlaceField
 from yardplan.window.dialogs.seen_bloom import SeenBloom
+from yardplan.window.dialogs.site_meaning import SiteMeaning
+from yardplan.window.dialogs.site_missing import missing_words
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.fields import FieldGrid
 from yardplan.window.panels.parts import button, label
@@ -27,67 +27,46 @@ from yardplan.window.panels.site_plans import GROUPS
 from yardplan.yard import edits
 from yardplan.yard.site import Site
 
-#: Facts that decide something, what they decide, and whether the site has them.
-_DECIDES = (
-    ("zone", "The hardiness zone", "which plants live through the winter"),
-    ("last_frost", "The last frost day", "whether bloom is in danger"),
-    ("first_frost", "The first frost day", "whether late fruit ripens"),
-    (
-        "monthly_means",
-        "Monthly means",
-        "when things bloom, and whether the winter is cold enough for fruit to set",
-    ),
-    ("soil.ph", "The soil's pH", "which fruits grow well, and what to add for the rest"),
-    ("soil.texture", "The soil's texture", "how much sulfur or lime it takes"),
-    ("soil.drainage", "Drainage", "where roots would drown"),
-)
+#: What facts are called where they came from.
 _FACT_WORDS = {
-    "place": "Place",
-    "elevation": "Height above the sea",
-    "time_zone": "Time zone",
-    "zone": "Zone",
-    "monthly_means": "Monthly means",
-    "frost": "Frost days",
-    "last_frost": "Last frost",
-    "first_frost": "First frost",
-    "soil.ph": "Soil pH",
-    "latitude": "Latitude",
-    "longitude": "Longitude",
+    "place": later("Place"),
+    "region": later("Country and state"),
+    "elevation": later("Height above the sea"),
+    "time_zone": later("Time zone"),
+    "zone": later("Hardiness zone"),
+    "monthly_means": later("Monthly temperatures"),
+    "frost": later("Frost days"),
+    "last_frost": later("Last frost"),
+    "last_frost_10": later("Last frost, 1 year in 10"),
+    "first_frost": later("First frost"),
+    "first_frost_10": later("First frost, 1 year in 10"),
+    "soil.ph": later("Soil pH"),
+    "soil.texture": later("Texture"),
+    "soil.lime": later("Free lime"),
+    "soil.drainage": later("Drainage"),
+    "irrigated": later("Watered"),
+    "slope": later("Slope"),
+    "slope_aspect": later("Falls towards"),
+    "latitude": later("Latitude"),
+    "longitude": later("Longitude"),
+    "north": later("North"),
+    "horizon": later("Skyline"),
 }
-
-
-def missing_words(site: Site) -> list[str]:
-    """What is not known, and what it would decide."""
-    words = []
-    for path, name, decides in _DECIDES:
-        value = site.soil if path.startswith("soil.") else site
-        if getattr(value, path.rpartition(".")[2]) is None:
-            words.append(f"{name} would tell {decides}.")
-    return words
-
-
-def zone_words(site: Site, units: System) -> str:
-    """What the zone means in degrees and by the British rating; chill where the months are known."""
-    parts = []
-    zone = site_zone(site.zone)
-    if zone is not None:
-        low, high = (format_temperature(value, units) for value in (zone.coldest, zone.warmest))
-        parts.append(
-            f"Zone {site.zone}: the coldest of a usual winter is {low} to {high}; single winters go lower. "
-            f"Plants rated {rating_needed(zone.coldest)} or hardier by the RHS stand it."
-        )
-    chill = site_chill(site)
-    if chill is not None:
-        parts.append(f"Winter chill about {chill.hours:.0f} hours at or under 7 °C (45 °F).")
-    return " ".join(parts)
+#: Typed facts that need no word on where they came from.
+_PLAIN = ("name", "units")
+_TYPED = "typed in"
 
 
 def origin_words(site: Site) -> list[str]:
-    """Where each looked-up or typed fact came from."""
-    return [
-        f"{_FACT_WORDS.get(origin.fact, origin.fact.replace('_', ' ').replace('.', ' '))}: {origin.text}"
-        for origin in site.origins
-    ]
+    """Where each looked-up fact came from, a line each; what was typed in comes last in one line."""
+    told = [origin for origin in site.origins if origin.fact not in _PLAIN]
+    said = [f"{_fact_words(origin.fact)}: {origin.text}" for origin in told if origin.text != _TYPED]
+    typed = [_fact_words(origin.fact) for origin in told if origin.text == _TYPED]
+    return said + ([tr("Typed in: {facts}", facts=", ".join(typed))] if typed else [])
+
+
+def _fact_words(fact: str) -> str:
+    return tr(_FACT_WORDS[fact]) if fact in _FACT_WORDS else fact.replace("_", " ").replace(".", " ")
 
 
 class SiteCard(BesideBox):
@@ -97,14 +76,14 @@ class SiteCard(BesideBox):
         super().__init__(parent)
         self._open_yard = open_yard
         self.setWindowTitle("Site card")
-        self.resize(620, 680)
+        self.resize(roomy(self, 620, 680))
         self.place = PlaceField()
         self.take_button = button(
             "Use these facts", tip="Fill zone, frost days and monthly means in from this place"
         )
         self.take_button.setEnabled(False)
         self.grids = [FieldGrid(open_yard) for _ in GROUPS]
-        self.meaning = label("", "muted", wrap=True)
+        self.meaning = SiteMeaning()
         self.months = MonthFields(open_yard)
         self.seen = SeenBloom(open_yard)
         self.missing = label("", "muted", wrap=True)
@@ -162,12 +141,11 @@ class SiteCard(BesideBox):
         site = self._open_yard.shown_yard.site
         for (_title, plans), grid in zip(GROUPS, self.grids, strict=True):
             grid.show_fields(plans, frozenset())
-        self.meaning.setText(zone_words(site, site.units))
-        self.meaning.setVisible(bool(self.meaning.text()))
+        self.meaning.show_site(site)
         self.months.refresh()
         self.seen.refresh()
         missing = missing_words(site)
-        self.missing.setText("\n".join(["Worth finding out:", *missing]) if missing else "")
+        self.missing.setText("\n".join([tr("Worth finding out:"), *missing]) if missing else "")
         self.missing.setVisible(bool(missing))
         self.origins.setText("\n".join(origin_words(site)) or "Nothing was looked up yet.")
 

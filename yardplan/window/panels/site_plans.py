@@ -6,6 +6,9 @@ import re
 from typing import get_args
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+from attrs import evolve
+
+from yardplan.language import later
 from yardplan.window.panels.entry import EntryError
 from yardplan.window.panels.field_plans import SOIL, FieldPlan
 from yardplan.yard.site import Units
@@ -101,10 +104,10 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
         UNITS, NORTH,
     )),
     ("Winter and frost", (
-        ZONE, LAST_FROST,
+        ZONE, evolve(LAST_FROST, name=later("Last frost, 1 year in 2")),
         FieldPlan(name="Last frost, 1 year in 10", path="last_frost_10", sort="day", optional=True,
                   empty="not known", tip="The spring day after which only one year in ten has a frost"),
-        FIRST_FROST,
+        evolve(FIRST_FROST, name=later("First frost, 1 year in 2")),
         FieldPlan(name="First frost, 1 year in 10", path="first_frost_10", sort="day", optional=True,
                   empty="not known", tip="The autumn day before which only one year in ten has a frost"),
     )),
