@@ -15,6 +15,7 @@ from yardplan.checks.shapes import has_area, line_of
 from yardplan.plants.stand import Stand, Standing, StandingRow
 from yardplan.yard.ground import Barrier, Building, Outline, Paving, Point, Service
 from yardplan.yard.planting import Bed
+from yardplan.yard.positions import changed_places
 from yardplan.yard.yard import Yard
 
 T = TypeVar("T")
@@ -180,7 +181,7 @@ def _same_things(before: Layout, yard: Yard, stand: Stand) -> bool:
     ground = sum(map(len, (yard.buildings, yard.barriers, yard.pavings, yard.services, yard.beds)))
     if len(before.features) != lot + ground:
         return False
-    return all(old is new or old.id == new.id for old, new in zip(before.plants, stand.plants, strict=True))
+    return changed_places(before.plants, stand.plants) is not None
 
 
 def _updated_gaps(before: Layout, features: tuple[Feature, ...], xy: Array, moved: NDArray[np.intp]) -> Array:
@@ -202,10 +203,7 @@ def moved_layout(before: Layout, yard: Yard, stand: Stand) -> Layout:
     """The layout after some things moved; what did not move is taken over."""
     if not _same_things(before, yard, stand):
         return layout_of(yard, stand)
-    moved = np.array(
-        [i for i, (old, new) in enumerate(zip(before.plants, stand.plants, strict=True)) if old is not new],
-        dtype=np.intp,
-    )
+    moved = np.array(changed_places(before.plants, stand.plants), dtype=np.intp)
     features = tuple(f for f in _features(yard) if f.points)
     if [f.id for f in features] != [f.id for f in before.features]:
         return layout_of(yard, stand)
@@ -222,8 +220,12 @@ def moved_layout(before: Layout, yard: Yard, stand: Stand) -> Layout:
     elif len(moved):
         row_gaps = row_gaps.copy()
         row_gaps[moved] = _row_gaps(xy[moved], stand.rows)
-    kept = before.pairs[~np.isin(before.pairs, moved).any(axis=1)]
-    pairs = np.concatenate([kept, _pairs_of(moved, xy, reach)]) if len(moved) else before.pairs
+    pairs = before.pairs
+    if len(moved):
+        held = np.ones(len(xy), dtype=bool)
+        held[moved] = False
+        kept = before.pairs[held[before.pairs].all(axis=1)]
+        pairs = np.concatenate([kept, _pairs_of(moved, xy, reach)])
     return evolve(
         before, plants=stand.plants, rows=stand.rows, features=features, xy=xy, reach=reach,
         height=table[:, 3], facing=table[:, 4], flat=table[:, 5] > 0, half_depth=table[:, 6],

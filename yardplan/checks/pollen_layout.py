@@ -22,13 +22,17 @@ NAME = "pollination"
 def ratios(found: Outlooks) -> Iterator[Finding]:
     """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
     net = found.net
-    groups: dict[tuple[str, str], list[int]] = {}
+    by_cultivar: dict[int, list[int]] = {}
     for outlook in found.of:
         if outlook is not None and outlook.needed and outlook.level > NO:
-            cultivar = net.nodes[outlook.receiver].cultivar
-            clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
-            groups.setdefault((cultivar.crop, clone), []).append(outlook.receiver)
-    for (crop, clone), receivers in sorted(groups.items()):
+            by_cultivar.setdefault(id(net.nodes[outlook.receiver].cultivar), []).append(outlook.receiver)
+    groups: dict[tuple[str, str], list[int]] = {}
+    for alike in by_cultivar.values():
+        cultivar = net.nodes[alike[0]].cultivar
+        clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
+        groups.setdefault((cultivar.crop, clone), []).extend(alike)
+    for (crop, clone), unsorted in sorted(groups.items()):
+        receivers = sorted(unsorted)
         ratio = donor_ratio(crop)
         count = sum(net.nodes[number].count for number in receivers)
         if ratio is None or count <= ratio.receivers:

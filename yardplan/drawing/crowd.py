@@ -4,10 +4,38 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
+from collections.abc import Iterable, Iterator
 
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF
 
 Disc = tuple[float, float, float, str]
+#: Boxes as rows: left, top, width, height.
+Boxes = NDArray[np.float64]
+
+
+class Boxed:
+    """Boxes that are only read: a question looks at all of them at once, and none has to be filed."""
+
+    def __init__(self, boxes: Iterable[QRectF]) -> None:
+        table = np.array([box.getRect() for box in boxes], dtype=float).reshape(-1, 4)
+        self._left, self._top = table[:, 0], table[:, 1]
+        self._right, self._bottom = self._left + table[:, 2], self._top + table[:, 3]
+
+    def free_of_words(self, box: QRectF) -> bool:
+        """True when no words stand in the box."""
+        return bool(self.free(np.array([box.getRect()], dtype=float))[0])
+
+    def free(self, boxes: Boxes) -> NDArray[np.bool_]:
+        """Which of many boxes no words stand in."""
+        left, top, wide, high = boxes.T[:, :, None]
+        meets = (
+            (self._left < left + wide) & (self._right > left)
+            & (self._top < top + high) & (self._bottom > top)
+        )
+        free: NDArray[np.bool_] = ~meets.any(axis=1)
+        return free
 
 
 class Room:
@@ -16,7 +44,7 @@ class Room:
     `clear` holds device boxes that are kept clear; it is only read, so that many rooms can share it.
     """
 
-    def __init__(self, under: Crowd, offset: tuple[float, float], clear: Crowd | None = None) -> None:
+    def __init__(self, under: Crowd, offset: tuple[float, float], clear: Boxed | None = None) -> None:
         self._under, self._offset, self._clear = under, offset, clear
         self._own: list[QRectF] = []
 
@@ -27,6 +55,16 @@ class Room:
         if self._clear is not None and not self._clear.free_of_words(box):
             return False
         return self._under.free_of_words(box.translated(-self._offset[0], -self._offset[1]))
+
+    def free_among(self, boxes: Boxes) -> Iterator[QRectF]:
+        """Those of many device boxes in which no words stand, in their order."""
+        free = Boxed(self._own).free(boxes)
+        if self._clear is not None:
+            free &= self._clear.free(boxes)
+        x, y = self._offset
+        for left, top, wide, high in boxes[free].tolist():
+            if self._under.free_of_words(QRectF(left - x, top - y, wide, high)):
+                yield QRectF(left, top, wide, high)
 
     def free_of_crowns(self, box: QRectF) -> bool:
         """True when no crown reaches into a device box."""

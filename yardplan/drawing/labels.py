@@ -33,6 +33,7 @@ from yardplan.drawing.lettering import (
 from yardplan.drawing.view import PlanView
 from yardplan.plants.stand import Stand, Standing
 from yardplan.yard.planting import Planting
+from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Yard
 
 _BARE_KEY = evolve(KEY, halo="crown")
@@ -100,12 +101,10 @@ def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: Hard
 def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
     crowd, lines = Crowd(64.0 * view.unit), HardLines(evolve(view, yard=Yard()))
     few = Stand(
-        year=view.stand.year, rows=tuple(row for row in view.stand.rows if row.id in ids)
+        year=view.stand.year, rows=tuple(chosen(view.stand.rows, ids))
     )
     yield from ground_labels(evolve(view, yard=_some(view.yard, ids), stand=few), crowd, lines)
-    for plant in view.stand.plants:
-        if plant.id not in ids:
-            continue
+    for plant in chosen(view.stand.plants, ids):
         key = _place_key(view, plant, crowd)
         if key is not None:
             crowd.take(key.box)
@@ -118,11 +117,9 @@ def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
 def _some(yard: Yard, ids: frozenset[str]) -> Yard:
     """The labelled ground of a yard, only the things named."""
     return Yard(
-        buildings=tuple(t for t in yard.buildings if t.id in ids),
-        barriers=tuple(t for t in yard.barriers if t.id in ids),
-        pavings=tuple(t for t in yard.pavings if t.id in ids),
-        beds=tuple(t for t in yard.beds if t.id in ids),
-        notes=tuple(t for t in yard.notes if t.id in ids),
+        buildings=tuple(chosen(yard.buildings, ids)), barriers=tuple(chosen(yard.barriers, ids)),
+        pavings=tuple(chosen(yard.pavings, ids)), beds=tuple(chosen(yard.beds, ids)),
+        notes=tuple(chosen(yard.notes, ids)),
     )
 
 

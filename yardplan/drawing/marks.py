@@ -9,12 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from itertools import pairwise
 
+import numpy as np
 from attrs import evolve
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding, Mark, Weight
-from yardplan.drawing.crowd import Crowd, Room
+from yardplan.drawing.crowd import Boxed, Boxes, Crowd, Room
 from yardplan.drawing.ground_labels import Label, upright_box
 from yardplan.drawing.labels import lately_arranged
 from yardplan.drawing.lettering import SAID, boxed_size, draw_boxed
@@ -169,7 +170,7 @@ def _advice(painter: QPainter, view: PlanView, outlines: Outlines, finding: Find
 
 
 _rooms: list[tuple[tuple[object, ...], tuple[Label, ...], Crowd]] = []
-_clears: list[tuple[tuple[QRectF, ...], Crowd]] = []
+_clears: list[tuple[tuple[QRectF, ...], Boxed]] = []
 
 
 def _room(view: PlanView) -> Room:
@@ -190,14 +191,12 @@ def _room(view: PlanView) -> Room:
     return Room(under, view.origin, _clear(view))
 
 
-def _clear(view: PlanView) -> Crowd:
-    """What the view keeps clear, filed once for all marks of one picture."""
-    for known, crowd in _clears:
+def _clear(view: PlanView) -> Boxed:
+    """What the view keeps clear, gathered once for all marks of one picture."""
+    for known, boxes in _clears:
         if known is view.keep_clear:
-            return crowd
-    made = Crowd(64.0 * view.unit)
-    for box in view.keep_clear:
-        made.take(box)
+            return boxes
+    made = Boxed(view.keep_clear)
     _clears.insert(0, (view.keep_clear, made))
     del _clears[2:]
     return made
@@ -249,12 +248,15 @@ def _spot(
         return None
     # A caution keeps close to its place or to the list; a conflict may stand off with a leader.
     reach = 4 if finding.weight is Weight.CONFLICT or _chosen(view, finding) else 2
-    boxes = [_inside(view, box) for box in _candidates(round_it, size, view.unit, reach)]
-    free = [box for box in boxes if taken.free(box)]
-    clear = next((box for box in free if taken.free_of_crowns(box)), None)
-    if free:
-        return clear or free[0], round_it
-    return (boxes[0], round_it) if finding.weight is Weight.CONFLICT else None
+    boxes = _inside(view, _candidates(round_it, size, view.unit, reach))
+    first: QRectF | None = None
+    for box in taken.free_among(boxes):
+        if taken.free_of_crowns(box):
+            return box, round_it
+        first = first or box
+    if first is None and finding.weight is Weight.CONFLICT:
+        first = QRectF(*boxes[0].tolist())
+    return None if first is None else (first, round_it)
 
 
 def _anchor(view: PlanView, outlines: Outlines, finding: Finding) -> QRectF | None:
@@ -266,25 +268,29 @@ def _anchor(view: PlanView, outlines: Outlines, finding: Finding) -> QRectF | No
     return view.polygon(points).boundingRect() if points else None
 
 
-def _candidates(around: QRectF, size: tuple[float, float], u: float, far: int = 4) -> Iterable[QRectF]:
+#: Ways from a place to its words: below, above, right, left, below right and left; shares aside and down.
+_WAYS = np.array(((0.0, 1.0), (0.0, -1.0), (1.0, 0.0), (-1.0, 0.0), (0.7, 1.0), (-0.7, 1.0)))
+#: How far off words stand, style units: close by first.
+_OFF = np.array((6.0, 30.0, 54.0, 84.0))
+
+
+def _candidates(around: QRectF, size: tuple[float, float], u: float, far: int = 4) -> Boxes:
     """Places below, above, right, left of a box, then up to `far` times farther out."""
-    wide, high = size
-    middle = around.center()
-    for gap in (6 * u, 30 * u, 54 * u, 84 * u)[:far]:
-        down, aside = around.height() / 2 + gap + high / 2, around.width() / 2 + gap + wide / 2
-        corners = ((aside * 0.7, down), (-aside * 0.7, down))
-        for x, y in ((0, down), (0, -down), (aside, 0), (-aside, 0), *corners):
-            yield QRectF(middle.x() + x - wide / 2, middle.y() + y - high / 2, wide, high)
+    middle, half = np.array(around.center().toTuple()), np.array(size) / 2
+    reach = np.array((around.width(), around.height())) / 2 + half + (_OFF[:far] * u)[:, None]
+    centres = (middle + reach[:, None, :] * _WAYS).reshape(-1, 2)
+    return np.column_stack((centres - half, np.broadcast_to(size, centres.shape)))
 
 
-def _inside(view: PlanView, box: QRectF) -> QRectF:
-    """The box pushed back into the window."""
+def _inside(view: PlanView, boxes: Boxes) -> Boxes:
+    """The boxes pushed back into the window."""
     window, margin = view.window, 4 * view.unit
     if window is None:
-        return box
-    x = min(max(box.left(), window.left() + margin), window.right() - box.width() - margin)
-    y = min(max(box.top(), window.top() + margin), window.bottom() - box.height() - margin)
-    return QRectF(x, y, box.width(), box.height())
+        return boxes
+    least = np.array(window.topLeft().toTuple()) + margin
+    most = np.array((window.right(), window.bottom())) - boxes[0, 2:] - margin
+    boxes[:, :2] = np.minimum(np.maximum(boxes[:, :2], least), most)
+    return boxes
 
 
 def _draw_words(painter: QPainter, view: PlanView, finding: Finding, box: QRectF, around: QRectF) -> None:

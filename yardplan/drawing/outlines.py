@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from functools import cached_property
-
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath, QPainterPathStroker
 
@@ -16,6 +14,7 @@ from yardplan.plants.stand import Standing, StandingRow
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Barrier, Gate, Note, Service
 from yardplan.yard.planting import Container
+from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Thing
 
 
@@ -24,44 +23,33 @@ class Outlines:
 
     def __init__(self, view: PlanView) -> None:
         self.view = view
-        self._things: dict[str, Thing] | None = None
-
-    @cached_property
-    def _plants(self) -> dict[str, Standing]:
-        return {plant.id: plant for plant in self.view.stand.plants}
-
-    @cached_property
-    def _rows(self) -> dict[str, StandingRow]:
-        return {row.id: row for row in self.view.stand.rows}
 
     def plant(self, thing_id: str) -> Standing | None:
         """The plant or standing tree with that id."""
-        return self._plants.get(thing_id)
+        return next(iter(chosen(self.view.stand.plants, (thing_id,))), None)
+
+    def _row(self, thing_id: str) -> StandingRow | None:
+        return next(iter(chosen(self.view.stand.rows, (thing_id,))), None)
 
     def is_planted(self, thing_id: str) -> bool:
         """True for plants of the plan and rows: what the user can move out of a conflict."""
-        plant = self._plants.get(thing_id)
-        return thing_id in self._rows or (plant is not None and plant.planted)
-
-    def _thing(self, thing_id: str) -> Thing | None:
-        if self._things is None:
-            self._things = {thing.id: thing for thing in self.view.yard.things()}
-        return self._things.get(thing_id)
+        plant = self.plant(thing_id)
+        return plant.planted if plant is not None else self._row(thing_id) is not None
 
     def of(self, thing_id: str, grow: float = 0.0) -> QPainterPath | None:
         """The thing's outline, `grow` device pixels wider where it is a plant; None when it is not there."""
-        plant = self._plants.get(thing_id)
+        plant = self.plant(thing_id)
         if plant is not None:
             path = edge(look_of(self.view, plant), grow)
             at = self.view.at(plant.place)
             return path.translated(at.x(), at.y())
-        row = self._rows.get(thing_id)
+        row = self._row(thing_id)
         if row is not None:
             band = band_outline(run_of(row.row), row.size.spread + 2 * grow / self.view.scale)
             return polyline(self.view.corners(band), closed=True)
         if thing_id == "lot":
             return polyline(self.view.corners(self.view.yard.lot), closed=True)
-        thing = self._thing(thing_id)
+        thing = self.view.yard.find(thing_id)
         return None if thing is None else self._ground(thing)
 
     def _ground(self, thing: Thing) -> QPainterPath:

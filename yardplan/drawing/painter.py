@@ -108,6 +108,8 @@ def draw_plants(painter: QPainter, view: PlanView) -> None:
 
 def _draw_empty_pots(painter: QPainter, view: PlanView) -> None:
     """Containers that no plant stands in; the others come with their plants."""
+    if not view.yard.containers:
+        return
     used = {plant.container.id for plant in view.stand.plants if plant.container}
     for pot in view.yard.containers:
         if pot.id in used or not view.draws(pot.id):

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath
 
-from yardplan.drawing.crowd import Room
+from yardplan.drawing.crowd import Boxes, Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
 from yardplan.drawing.patterns import area, hatch, steady
 from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, colour, pen
@@ -81,38 +82,48 @@ def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Room
     words = partner_words(partner, view)
     for text in (words, words.replace(" together", "")):
         size = boxed_size(text, _FACE, view.unit)
-        box = next((b for b in _word_boxes(view, partner, size) if _fits(view, b) and taken.free(b)), None)
+        box = next(taken.free_among(_in_window(view, _word_boxes(view, partner, size))), None)
         if box is not None:
             taken.take(box)
             draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
             return
 
 
-def _fits(view: PlanView, box: QRectF) -> bool:
-    return view.window is None or view.window.contains(box)
+def _in_window(view: PlanView, boxes: Boxes) -> Boxes:
+    """The boxes that lie wholly in the window."""
+    if view.window is None:
+        return boxes
+    left, top, wide, high = boxes.T
+    window = view.window
+    inside = (
+        (left >= window.left()) & (top >= window.top())
+        & (left + wide <= window.right()) & (top + high <= window.bottom())
+    )
+    kept: Boxes = boxes[inside]
+    return kept
 
 
-def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> list[QRectF]:
+#: Where on a line its words stand, shares of its length, and how many steps beside it; best first.
+_PARTS = np.tile((0.5, 0.38, 0.62, 0.28, 0.72), 5)[:, None]
+_STEPS = np.repeat((0.0, 1.0, -1.0, 2.0, -2.0), 5)[:, None]
+
+
+def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> Boxes:
     """Places for a line's words, best first."""
     wide, high = size
-    start, end = view.at(partner.start), view.at(partner.end)
-    length = max(math.hypot(end.x() - start.x(), end.y() - start.y()), 1.0)
-    aside = QPointF(start.y() - end.y(), end.x() - start.x()) / length * (high + 6 * view.unit)
-    places = [
-        start + (end - start) * part + aside * step
-        for step in (0, 1, -1, 2, -2) for part in (0.5, 0.38, 0.62, 0.28, 0.72)
-    ]
+    start = np.array(view.at(partner.start).toTuple())
+    to = np.array(view.at(partner.end).toTuple()) - start
+    length = max(math.hypot(*to), 1.0)
+    aside = np.array((-to[1], to[0])) / length * (high + 6 * view.unit)
+    places = start + to * _PARTS + aside * _STEPS
     if partner.quiet:
         # Among many lines, words that stand off theirs could belong to any.
-        return [_centred(place, size) for place in places[:15]]
-    sideways = QPointF(wide / 2 + 10 * view.unit, 0)
-    places += [place + sideways * side for side in (1, -1) for place in places[:5]]
-    return [_centred(place, size) for place in places]
-
-
-def _centred(middle: QPointF, size: tuple[float, float]) -> QRectF:
-    wide, high = size
-    return QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
+        places = places[:15]
+    else:
+        sideways = np.array((wide / 2 + 10 * view.unit, 0.0))
+        places = np.concatenate((places, places[:5] + sideways, places[:5] - sideways))
+    half = np.array(size) / 2
+    return np.column_stack((places - half, np.broadcast_to(size, places.shape)))
 
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:

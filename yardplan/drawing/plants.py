@@ -17,6 +17,7 @@ from yardplan.plants.crop import Habit, Size
 from yardplan.plants.stand import Stand, Standing
 from yardplan.yard.ground import Point
 from yardplan.yard.planting import Planting
+from yardplan.yard.positions import chosen
 
 
 def look_of(view: PlanView, plant: Standing) -> Look:
@@ -147,7 +148,8 @@ def _seen(view: PlanView, corners: NDArray[np.float64], halves: NDArray[np.float
 
 
 def _draw_one_by_one(painter: QPainter, view: PlanView) -> None:
-    drawn = (plant for plant in view.stand.plants if view.draws(plant.id))
+    plants = view.stand.plants if view.only is None else chosen(view.stand.plants, view.only)
+    drawn = (plant for plant in plants if view.draws(plant.id))
     for plant in sorted(drawn, key=lambda p: (p.planted, -p.size.spread)):
         if math.isfinite(plant.size.spread):
             stamp(painter, view, plant.place, look_of(view, plant))

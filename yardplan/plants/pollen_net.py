@@ -22,6 +22,7 @@ from yardplan.plants.pollen_reason import PollenPlace, kind_of
 from yardplan.plants.pollen_tables import Answer, published_cross
 from yardplan.plants.stand import Stand
 from yardplan.yard.planting import PlantKey
+from yardplan.yard.positions import changed_places
 
 Floats = NDArray[np.float32]
 Ints = NDArray[np.int32]
@@ -113,6 +114,8 @@ class PollenNet:
     changed: frozenset[int] = frozenset()
     stamp: object = field(factory=object)
     after: object = None
+    #: All stems of all nodes, in node order.
+    stems: Floats = field(factory=lambda: np.zeros((0, 2), np.float32))
 
     def __len__(self) -> int:
         return len(self.nodes)
@@ -176,12 +179,17 @@ def build_net(
     nodes = tuple(sorted(nodes_of(stand, cultivars, place.limits), key=lambda node: node.id))
     judged = judgements if judgements is not None and judgements.place == place else Judgements(place)
     roles = _roles_of(nodes, judged)
-    distances = _all_distances(nodes)
+    distances, stems = _all_distances(nodes), _stems(nodes)
     return PollenNet(
         stand=stand, place=place, cultivars=cultivars, nodes=nodes, judgements=judged, roles=roles,
         distances=distances, scores=_scores(nodes, roles, distances, slice(None), slice(None)),
-        number={node.id: number for number, node in enumerate(nodes)},
+        number={node.id: number for number, node in enumerate(nodes)}, stems=stems,
     )
+
+
+def _stems(nodes: Sequence[Node]) -> Floats:
+    points = [point for node in nodes for point in node.points]
+    return np.array(points, dtype=np.float32).reshape(-1, 2)
 
 
 def _roles_of(nodes: Sequence[Node], judged: Judgements) -> _Roles:
@@ -243,7 +251,7 @@ def _all_distances(nodes: Sequence[Node]) -> Floats:
     """Least distance between the stems of any two nodes, metres."""
     if not nodes:
         return np.zeros((0, 0), np.float32)
-    points = np.array([point for node in nodes for point in node.points], dtype=np.float32)
+    points = _stems(nodes)
     apart = np.hypot(points[:, None, 0] - points[None, :, 0], points[:, None, 1] - points[None, :, 1])
     if len(points) == len(nodes):
         return np.asarray(apart, dtype=np.float32)
@@ -271,7 +279,10 @@ def moved_net(net: PollenNet, stand: Stand) -> PollenNet | None:
         return None
     if len(stand.plants) != len(net.stand.plants):
         return None
-    moved = [(old, new) for old, new in zip(net.stand.plants, stand.plants, strict=True) if old is not new]
+    places = changed_places(net.stand.plants, stand.plants)
+    if places is None:
+        return None
+    moved = [(net.stand.plants[place], stand.plants[place]) for place in places]
     nodes, changed = list(net.nodes), []
     for old, new in moved:
         number = net.number.get(old.id)
@@ -297,10 +308,11 @@ def _alike(old: Node, new: Node) -> bool:
 
 def _with_places(net: PollenNet, stand: Stand, nodes: list[Node], changed: list[int]) -> PollenNet:
     distances, scores = net.distances.copy(), net.scores.copy()
-    starts = None
-    if len(nodes) != sum(len(node.points) for node in nodes):
+    starts, points = None, net.stems.copy()
+    if len(nodes) != len(points):
         starts = np.cumsum([0, *(len(node.points) for node in nodes[:-1])])
-    points = np.array([point for node in nodes for point in node.points], dtype=np.float32)
+    for number in changed:
+        points[number if starts is None else starts[number]] = nodes[number].points[0]
     for number in changed:
         x, y = nodes[number].points[0]
         apart = np.hypot(points[:, 0] - np.float32(x), points[:, 1] - np.float32(y))
@@ -313,7 +325,7 @@ def _with_places(net: PollenNet, stand: Stand, nodes: list[Node], changed: list[
     return PollenNet(
         stand=stand, place=net.place, cultivars=net.cultivars, nodes=tuple(nodes), judgements=net.judgements,
         roles=net.roles, distances=distances, scores=scores, number=net.number, changed=frozenset(changed),
-        after=net.stamp,
+        after=net.stamp, stems=points,
     )
 
 

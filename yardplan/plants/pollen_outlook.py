@@ -79,9 +79,23 @@ def outlooks(net: PollenNet, before: Outlooks | None = None) -> Outlooks:
         found, far_other = list(before.of), before.far_other.copy()
     else:
         found, far_other = [None] * count, np.full(count, np.inf, np.float32)
-    for number in np.flatnonzero(stale):
-        found[number], far_other[number] = _outlook(net, int(number), int(best[number]), float(top[number]))
+    for number in np.flatnonzero(stale).tolist():
+        new, far_other[number] = _outlook(net, number, int(best[number]), float(top[number]))
+        old = found[number]
+        found[number] = old if new is not None and old is not None and _as_before(net, old, new) else new
     return Outlooks(net=net, of=tuple(found), top=top, best=best, far_other=far_other)
+
+
+def _as_before(net: PollenNet, old: Outlook, new: Outlook) -> bool:
+    """True when all that is told of a taker is what it was: the same plants, and none of them moved.
+
+    Where pollen is sure its halves are counted over all givers, so that any of them matters.
+    """
+    if new.needed and new.level == YES:
+        return False
+    same = old.level == new.level and old.donor == new.donor and old.others == new.others
+    named = {new.receiver, *new.others} | ({new.donor} if new.donor is not None else set())
+    return same and net.changed.isdisjoint(named)
 
 
 def _stale(net: PollenNet, before: Outlooks, top: Floats) -> Bools:

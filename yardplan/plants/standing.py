@@ -14,6 +14,7 @@ from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
 from yardplan.yard.change import Change
 from yardplan.yard.ground import Point, StandingTree
 from yardplan.yard.planting import Bed, Container, Planting, PlantKey, Row
+from yardplan.yard.positions import chosen, places_of, replaced
 from yardplan.yard.yard import Yard
 
 _ORIGIN: Point = (0.0, 0.0)
@@ -56,17 +57,16 @@ def moved_stand(stand: Stand, yard: Yard, change: Change, catalogue: Catalogue |
 
 
 def _moved_plants(stand: Stand, yard: Yard, ids: frozenset[str]) -> tuple[Standing, ...]:
-    now: dict[str, Planting | StandingTree] = {p.id: p for p in yard.plantings if p.id in ids}
-    now |= {t.id: t for t in yard.standing_trees if t.id in ids}
-    pots = {c.id: c for c in yard.containers if c.id in ids}
+    now: dict[str, Planting | StandingTree] = {p.id: p for p in chosen(yard.plantings, ids)}
+    now |= {t.id: t for t in chosen(yard.standing_trees, ids)}
+    pots = {c.id: c for c in chosen(yard.containers, ids)}
     if not now and not pots:
         return stand.plants
-    return tuple(
-        _at_new_place(standing, now, pots)
-        if standing.id in now or (standing.container is not None and standing.container.id in pots)
-        else standing
-        for standing in stand.plants
-    )
+    plants = stand.plants
+    places = set(places_of(plants, now))
+    if pots:
+        places |= {n for n, p in enumerate(plants) if p.container is not None and p.container.id in pots}
+    return replaced(plants, {number: _at_new_place(plants[number], now, pots) for number in places})
 
 
 def _at_new_place(
@@ -78,17 +78,19 @@ def _at_new_place(
 
 
 def _moved_rows(stand: Stand, yard: Yard, ids: frozenset[str]) -> tuple[StandingRow, ...]:
-    now = {row.id: row for row in yard.rows if row.id in ids}
+    now = {row.id: row for row in chosen(yard.rows, ids)}
     if not now:
         return stand.rows
-    return tuple(evolve(row, row=now[row.id]) if row.id in now else row for row in stand.rows)
+    rows = stand.rows
+    return replaced(rows, {n: evolve(rows[n], row=now[rows[n].id]) for n in places_of(rows, now)})
 
 
 def _moved_beds(stand: Stand, yard: Yard, ids: frozenset[str]) -> tuple[StandingBed, ...]:
-    now = {bed.id: bed for bed in yard.beds if bed.id in ids}
+    now = {bed.id: bed for bed in chosen(yard.beds, ids)}
     if not now:
         return stand.beds
-    return tuple(evolve(bed, bed=now[bed.id]) if bed.id in now else bed for bed in stand.beds)
+    beds = stand.beds
+    return replaced(beds, {n: evolve(beds[n], bed=now[beds[n].id]) for n in places_of(beds, now)})
 
 
 @lru_cache(maxsize=4096)

@@ -95,16 +95,22 @@ def matched(
 ) -> tuple[Finding, ...]:
     """Findings of a frame: those seen before keep their order, gone ones drop out, new ones follow.
 
+    A finding that is the very same object is known by that, which is far quicker than by its key.
+
     Findings of checks that were not run stay while their things live: as they are where the change cannot
     matter to the check (`unmoved`), else pale.
     """
-    current = {finding.key: finding for finding in found.findings}
+    before = tuple(before)
+    held, again = set(map(id, before)), set(map(id, found.findings))
+    current = {finding.key: finding for finding in found.findings if id(finding) not in held}
     kept: list[Finding] = []
     for finding in before:
-        if finding.check in found.checks:
-            again = current.pop(finding.key, None)
-            if again is not None:
-                kept.append(again)
+        if id(finding) in again:
+            kept.append(finding)
+        elif finding.check in found.checks:
+            successor = current.pop(finding.key, None)
+            if successor is not None:
+                kept.append(successor)
         elif alive.issuperset(finding.things):
             stays = finding.check in unmoved or not finding.fresh
             kept.append(finding if stays else evolve(finding, fresh=False))
@@ -277,7 +283,7 @@ class LiveChecks(QObject):
         if start is None or self._survey is None or self.light is None or change.whole - _BOUNDS:
             return
         moved = difference(start.yard, self._owner.shown_yard)
-        if (moved.touched or moved.removed) and not moved.whole - _BOUNDS:
+        if (moved.touched or moved.removed or moved.whole) and not moved.whole - _BOUNDS:
             self._drag_light.follow(start, self._survey, moved.touched | moved.removed)
 
     def _take_light(self, answer: DragAnswer) -> None:

@@ -38,7 +38,8 @@ def positions(things: tuple[Named, ...]) -> Mapping[str, int]:
         found = _kept.get(id(things))
     if found is not None:
         return found[1]
-    table = {thing.id: number for number, thing in zip(range(len(things) - 1, -1, -1), reversed(things))}
+    backwards = zip(range(len(things) - 1, -1, -1), reversed(things), strict=True)
+    table = {thing.id: number for number, thing in backwards}
     _keep(things, table)
     return table
 

@@ -11,10 +11,11 @@ from numpy.typing import NDArray
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.view import Bounds, bounds_of
 from yardplan.yard.edits import points_of
-from yardplan.yard.yard import Thing, Yard
+from yardplan.yard.positions import changed_places, chosen
+from yardplan.yard.yard import COLLECTIONS, Thing, Yard
 
 if TYPE_CHECKING:
-    from yardplan.plants.stand import Stand
+    from yardplan.plants.stand import Stand, Standing, StandingRow
 
 
 class Boxes:
@@ -22,7 +23,6 @@ class Boxes:
 
     def __init__(self) -> None:
         self._yard: Yard | None = None
-        self._things: dict[str, Thing] = {}
         self._row: dict[str, int] = {}
         self._ids: list[str] = []
         self._array: NDArray[np.float64] = np.empty((0, 4))
@@ -31,17 +31,17 @@ class Boxes:
         """Read what changed since the last time."""
         if shown.yard is self._yard:
             return
-        things = {thing.id: thing for thing in shown.yard.things()}
-        if self._yard is None or things.keys() != self._things.keys() or shown.yard.lot is not self._yard.lot:
-            self._read_all(shown, things)
+        changed = None if self._yard is None else _changed(self._yard, shown.yard)
+        if changed is None:
+            self._read_all(shown)
         else:
-            changed = [thing for key, thing in things.items() if thing is not self._things[key]]
             halves = _half_widths(shown.stand, {thing.id for thing in changed})
             for thing in changed:
                 self._array[self._row[thing.id]] = _box(thing, halves.get(thing.id, 0.0))
-        self._yard, self._things = shown.yard, things
+        self._yard = shown.yard
 
-    def _read_all(self, shown: PlanView, things: dict[str, Thing]) -> None:
+    def _read_all(self, shown: PlanView) -> None:
+        things = {thing.id: thing for thing in shown.yard.things()}
         halves = _half_widths(shown.stand, things.keys())
         boxes = {key: _box(thing, halves.get(key, 0.0)) for key, thing in things.items()}
         if shown.yard.lot:
@@ -71,6 +71,20 @@ def _bounds(row: NDArray[np.float64]) -> Bounds:
     return (left, bottom, right, top)
 
 
+def _changed(before: Yard, after: Yard) -> list[Thing] | None:
+    """The things that are other objects than before; None where some came or went, or the lot changed."""
+    if before.lot is not after.lot:
+        return None
+    changed: list[Thing] = []
+    for name in COLLECTIONS:
+        old, new = getattr(before, name), getattr(after, name)
+        places = changed_places(old, new)
+        if places is None:
+            return None
+        changed += [new[place] for place in places]
+    return changed
+
+
 def _box(thing: Thing, half: float) -> Bounds:
     left, bottom, right, top = bounds_of(points_of(thing)) or (0.0, 0.0, 0.0, 0.0)
     return (left - half, bottom - half, right + half, top + half)
@@ -78,10 +92,5 @@ def _box(thing: Thing, half: float) -> Bounds:
 
 def _half_widths(stand: Stand, ids: Collection[str]) -> dict[str, float]:
     """How far the crowns of some plants and rows reach from their places."""
-    halves = {
-        plant.id: max(plant.size.spread, plant.mature.spread) / 2 for plant in stand.plants if plant.id in ids
-    }
-    halves |= {
-        row.id: max(row.size.spread, row.mature.spread) / 2 for row in stand.rows if row.id in ids
-    }
-    return halves
+    grown: list[Standing | StandingRow] = [*chosen(stand.plants, ids), *chosen(stand.rows, ids)]
+    return {one.id: max(one.size.spread, one.mature.spread) / 2 for one in grown}

@@ -61,19 +61,18 @@ class CalmMarks:
         make: MakeView,
     ) -> None:
         """Paint what changed since the last frame."""
-        now = {finding.key: finding for finding in findings}
-        if not (now or self._held or selection or self._selection):
+        if not (findings or self._held or selection or self._selection):
             return
         if self.picture.fits(view):
             shown = make(self.picture.view)
             self._boxes.follow(shown)
-            self._take(now, selection)
+            self._take(findings, selection)
             if not self._dirty:
                 return
             if len(self._dirty) <= _MANY:
                 self._patch(shown)
                 return
-        self._start(now, selection)
+        self._start({finding.key: finding for finding in findings}, selection)
         self.picture.renew(view, ratio, lambda painter, wide: self._paint_all(painter, make(wide)))
 
     # What is held
@@ -91,16 +90,19 @@ class CalmMarks:
         held = tuple(self._held.values())
         self._draw(painter, evolve(shown, findings=held, selection=self._selection))
 
-    def _take(self, now: dict[FindingKey, Finding], selection: frozenset[str]) -> None:
-        """Hold the findings of this frame; places where the picture is no longer right become dirty."""
-        for key in [key for key in self._held if key not in now]:
-            self._drop(key)
-        for key, finding in now.items():
-            before = self._held.get(key)
-            if before is finding or (before is not None and _alike(before, finding)):
-                continue
-            if before is not None:
+    def _take(self, findings: tuple[Finding, ...], selection: frozenset[str]) -> None:
+        """Hold the findings of this frame; places where the picture is no longer right become dirty.
+
+        Most are the very same objects as before: only the others are looked at.
+        """
+        now, before = set(map(id, findings)), set(map(id, self._held.values()))
+        new = {finding.key: finding for finding in findings if id(finding) not in before}
+        for key in [key for key, finding in self._held.items() if id(finding) not in now]:
+            if key in new and _alike(self._held[key], new[key]):
+                self._held[key] = new.pop(key)
+            else:
                 self._drop(key)
+        for finding in new.values():
             self._hold(finding)
             self._dirty += self._places(finding)
         if selection != self._selection:
@@ -197,10 +199,16 @@ def _pixels(shown: PlanView, box: Bounds) -> QRectF:
 
 def speakers(findings: Iterable[Finding], selection: frozenset[str]) -> tuple[Finding, ...]:
     """The findings whose words come first: conflicts, then cautions, what is selected before the rest."""
-    order = {Weight.CONFLICT: 0, Weight.CAUTION: 1}
-    heard = [finding for finding in findings if finding.weight in order]
-    heard.sort(key=lambda f: (order[f.weight], selection.isdisjoint(f.things)))
+    grave = [finding for finding in findings if finding.weight is Weight.CONFLICT]
+    less = [finding for finding in findings if finding.weight is Weight.CAUTION]
+    heard = [*_chosen_first(grave, selection), *_chosen_first(less, selection)]
     return tuple(heard[:_SPOKEN])
+
+
+def _chosen_first(findings: list[Finding], selection: frozenset[str]) -> list[Finding]:
+    if not selection:
+        return findings
+    return sorted(findings, key=lambda finding: selection.isdisjoint(finding.things))
 
 
 def paint_words(

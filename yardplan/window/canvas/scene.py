@@ -26,6 +26,7 @@ from yardplan.window.canvas.shadow_picture import ShadowPicture
 from yardplan.window.canvas.snapping import Snapped
 from yardplan.window.canvas.view import Bounds, View, bounds_of
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.theme import text_scale
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.tool import Overlay, Tool
 from yardplan.yard.change import Change
@@ -70,6 +71,10 @@ class Scene:
         #: True while the shadows move with the hour: they are painted each frame then.
         self.shade_moves = False
         self._live: frozenset[str] = _Nobody
+        #: Findings parted by what is dragged: of which, by what, those that stay and those that follow.
+        self._parted: tuple[
+            tuple[Finding, ...], frozenset[str], tuple[Finding, ...], tuple[Finding, ...]
+        ] = ((), _Nobody, (), ())
         self._words_key: object = None
         self._words_at = 0.0
         self._names: dict[str, str] = {}
@@ -89,6 +94,7 @@ class Scene:
     def follow(self, change: Change, live: frozenset[str]) -> None:
         """The shown yard changed; what only concerns dragged things leaves the still pictures alone."""
         self.shade.follow(change)
+        before = self._live
         self.set_live(live)
         if change.added or change.altered or change.whole:
             self._names = {}
@@ -97,7 +103,8 @@ class Scene:
         else:
             touched = change.touched | change.removed
             self.ground.touch(touched)
-            self.calm.touch(touched)
+            # What was dragged already has left no mark in the picture.
+            self.calm.touch(touched - before)
 
     def set_live(self, live: frozenset[str]) -> None:
         """Things being dragged are painted apart from the still picture."""
@@ -130,9 +137,8 @@ class Scene:
         """Every point of what is selected."""
         yard, chosen = self.open_yard.shown_yard, self.open_yard.selection
         points: list[Point] = list(yard.lot) if "lot" in chosen else []
-        for thing in yard.things():
-            if thing.id in chosen:
-                points += points_of(thing)
+        for thing in yard.named(chosen):
+            points += points_of(thing)
         return tuple(points)
 
     # Painting
@@ -144,7 +150,7 @@ class Scene:
         bare = next(iter(yard.shown_yard.things()), None) is None
         return PlanView(
             yard=yard.shown_yard, stand=cast("Stand", _BARE) if bare else yard.stand,
-            scale=view.scale, origin=(origin.x(), origin.y()), ratio=ratio,
+            scale=view.scale, origin=(origin.x(), origin.y()), unit=text_scale(), ratio=ratio,
             window=QRectF(0, 0, view.width, view.height), units=yard.units, layers=self.layers,
         )
 
@@ -290,7 +296,7 @@ class Scene:
             return
         places = [shown.at(point) for line in partners for point in (line.start, line.end)]
         yard = shown.yard
-        places += [shown.at(p) for thing in yard.things() if thing.id in self._live for p in points_of(thing)]
+        places += [shown.at(p) for thing in yard.named(self._live) for p in points_of(thing)]
         xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
         area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
         area.adjust(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
@@ -311,10 +317,16 @@ class Scene:
 
     def _findings(self, *, calm: bool) -> tuple[Finding, ...]:
         """The findings that concern dragged things, or (calm) the others."""
-        live = self._live
+        live, found = self._live, self.open_yard.findings
         if not live:
-            return self.open_yard.findings if calm else ()
-        return tuple(f for f in self.open_yard.findings if live.isdisjoint(f.things) == calm)
+            return found if calm else ()
+        if found is not self._parted[0] or live != self._parted[1]:
+            still: list[Finding] = []
+            loud: list[Finding] = []
+            for finding in found:
+                (still if live.isdisjoint(finding.things) else loud).append(finding)
+            self._parted = (found, live, tuple(still), tuple(loud))
+        return self._parted[2] if calm else self._parted[3]
 
     def _selection(self, *, calm: bool) -> frozenset[str]:
         chosen = self.open_yard.selection

@@ -84,10 +84,12 @@ class Shade:
 
         assert self._scene is not None
         self._scene = moved_scene(self._scene, self._own.shown_yard, self._own.stand, self._moved)
-        few = {key: parts for key, parts in self._scene.casters.items() if key in self._moved}
+        casters = self._scene.casters
+        few = {key: casters[key] for key in self._moved if key in casters}
         fresh = _outlines(evolve(self._scene, casters=few), self._own.moment)
-        kept = {key: rings for key, rings in self._rings.items() if key not in self._moved}
-        self._rings = kept | fresh
+        for key in self._moved:
+            self._rings.pop(key, None)
+        self._rings |= fresh
 
 
 def _outlines(scene: Scene, moment: Moment) -> dict[str, tuple[Outline, ...]]:
