@@ -42,7 +42,8 @@ def test_a_raised_bed_helps():
 @pytest.mark.parametrize(
     ("watered", "what", "kinds"),
     [
-        (False, "northern highbush blueberry:Bluecrop", ["dry"]), (True, "northern highbush blueberry:Bluecrop", []),
+        (False, "northern highbush blueberry:Bluecrop", ["dry"]),
+        (True, "northern highbush blueberry:Bluecrop", []),
         (None, "northern highbush blueberry:Bluecrop", []), (False, "apple:Liberty", []),
     ],
 )

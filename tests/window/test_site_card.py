@@ -70,8 +70,8 @@ def test_a_typed_fact_takes_the_looked_up_origin_away(card: SiteCard, qtbot: QtB
 def test_missing_facts_say_what_they_would_decide(card: SiteCard, qtbot: QtBot) -> None:
     assert "pH would tell which fruits grow well" in card.missing.text()
     assert missing(Site()) == [
-        "region", "elevation", "zone", "last_frost", "first_frost", "monthly_means", "soil.ph", "soil.texture",
-        "soil.lime", "soil.drainage", "irrigated", "slope",
+        "region", "elevation", "zone", "last_frost", "first_frost", "monthly_means", "soil.ph",
+        "soil.texture", "soil.lime", "soil.drainage", "irrigated", "slope",
     ]
     assert len(missing_words(Site())) == 12
     assert "slope_aspect" in missing(Site(slope=0.05))
@@ -138,7 +138,7 @@ def test_outside_the_us_the_zone_is_only_about(card: SiteCard) -> None:
     # What is known on the spot is no estimate any more.
     typed_into(card, 1, "zone", "9a")
     assert card.meaning.rows()[0][1] == "9a"
-    assert [line.here for line in meanings(card._open_yard.yard.site)][0] == "9a"
+    assert next(line.here for line in meanings(card._open_yard.yard.site)) == "9a"
     assert "may be one off" not in card.meaning.note.text()
 
 

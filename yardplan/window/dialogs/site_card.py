@@ -12,8 +12,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from yardplan.places.facts import PlaceFacts, to_site_fields
 from yardplan.language import later, tr
+from yardplan.places.facts import PlaceFacts, to_site_fields
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.dialogs.month_fields import MonthFields
 from yardplan.window.dialogs.place_field import PlaceField

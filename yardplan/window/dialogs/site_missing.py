@@ -51,8 +51,8 @@ ASKED: tuple[_Asked, ...] = (
            _unset("last_frost")),
     _Asked("first_frost", later("The first frost day would tell whether late fruit ripens."),
            _unset("first_frost")),
-    _Asked("monthly_means", later("Monthly means would tell when things bloom, and whether the winter is cold "
-                                  "enough for fruit to set."), _unset("monthly_means")),
+    _Asked("monthly_means", later("Monthly means would tell when things bloom, and whether the winter is "
+                                  "cold enough for fruit to set."), _unset("monthly_means")),
     _Asked("soil.ph", later("The soil's pH would tell which fruits grow well, and what to add for the rest."),
            _unset("soil.ph")),
     _Asked("soil.texture", later("The soil's texture would tell how much sulfur or lime it takes."),
