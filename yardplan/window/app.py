@@ -67,4 +67,6 @@ def _settle(window: MainWindow, tidy: Tidy, *, offer: bool) -> None:
     window.build_side()
     if offer:
         window.autosave.offer(window.questions)
+        if window.help is not None:
+            window.help.first_run()
     tidy.start()

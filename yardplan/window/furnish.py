@@ -8,9 +8,12 @@ from PySide6.QtCore import Qt
 
 from yardplan.window.recent_menu import samples
 from yardplan.window.sides import WIDTH, Side
+from yardplan.window.theme import scaled
 
 #: Height of the season strip in pixels at first.
 SEASON_HEIGHT = 150
+#: Shares of the window that the side and the season take at most with large text.
+_SIDE_SHARE, _SEASON_SHARE = 0.4, 0.3
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -21,6 +24,7 @@ if TYPE_CHECKING:
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
     from yardplan.window.arrange_commands import ArrangeCommands
+    from yardplan.window.help_commands import HelpCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
@@ -36,13 +40,23 @@ def furnish(window: MainWindow) -> None:
     strip = SeasonStrip(window.open_yard)
     window.season_dock.setWidget(strip)
     window.season_dock.setVisible(window.actions_["season"].isChecked())
-    window.resizeDocks([window.side_dock], [WIDTH], Qt.Orientation.Horizontal)
-    window.resizeDocks([window.season_dock], [SEASON_HEIGHT], Qt.Orientation.Vertical)
+    window.resizeDocks([window.side_dock], [_side_width(window)], Qt.Orientation.Horizontal)
+    window.resizeDocks([window.season_dock], [_season_height(window)], Qt.Orientation.Vertical)
     side.card_wanted.connect(window.panel_commands.show_card_of)
     side.site_wanted.connect(window.panel_commands.show_site)
     side.findings.clear_wanted.connect(window.place_commands.move_plant)
     window.light_room = LightRoom(window, side, strip)
+    window.help = HelpCommands(window)
     _start_panel(window)
+
+
+def _side_width(window: MainWindow) -> int:
+    """Grown with the text, as far as the sheet keeps its share."""
+    return max(WIDTH, min(scaled(WIDTH), round(window.width() * _SIDE_SHARE)))
+
+
+def _season_height(window: MainWindow) -> int:
+    return max(SEASON_HEIGHT, min(scaled(SEASON_HEIGHT), round(window.height() * _SEASON_SHARE)))
 
 
 def _start_panel(window: MainWindow) -> None:

@@ -31,6 +31,7 @@ from yardplan.window.tools.toolbox import TOOLS
 
 if TYPE_CHECKING:
     from yardplan.window.arrange_commands import ArrangeCommands
+    from yardplan.window.help_commands import HelpCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.year_control import YearControl
     from yardplan.window.sides import Side
@@ -81,6 +82,7 @@ class MainWindow(QMainWindow):
         self.start_panel: QWidget | None = None
         self.arrange_commands: ArrangeCommands | None = None
         self.year: YearControl | None = None
+        self.help: HelpCommands | None = None
         self.theme: Theme | None = None
         self.setAcceptDrops(True)
         self._listen()

@@ -13,7 +13,7 @@ from typing import Literal, cast
 
 from attrs import asdict, frozen
 from PySide6.QtCore import QObject, QSettings, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontInfo, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
 from yardplan.drawing.fonts import load_fonts
@@ -26,7 +26,11 @@ SCHEMES: tuple[Scheme, ...] = ("system", "light", "dark")
 SMALL, BASE, TITLE = 11, 13, 17
 #: Smallest side of anything to click, pixels (WCAG 2.2, 2.5.8).
 TARGET = 24
-_SETTING = "window/scheme"
+_SETTING, _TEXT_SETTING = "window/scheme", "window/text"
+#: Sizes of text to choose from, percent. "system" follows the font that the system is set to.
+TEXT_SIZES: tuple[str, ...] = ("system", "100", "125", "150", "200")
+#: The largest usual system font, pixels; what is set larger is meant to be larger.
+_USUAL_FONT = 14.7
 
 
 @frozen(kw_only=True)
@@ -62,6 +66,34 @@ DARK = Colours(
 )
 
 
+class _Text:
+    """How much larger than usual all text is, in this process."""
+
+    scale = 1.0
+
+
+def text_scale() -> float:
+    """How much larger than usual text is shown: 1 to 2."""
+    return _Text.scale
+
+
+def scaled(pixels: float) -> int:
+    """A size in pixels that holds text, grown with the text."""
+    return round(pixels * _Text.scale)
+
+
+def set_text_scale(choice: str) -> None:
+    """Show text at a size of TEXT_SIZES from now on. Boxes that are open keep the size they were made for."""
+    _Text.scale = _system_scale() if choice == "system" else int(choice) / 100
+
+
+def _system_scale() -> float:
+    """The largest of our sizes that the system's own font reaches."""
+    system = QFontDatabase.systemFont(QFontDatabase.SystemFont.GeneralFont)
+    grown = QFontInfo(system).pixelSize() / _USUAL_FONT
+    return max([int(size) / 100 for size in TEXT_SIZES[1:] if int(size) / 100 <= grown], default=1.0)
+
+
 def colours_now() -> Colours:
     """The scheme the program is shown in, read from its palette."""
     return DARK if QGuiApplication.palette().color(QPalette.ColorRole.Window).lightness() < 128 else LIGHT
@@ -70,7 +102,7 @@ def colours_now() -> Colours:
 def font(size: int = BASE, *, bold: bool = False, tabular: bool = False) -> QFont:
     """The bundled family at a pixel size; `tabular` gives figures of one width."""
     made = QFont(load_fonts())
-    made.setPixelSize(max(size, SMALL))
+    made.setPixelSize(scaled(max(size, SMALL)))
     if bold:
         made.setWeight(QFont.Weight.DemiBold)
     if tabular:
@@ -97,10 +129,10 @@ def palette_of(colours: Colours) -> QPalette:
     return palette
 
 
-#: Sizes that the style sheet is filled with, pixels; a ring of 2 instead of 1 takes 1 from each side.
+#: Sizes that the style sheet is filled with, pixels.
 _SIZES = {
     "small": SMALL, "text": SMALL + 1, "title": TITLE, "target": TARGET, "inner": TARGET - 2,
-    "inner_focused": TARGET - 4, "tool": TARGET - 6, "tab": TARGET - 8,
+    "tool": TARGET - 6, "tab": TARGET - 8,
 }
 
 
@@ -111,7 +143,9 @@ def _template() -> Template:
 
 def style_sheet(colours: Colours) -> str:
     """The style sheet in the colours of a scheme."""
-    return _template().substitute(asdict(colours), **_SIZES)
+    sizes = {name: scaled(size) for name, size in _SIZES.items()}
+    # A ring of 2 instead of 1 takes 1 from each side.
+    return _template().substitute(asdict(colours), **sizes, inner_focused=sizes["inner"] - 2)
 
 
 class Theme(QObject):
@@ -124,7 +158,18 @@ class Theme(QObject):
         self._settings = settings or QSettings()
         stored = str(self._settings.value(_SETTING, "system"))
         self._choice: Scheme = next((scheme for scheme in SCHEMES if scheme == stored), "system")
+        set_text_scale(self.text_size)
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_changed)
+
+    @property
+    def text_size(self) -> str:
+        """The size of text asked for, one of TEXT_SIZES; in force from the next start on."""
+        stored = str(self._settings.value(_TEXT_SETTING, "system"))
+        return stored if stored in TEXT_SIZES else "system"
+
+    def choose_text_size(self, size: str) -> None:
+        """Remember a size of text for the next start."""
+        self._settings.setValue(_TEXT_SETTING, size)
 
     @property
     def choice(self) -> Scheme:

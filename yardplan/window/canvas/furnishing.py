@@ -30,20 +30,22 @@ def field_of(width: int, height: int) -> QRectF:
 
 def with_boxes(view: PlanView, field: QRectF) -> PlanView:
     """The view told where the furniture stands, so that no words are put there."""
-    boxes = (_north_box(field), _bar_box(field), *_title_boxes(view, field))
+    boxes = (_north_box(view, field), _bar_box(view, field), *_title_boxes(view, field))
     return evolve(view, keep_clear=boxes)
 
 
-def _north_box(field: QRectF) -> QRectF:
-    return QRectF(field.right() - 88, field.top() + 8, 80, 82)
+def _north_box(view: PlanView, field: QRectF) -> QRectF:
+    u = view.unit
+    return QRectF(field.right() - 80 * u - 8, field.top() + 8, 80 * u, 82 * u)
 
 
-def _bar_box(field: QRectF) -> QRectF:
-    return QRectF(field.left() + 8, field.bottom() - 52, 240, 48)
+def _bar_box(view: PlanView, field: QRectF) -> QRectF:
+    u = view.unit
+    return QRectF(field.left() + 8, field.bottom() - 48 * u - 4, 240 * u, 48 * u)
 
 
 def _title_boxes(view: PlanView, field: QRectF) -> tuple[QRectF, ...]:
-    if field.width() < _NARROW:
+    if field.width() < _NARROW * view.unit:
         return ()
     wide, high = furniture.title_block_size(view, furniture.site_facts(view))
     wide = min(wide, field.width() / 2)
@@ -59,7 +61,7 @@ def parts(view: PlanView) -> list[QRectF]:
         QRectF(0, 0, wide, broad), QRectF(0, high - broad, wide, broad),
         QRectF(0, 0, broad, high), QRectF(wide - broad, 0, broad, high),
     ]
-    return [*edges, _north_box(field), _bar_box(field), *_title_boxes(view, field)]
+    return [*edges, _north_box(view, field), _bar_box(view, field), *_title_boxes(view, field)]
 
 
 def paint_paper(painter: QPainter, view: PlanView) -> None:
@@ -82,9 +84,10 @@ def paint_furniture(painter: QPainter, view: PlanView, *, focused: bool) -> None
     painter.drawRect(sheet_of(wide, high))
     painter.setPen(pen("ink", 1.6))
     painter.drawRect(field)
-    box = _north_box(field)
-    furniture.draw_north(painter, view, QPointF(box.center().x(), box.center().y() + 6), _NORTH)
-    furniture.draw_scale_bar(painter, view, QPointF(field.left() + 22, field.bottom() - 24))
+    box = _north_box(view, field)
+    middle = QPointF(box.center().x(), box.center().y() + 6 * view.unit)
+    furniture.draw_north(painter, view, middle, _NORTH)
+    furniture.draw_scale_bar(painter, view, QPointF(field.left() + 22, field.bottom() - 24 * view.unit))
     for title in _title_boxes(view, field):
         furniture.draw_title_block(painter, view, title, furniture.site_facts(view))
 

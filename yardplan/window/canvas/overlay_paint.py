@@ -8,6 +8,7 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 from yardplan.drawing.style import colour, pen
 from yardplan.window.canvas.snapping import Snapped
 from yardplan.window.canvas.view import View
+from yardplan.window.theme import scaled
 from yardplan.window.tools.tool import Disc, Handle, Look, Overlay, Stroke, Words
 from yardplan.yard.ground import Outline
 
@@ -103,7 +104,7 @@ def _words(painter: QPainter, view: View, words: Words) -> None:
 def tag(painter: QPainter, place: QPointF, text: str, ink: str = "ink") -> QRectF:
     """Words on a small piece of paper, so that they can be read over any line."""
     font = QFont(painter.font())
-    font.setPixelSize(WORDS_PIXELS)
+    font.setPixelSize(scaled(WORDS_PIXELS))
     painter.setFont(font)
     size = QFontMetricsF(font)
     box = QRectF(0, 0, size.horizontalAdvance(text) + 10, size.height() + 4)
@@ -135,6 +136,6 @@ def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
         painter.drawLine(QPointF(place.x() - 6, place.y() + 6), QPointF(place.x() + 6, place.y() - 6))
     painter.setPen(colour("caution"))
     font = QFont(painter.font())
-    font.setPixelSize(WORDS_PIXELS)
+    font.setPixelSize(scaled(WORDS_PIXELS))
     painter.setFont(font)
     painter.drawText(place + QPointF(10, 18), snapped.kind)

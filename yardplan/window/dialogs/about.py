@@ -9,6 +9,7 @@ from yardplan import __version__
 from yardplan.places.facts import credits
 from yardplan.plants.sources import bibliography
 from yardplan.shipped import resource
+from yardplan.window.dialogs.box import roomy
 from yardplan.window.panels.parts import label
 
 _PROGRAM = f"""yardplan {__version__}
@@ -45,7 +46,7 @@ class AboutDialog(QDialog):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle("About yardplan")
-        self.resize(620, 460)
+        self.resize(roomy(self, 620, 460))
         tabs = QTabWidget()
         program = label(_PROGRAM, wrap=True)
         program.setContentsMargins(8, 12, 8, 8)

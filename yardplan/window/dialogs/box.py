@@ -2,9 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QWidget
+
+from yardplan.window.theme import scaled
+
+#: Left of the screen for the frame of a box, pixels.
+_FRAME = 40
+
+
+def roomy(box: QWidget, width: int, height: int) -> QSize:
+    """The first size of a box, grown with the text, and never larger than the screen. Pixels."""
+    screen = box.screen().availableSize()
+    room = QSize(screen.width() - _FRAME, screen.height() - _FRAME)
+    return QSize(scaled(width), scaled(height)).boundedTo(room)
 
 
 class BesideBox(QDialog):

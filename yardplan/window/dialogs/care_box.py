@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.care_panel import CarePanel
 
@@ -21,4 +21,4 @@ class CareBox(BesideBox):
         box = QVBoxLayout(self)
         box.setContentsMargins(6, 6, 6, 6)
         box.addWidget(self.panel)
-        self.resize(*_SIZE)
+        self.resize(roomy(self, *_SIZE))

@@ -27,8 +27,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.window.dialogs.box import roomy
 from yardplan.window.panels.parts import label
-from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font
+from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font, scaled
 
 _ACTION_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 _Index = QModelIndex | QPersistentModelIndex
@@ -101,7 +102,7 @@ class _Line(QStyledItemDelegate):
     """A command and its keys on one line."""
 
     def sizeHint(self, _option: Any, _index: _Index) -> QSize:
-        return QSize(200, TARGET + 4)
+        return QSize(200, scaled(TARGET + 4))
 
     def paint(self, painter: QPainter, option: Any, index: _Index) -> None:
         action: QAction = index.data(_ACTION_ROLE)
@@ -133,7 +134,7 @@ class CommandFinder(QDialog):
     def __init__(self, actions: Sequence[QAction], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle("Find a command")
-        self.resize(460, 420)
+        self.resize(roomy(self, 460, 420))
         self._actions = list(actions)
         self.commands = _Commands(self)
         self.line = QLineEdit()

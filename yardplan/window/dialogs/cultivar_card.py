@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.cultivar_facts import CardFact, card_facts
 from yardplan.window.panels.field_entries import PlantEntry
@@ -36,7 +36,7 @@ class CultivarCard(BesideBox):
         super().__init__(parent)
         self._open_yard = open_yard
         self._keys: list[PlantKey] = [key]
-        self.resize(560, 560)
+        self.resize(roomy(self, 560, 560))
         self.title = label("", "title")
         self.beside = PlantEntry("Compare with", open_yard.catalogue, optional=True)
         self.beside.set_placeholder("another variety")

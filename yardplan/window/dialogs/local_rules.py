@@ -27,10 +27,10 @@ from PySide6.QtWidgets import (
 from yardplan.checks.rules import Rule, RuleError, shipped_figures
 from yardplan.checks.wording import cited
 from yardplan.plants.pollen_range import SIZES
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, button, label
-from yardplan.window.theme import font
+from yardplan.window.theme import font, scaled
 
 COLUMNS = ("Rule", "Ours", "Here", "Unit")
 RULE, OURS, HERE, UNIT = range(4)
@@ -180,7 +180,7 @@ class LocalRules(BesideBox):
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle("Local rules")
-        self.resize(680, 520)
+        self.resize(roomy(self, 680, 520))
         self.rows = RuleRows(open_yard, self)
         self.found = _Found(self)
         self.found.setSourceModel(self.rows)
@@ -213,7 +213,7 @@ class LocalRules(BesideBox):
         table.setShowGrid(False)
         table.setWordWrap(True)
         table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(_ROW_HEIGHT)
+        table.verticalHeader().setDefaultSectionSize(scaled(_ROW_HEIGHT))
         header = table.horizontalHeader()
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialogButtonBox, QFrame, QGridLayout, QScrollArea
 
 from yardplan.plants.own import read_own
 from yardplan.units import System, UnitError, format_length, parse_length
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.entry import (
     ChoiceEntry,
@@ -94,7 +94,7 @@ class OwnVariety(BesideBox):
         super().__init__(parent)
         self._open_yard = open_yard
         self.setWindowTitle("Own varieties")
-        self.resize(480, 600)
+        self.resize(roomy(self, 480, 600))
         self.which = ChoiceEntry("Variety to edit", ())
         self.entries = self._made_entries(open_yard.units)
         self.fault = label("", "fault", wrap=True)

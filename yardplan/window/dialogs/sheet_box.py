@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import PAPERS, SheetError, usual_paper
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, number_reading
 from yardplan.window.panels.parts import Check, Combo, button, label
@@ -44,6 +44,8 @@ class SheetBox(BesideBox):
         self.setWindowTitle("Sheets")
         self._open_yard = open_yard
         self._stop = False
+        #: True once sheets were written or printed.
+        self.made = False
         self.choices = {name: Check(words) for name, words in sheet_words().items()}
         self.paper, self.scale, self.year = Combo(), Combo(), Combo()
         eaters = number_reading(0.5, _MOST_PERSONS, optional=True)
@@ -108,7 +110,7 @@ class SheetBox(BesideBox):
         box.addWidget(self.bar)
         box.addWidget(self.said)
         box.addStretch()
-        self.resize(430, 400)
+        self.resize(roomy(self, 430, 400))
 
     def _listen(self) -> None:
         self.every.clicked.connect(lambda: self._tick(True))
@@ -184,6 +186,7 @@ class SheetBox(BesideBox):
         self.said.setText("")
         try:
             said = finish(make(self._open_yard, self.wish, self._told))
+            self.made = True
         except Stopped:
             said = "Stopped: nothing more was written."
         except SheetError as error:

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from yardplan.window.dialogs.box import BesideBox
+from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, text_reading
 from yardplan.window.panels.parts import button, label
@@ -76,7 +76,7 @@ class ShoppingBox(BesideBox):
         box.addWidget(self.note)
         box.addWidget(self.fault)
         box.addLayout(foot)
-        self.resize(600, 520)
+        self.resize(roomy(self, 600, 520))
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

@@ -16,6 +16,7 @@ from yardplan.units import System
 from yardplan.window.dialogs.new_yard import NewYardForm
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import button, label
+from yardplan.window.theme import scaled
 
 #: Recent files shown.
 _RECENT = 3
@@ -136,7 +137,7 @@ class StartPanel(QFrame):
         box.setSpacing(12)
         box.addWidget(label("Plan your yard", "title"))
         box.addLayout(columns)
-        self.setMinimumWidth(620)
+        self.setMinimumWidth(scaled(620))
 
     def refresh(self, *_: object) -> None:
         """Show while the yard is empty, unless it was put away."""

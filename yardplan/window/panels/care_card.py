@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from yardplan.window.panels.care_rows import LINE_ROLE, CareLine, CareRows, month_days
-from yardplan.window.theme import BASE, SMALL, TARGET, Colours, colours_now, font
+from yardplan.window.theme import BASE, SMALL, TARGET, Colours, colours_now, font, scaled
 
 _PAD, _GAP, _BOX = 7, 3, 16
 _LEFT = _PAD + _BOX + 9
@@ -50,7 +50,7 @@ class CareCard(QStyledItemDelegate):
         high = _height(line.title, BASE, True, width) + _height(_under(line), SMALL + 1, False, width)
         high += _STRIP if self._rows().view == "month" else 0
         high = max(high + 2 * _PAD, TARGET)
-        return QSize(width, high + 2 * _GAP + (_HEADING if line.heading else 0))
+        return QSize(width, high + 2 * _GAP + (scaled(_HEADING) if line.heading else 0))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         line: CareLine = index.data(LINE_ROLE)
@@ -60,9 +60,9 @@ class CareCard(QStyledItemDelegate):
         if line.heading:
             painter.setFont(font(BASE, bold=True))
             painter.setPen(QColor(colours.ink))
-            head = QRect(area.left() + _PAD, area.top(), area.width(), _HEADING)
+            head = QRect(area.left() + _PAD, area.top(), area.width(), scaled(_HEADING))
             painter.drawText(head, int(Qt.AlignmentFlag.AlignVCenter), line.heading)
-            area = area.adjusted(0, _HEADING, 0, 0)
+            area = area.adjusted(0, scaled(_HEADING), 0, 0)
         box = area.adjusted(1, _GAP, -1, -_GAP)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
         painter.fillRect(box, QColor(colours.chosen if chosen else colours.card))
@@ -122,7 +122,7 @@ class CareCard(QStyledItemDelegate):
         if event.type() != QEvent.Type.MouseButtonRelease or line.work is None:
             return False
         assert isinstance(event, QMouseEvent)
-        area: QRect = option.rect.adjusted(0, _HEADING if line.heading else 0, 0, 0)
+        area: QRect = option.rect.adjusted(0, scaled(_HEADING) if line.heading else 0, 0, 0)
         near = tick_box(area.adjusted(1, _GAP, -1, -_GAP)).adjusted(-5, -5, 5, 5)
         if not near.contains(event.position().toPoint()):
             return False

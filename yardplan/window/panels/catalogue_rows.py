@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from yardplan.plants.cultivar import Cultivar
 from yardplan.window.canvas.plant_drop import PLANT_MIME
 from yardplan.window.panels.catalogue_filter import fact_words, memory_columns, zone_words
-from yardplan.window.theme import BASE, SMALL, colours_now, font
+from yardplan.window.theme import BASE, SMALL, colours_now, font, scaled
 
 CULTIVAR_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 _HEIGHT = 42
@@ -93,7 +93,7 @@ class CatalogueRow(QStyledItemDelegate):
         self._view = view
 
     def sizeHint(self, _option: QStyleOptionViewItem, _index: _Index) -> QSize:
-        return QSize(120, _HEIGHT)
+        return QSize(120, scaled(_HEIGHT))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         cultivar: Cultivar = index.data(CULTIVAR_ROLE)
@@ -109,7 +109,7 @@ class CatalogueRow(QStyledItemDelegate):
         inner = box.adjusted(8, 4, -8, -3)
         kind_width = _right(painter, inner, _kind_words(cultivar), c.muted)
         _left(painter, inner, cultivar.name, c.ink, BASE, bold=True, keep=kind_width)
-        lower = inner.adjusted(0, 18, 0, 0)
+        lower = inner.adjusted(0, scaled(18), 0, 0)
         mark_width = _right(painter, lower, MEMORY_MARK, c.caution) if memory_columns(cultivar) else 0
         _left(painter, lower, fact_words(cultivar), c.muted, SMALL, bold=False, keep=mark_width)
         if state & QStyle.StateFlag.State_HasFocus:

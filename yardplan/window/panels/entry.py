@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
 from yardplan.units import System, UnitError, format_length, parse_length
 from yardplan.window.panels.days import DayError, read_day, say_day
 from yardplan.window.panels.parts import Check, Combo, label
+from yardplan.window.theme import scaled
 
 
 class _Mixed:
@@ -195,7 +196,7 @@ class ParagraphEntry(Entry):
         super().__init__(name, parent)
         self.text = QPlainTextEdit()
         self.text.setTabChangesFocus(True)
-        self.text.setFixedHeight(54)
+        self.text.setFixedHeight(scaled(54))
         self.text.installEventFilter(self)
         self._hold(self.text)
 

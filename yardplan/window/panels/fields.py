@@ -19,6 +19,7 @@ from yardplan.window.panels.field_entries import entry_for, shape_of
 from yardplan.window.panels.field_plans import FieldPlan
 from yardplan.window.panels.in_hand import InHandCard
 from yardplan.window.panels.parts import Elided, Fold, button, label
+from yardplan.window.theme import scaled
 
 _CAPTION = 104
 
@@ -37,7 +38,7 @@ class FieldGrid(QWidget):
         self._grid.setContentsMargins(0, 2, 0, 2)
         self._grid.setHorizontalSpacing(8)
         self._grid.setVerticalSpacing(4)
-        self._grid.setColumnMinimumWidth(0, _CAPTION)
+        self._grid.setColumnMinimumWidth(0, scaled(_CAPTION))
         self._grid.setColumnStretch(1, 1)
 
     def show_fields(self, plans: Iterable[FieldPlan], ids: frozenset[str]) -> None:
@@ -72,7 +73,7 @@ class FieldGrid(QWidget):
             self._grid.addWidget(entry, line, 0, 1, 2)
             return entry
         caption = label(plan.name, wrap=True)
-        caption.setFixedWidth(_CAPTION)
+        caption.setFixedWidth(scaled(_CAPTION))
         caption.setBuddy(entry)
         caption.setToolTip(plan.tip)
         self._grid.addWidget(caption, line, 0, Qt.AlignmentFlag.AlignTop)

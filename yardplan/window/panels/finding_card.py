@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from yardplan.checks.finding import Weight
 from yardplan.window.panels.finding_rows import ROW_ROLE, Row
 from yardplan.window.panels.parts import SIGN_OF, draw_sign, kept_together
-from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font
+from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font, scaled
 
 _GAP, _PAD, _BAR, _SIGN = 3, 7, 5, 12
 _LEFT = _BAR + _PAD
@@ -60,6 +60,15 @@ def _weight_width(row: Row) -> int:
     return QFontMetrics(font(SMALL)).horizontalAdvance(row.told.lower()) + 4
 
 
+def _beside() -> int:
+    """Pixels from the left of the text to the title, beside its sign."""
+    return scaled(_SIGN) + 6
+
+
+def _title_width(row: Row, width: int) -> int:
+    return width - _beside() - _weight_width(row)
+
+
 class FindingCard(QStyledItemDelegate):
     """Draws the cards of the findings list."""
 
@@ -82,7 +91,7 @@ class FindingCard(QStyledItemDelegate):
         return chosen is not None and chosen.isSelected(index)
 
     def _title_height(self, row: Row, width: int) -> int:
-        return _height(row.said.title, BASE, True, width - _SIGN - 6 - _weight_width(row))
+        return _height(row.said.title, BASE, True, _title_width(row, width))
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -114,12 +123,13 @@ class FindingCard(QStyledItemDelegate):
         width = self._text_width()
         left, top = box.left() + _LEFT, box.top() + _PAD - 1
         sign = "good" if row.cleared else SIGN_OF[row.finding.weight]
-        draw_sign(painter, QRectF(left, top + 3, _SIGN, _SIGN), sign, c)
+        draw_sign(painter, QRectF(left, top + scaled(3), scaled(_SIGN), scaled(_SIGN)), sign, c)
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
-        painter.drawText(QRect(left, top, width, 16), int(Qt.AlignmentFlag.AlignRight), row.told.lower())
+        head = QRect(left, top, width, scaled(16))
+        painter.drawText(head, int(Qt.AlignmentFlag.AlignRight), row.told.lower())
         title = QRect(
-            left + _SIGN + 6, top, width - _SIGN - 6 - _weight_width(row), self._title_height(row, width)
+            left + _beside(), top, _title_width(row, width), self._title_height(row, width)
         )
         painter.setFont(font(BASE, bold=True))
         painter.setPen(QColor(c.ink))

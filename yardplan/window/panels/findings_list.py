@@ -12,11 +12,14 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.finding_card import FindingCard
 from yardplan.window.panels.finding_rows import FindingRows, Row
 from yardplan.window.panels.parts import SIGN_OF, SignMark, button, label
+from yardplan.window.theme import scaled
 from yardplan.yard.yard import Yard
 
 _HINT = "Choose a line to see its place on the plan and the rule behind it."
 #: Room kept for two lines of the rule, so that the list keeps its height.
 _RULE_HEIGHT = 30
+#: The cards are never lower than this, pixels: one and a half of them.
+_LEAST = 160
 _NONE = "Nothing stands against this plan."
 _EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here."
 
@@ -124,7 +127,7 @@ class _Cards(QListView):
         super().keyPressEvent(event)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(120, 60)
+        return QSize(120, scaled(_LEAST))
 
 
 class FindingsList(QWidget):
@@ -155,7 +158,7 @@ class FindingsList(QWidget):
         box.setSpacing(2)
         #: The rule behind the chosen finding and where it was published.
         self.rule = label("", "small", wrap=True)
-        self.rule.setMinimumHeight(_RULE_HEIGHT)
+        self.rule.setMinimumHeight(scaled(_RULE_HEIGHT))
         self.rule.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.rule.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.step_button = button("", "link")

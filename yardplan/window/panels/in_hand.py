@@ -13,7 +13,7 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.facts import CHECKS_OF, Fact, Subject, facts_of, plant_in_hand, standing_of
 from yardplan.window.panels.forms import size_in_hand, size_words
 from yardplan.window.panels.parts import SIGN_WORDS, Elided, button, draw_sign, label
-from yardplan.window.theme import BASE, SMALL, colours_now, font
+from yardplan.window.theme import BASE, SMALL, colours_now, font, scaled
 
 _NAME_WIDTH = 54
 _LINE_HEIGHT = 18
@@ -31,7 +31,7 @@ class _FactLine(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.fact = Fact("", "unknown", "")
-        self.setFixedHeight(_LINE_HEIGHT)
+        self.setFixedHeight(scaled(_LINE_HEIGHT))
 
     def show_fact(self, fact: Fact) -> None:
         """Show another fact."""
@@ -42,10 +42,10 @@ class _FactLine(QWidget):
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter, c = QPainter(self), colours_now()
-        draw_sign(painter, QRectF(1, 3, 12, 12), self.fact.sign, c)
-        box = self.rect().adjusted(20, 0, 0, 0)
+        draw_sign(painter, QRectF(1, scaled(3), scaled(12), scaled(12)), self.fact.sign, c)
+        box = self.rect().adjusted(scaled(20), 0, 0, 0)
         _draw(painter, box, self.fact.name, font(SMALL + 1), c.muted)
-        box = box.adjusted(_NAME_WIDTH, 0, 0, 0)
+        box = box.adjusted(scaled(_NAME_WIDTH), 0, 0, 0)
         used = _draw(painter, box, self.fact.value, font(BASE, bold=True), c.ink)
         _draw(painter, box.adjusted(used + 8, 0, 0, 0), self.fact.detail, font(SMALL), c.muted)
 

@@ -7,16 +7,18 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
 
-from yardplan.window.light.clocks import CLOCKS, clock_words, on_clock, sun_words, zone_fault
+from yardplan.language import later, tr
+from yardplan.window.light.clocks import CLOCKS, clock_words, day_span, on_clock, sun_words, zone_fault
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import day_number, day_of_number, say_day
 from yardplan.window.panels.entry import TextEntry, day_reading
 from yardplan.window.panels.parts import Combo, button, label
+from yardplan.window.theme import scaled
 from yardplan.yard.change import Change
 
 #: The hour slider steps by ten minutes.
 _STEPS = 6
-_PLAY, _STOP = "Play", "Stop"
+_PLAY, _STOP = later("Play"), later("Stop")
 
 #: Pixels that the fields alone need, that the clock needs beside them, and then sunrise and sunset.
 _NARROWEST, _WITH_CLOCK, _WITH_SUN = 430, 570, 690
@@ -39,26 +41,26 @@ class MomentBar(QWidget):
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
-        self.day = TextEntry("Day of the year", day_reading(optional=False))
+        self.day = TextEntry(tr("Day of the year"), day_reading(optional=False))
         self.day.echo_label.setMaximumHeight(0)
-        self.day.setFixedWidth(100)
-        self.before = button("‹", "step", name="One week earlier", tip="One week earlier")
-        self.after = button("›", "step", name="One week later", tip="One week later")
+        self.day.setFixedWidth(scaled(100))
+        self.before = button("‹", "step", name=tr("One week earlier"), tip=tr("One week earlier"))
+        self.after = button("›", "step", name=tr("One week later"), tip=tr("One week later"))
         for step in (self.before, self.after):
-            step.setFixedWidth(26)
+            step.setFixedWidth(scaled(26))
         self.hour = QSlider(Qt.Orientation.Horizontal)
         self.hour.setRange(0, 24 * _STEPS)
         self.hour.setPageStep(_STEPS)
         self.hour.setMinimumWidth(80)
         self.hour_text = label("", "heading")
-        self.hour_text.setFixedWidth(40)
+        self.hour_text.setFixedWidth(scaled(40))
         self.clock = Combo()
         self.clock.addItems([""] * len(CLOCKS))
         self.clock.setMinimumContentsLength(9)
-        self.clock.setAccessibleName("Clock of the hour")
+        self.clock.setAccessibleName(tr("Clock of the hour"))
         self.sun = label("", "muted")
-        self.play = button(_PLAY, name="Play the day", tip="Shadows from sunrise to sunset")
-        self.play.setFixedWidth(56)
+        self.play = button(tr(_PLAY), name=tr("Play the day"), tip=tr("Shadows from sunrise to sunset"))
+        self.play.setFixedWidth(scaled(56))
         self.setMinimumWidth(_NARROWEST)
         self._lay_out()
         self._connect()
@@ -68,7 +70,7 @@ class MomentBar(QWidget):
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(4)
-        for part in (label("Shadows", "muted"), self.before, self.day, self.after, label("at", "muted")):
+        for part in (label(tr("Shadows"), "muted"), self.before, self.day, self.after, label(tr("at"), "muted")):
             line.addWidget(part)
         line.addWidget(self.hour, 1)
         for after in (self.hour_text, self.clock, self.sun, self.play):
@@ -103,8 +105,8 @@ class MomentBar(QWidget):
 
     def show_playing(self, playing: bool) -> None:
         """The button says what it does now."""
-        self.play.setText(_STOP if playing else _PLAY)
-        self.play.setAccessibleName("Stop playing the day" if playing else "Play the day")
+        self.play.setText(tr(_STOP) if playing else tr(_PLAY))
+        self.play.setAccessibleName(tr("Stop playing the day") if playing else tr("Play the day"))
 
     def set_day(self, day: str) -> None:
         """Show the shadows of another day (`MM-DD`)."""
@@ -128,8 +130,8 @@ class MomentBar(QWidget):
         with QSignalBlocker(self.hour):
             self.hour.setValue(round(moment.hour * _STEPS))
         self.hour_text.setText(say_hour(moment.hour))
-        self.hour.setAccessibleName(f"Hour of the day: {say_hour(moment.hour)}")
-        self.setAccessibleName(f"Shadows on {say_day(moment.day)} at {say_hour(moment.hour)}")
+        self.hour.setAccessibleName(tr("Hour of the day: {hour}", hour=say_hour(moment.hour)))
+        self.setAccessibleName(tr("Shadows on {day} at {hour}", day=say_day(moment.day), hour=say_hour(moment.hour)))
         self._show_clock()
 
     def _show_clock(self) -> None:
@@ -140,9 +142,9 @@ class MomentBar(QWidget):
             for number, kind in enumerate(CLOCKS):
                 self.clock.setItemText(number, clock_words(moment, site, kind))
             self.clock.setCurrentIndex(CLOCKS.index(moment.clock))
-        self.clock.setToolTip(fault or "Sun time: 12:00 is when the sun stands highest")
-        self.hour.setToolTip(f"Hour by {self.clock.currentText()}")
+        self.clock.setToolTip(fault or tr("Sun time: 12:00 is when the sun stands highest"))
+        self.hour.setToolTip(tr("Hour by {clock}", clock=self.clock.currentText()))
         words = sun_words(moment, site)
         self.sun.setText(words)
-        self.sun.setToolTip(f"Sunrise and sunset by {self.clock.currentText()}")
-        self.play.setEnabled(" to " in words or "never sets" in words)
+        self.sun.setToolTip(tr("Sunrise and sunset by {clock}", clock=self.clock.currentText()))
+        self.play.setEnabled(day_span(moment, site) is not None)

@@ -23,7 +23,7 @@ from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Suggestion, partners_for
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.window.panels.parts import Sign, draw_sign
-from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font
+from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font, scaled
 from yardplan.yard import edits
 from yardplan.yard.planting import Planting, PlantKey
 from yardplan.yard.yard import Yard
@@ -153,7 +153,7 @@ class PartnerCard(QStyledItemDelegate):
         self._view = view
 
     def sizeHint(self, _option: QStyleOptionViewItem, _index: _Index) -> QSize:
-        return QSize(120, max(_HEIGHT, TARGET))
+        return QSize(120, scaled(max(_HEIGHT, TARGET)))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         row: PartnerRow = index.data(ROW_ROLE)
@@ -172,7 +172,7 @@ class PartnerCard(QStyledItemDelegate):
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
         painter.drawText(inner, right, key.crop)
-        _words(painter, inner.adjusted(0, 19, 0, 0), row.facts, QColor(c.muted), SMALL, bold=False)
+        _words(painter, inner.adjusted(0, scaled(19), 0, 0), row.facts, QColor(c.muted), SMALL, bold=False)
         if option.state & QStyle.StateFlag.State_HasFocus:
             painter.setPen(QPen(QColor(c.focus), 2))
             painter.drawRect(box.adjusted(1, 1, -1, -1))

@@ -11,18 +11,21 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QLabel,
+    QLineEdit,
     QPushButton,
     QSizePolicy,
     QStyle,
     QStyleOptionButton,
     QStyleOptionComboBox,
     QStylePainter,
+    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from yardplan.checks.finding import Weight
-from yardplan.window.theme import Colours, colours_now
+from yardplan.language import tr
+from yardplan.window.theme import Colours, colours_now, scaled
 
 Look = Literal["title", "heading", "muted", "small", "fault", "plain"]
 #: A verdict or weight as a form: tick, cross, ring, dot, dash; never told by colour alone.
@@ -73,6 +76,18 @@ def button(text: str, look: str = "plain", *, name: str = "", tip: str = "") -> 
     made.setAutoDefault(False)
     if look == "link":
         made.setCursor(Qt.CursorShape.PointingHandCursor)
+    return made
+
+
+def search_line(words: str) -> QLineEdit:
+    """A line to search with, its cross large enough to be hit; `words` say what is searched."""
+    made = QLineEdit()
+    made.setPlaceholderText(words)
+    made.setAccessibleName(words)
+    made.setClearButtonEnabled(True)
+    cross = made.findChild(QToolButton)
+    if cross is not None:
+        cross.setAccessibleName(tr("Clear what is typed"))
     return made
 
 
@@ -167,7 +182,7 @@ class SignMark(QWidget):
     def __init__(self, sign: Sign = "unknown", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._sign: Sign = sign
-        self.setFixedSize(14, 14)
+        self.setFixedSize(scaled(14), scaled(14))
         self.show_sign(sign)
 
     @property
@@ -183,7 +198,7 @@ class SignMark(QWidget):
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
-        draw_sign(painter, QRectF(1, 1, 12, 12), self._sign, colours_now())
+        draw_sign(painter, QRectF(1, 1, scaled(12), scaled(12)), self._sign, colours_now())
 
 
 class _FoldHead(QPushButton):

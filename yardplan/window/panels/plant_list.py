@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxL
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
 from yardplan.window.panels.plant_rows import FINDINGS, KEY, NAME, PlantRows, SortedRows
-from yardplan.window.theme import TARGET, colours_now
+from yardplan.window.theme import TARGET, colours_now, scaled
 from yardplan.window.tools import commands
 from yardplan.yard import edits
 
@@ -71,7 +71,7 @@ class PlantList(QWidget):
         table.setSortingEnabled(True)
         table.sortByColumn(KEY, Qt.SortOrder.AscendingOrder)
         table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(TARGET)
+        table.verticalHeader().setDefaultSectionSize(scaled(TARGET))
         header = table.horizontalHeader()
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

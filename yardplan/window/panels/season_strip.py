@@ -14,7 +14,7 @@ from yardplan.window.panels.days import day_of_number, say_day
 from yardplan.window.panels.moment import MomentBar
 from yardplan.window.panels.parts import Elided, label
 from yardplan.window.panels.season_rows import Season, row_words, season_of, with_choice
-from yardplan.window.theme import SMALL, font
+from yardplan.window.theme import SMALL, font, scaled, text_scale
 from yardplan.yard.change import Change
 
 #: Days that the keys step.
@@ -40,11 +40,11 @@ class ChartView(QWidget):
         self.spoken_rows: tuple[SeasonRow, ...] | None = None
         self._first = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumHeight(78)
+        self.setMinimumHeight(scaled(78))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def sizeHint(self) -> QSize:
-        return QSize(600, int(min(max(height_for(self.chart.rows), 96), 150)))
+        return QSize(600, int(min(max(scaled(height_for(self.chart.rows)), scaled(96)), scaled(150))))
 
     def show_chart(self, chart: SeasonChart) -> None:
         """Show another chart, at the same row."""
@@ -57,10 +57,12 @@ class ChartView(QWidget):
     def layout_now(self) -> SeasonLayout:
         """Where everything lies now."""
         ratio = self.devicePixelRatioF()
-        return SeasonLayout(self.chart, QRectF(self.rect()), ratio=ratio, first=self._first)
+        return SeasonLayout(
+            self.chart, QRectF(self.rect()), unit=text_scale(), ratio=ratio, first=self._first
+        )
 
     def _last_first(self) -> int:
-        room = len(SeasonLayout(self.chart, QRectF(self.rect())).seen)
+        room = len(SeasonLayout(self.chart, QRectF(self.rect()), unit=text_scale()).seen)
         return max(0, len(self.chart.rows) - max(room, 1))
 
     def scroll_to(self, row: int) -> None:

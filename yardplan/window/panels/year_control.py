@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
 
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
+from yardplan.window.theme import scaled
 
 #: Years the slider goes through before full size; big shade trees still grow then, fruit trees do not.
 LAST_YEAR = 25
@@ -19,7 +20,7 @@ class YearControl(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.text = label("", "muted")
-        self.text.setFixedWidth(112)
+        self.text.setMinimumWidth(scaled(112))
         self.text.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.slider = QSlider(Qt.Orientation.Horizontal)
         self.slider.setRange(0, LAST_YEAR + 1)

@@ -1,0 +1,124 @@
+"""The look of a handbook page: headings, air between lines, tables, pictures no wider than the view."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import QUrl
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QImage,
+    QTextBlock,
+    QTextBlockFormat,
+    QTextCharFormat,
+    QTextCursor,
+    QTextDocument,
+    QTextFormat,
+    QTextFragment,
+    QTextFrame,
+    QTextImageFormat,
+    QTextLength,
+    QTextTable,
+)
+
+from yardplan.window.theme import Colours, scaled
+
+#: Pixel sizes of headings by level, and of the text.
+_HEADINGS = {1: 20, 2: 16, 3: 14}
+_TEXT = 14
+#: Height of a line as a share of its usual height, percent; space before and after a paragraph, pixels.
+_LINE, _BEFORE, _AFTER = 118.0, 2, 7
+
+
+def dress(document: QTextDocument, colours: Colours) -> None:
+    """Give every block of a fresh document its look."""
+    for block in _blocks(document):
+        level = block.blockFormat().headingLevel()
+        cursor = QTextCursor(block)
+        cursor.select(QTextCursor.SelectionType.BlockUnderCursor)
+        look, shape = QTextCharFormat(), QTextBlockFormat()
+        look.setFontPointSize(0)
+        look.setProperty(QTextFormat.Property.FontPixelSize, scaled(_HEADINGS.get(level, _TEXT)))
+        look.clearProperty(QTextFormat.Property.FontPointSize)
+        look.setProperty(QTextFormat.Property.FontSizeAdjustment, 0)
+        if level:
+            look.setFontWeight(QFont.Weight.DemiBold)
+            shape.setTopMargin(scaled(16 if level > 1 else 0))
+            shape.setBottomMargin(scaled(6))
+        elif cursor.currentTable() is None:
+            shape.setLineHeight(_LINE, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
+            shape.setTopMargin(scaled(_BEFORE))
+            shape.setBottomMargin(scaled(_AFTER if block.textList() is None else _BEFORE))
+        cursor.mergeCharFormat(look)
+        cursor.mergeBlockFormat(shape)
+    _links(document, colours)
+    for frame in document.rootFrame().childFrames():
+        _table(frame, colours)
+
+
+def _blocks(document: QTextDocument) -> Iterator[QTextBlock]:
+    block = document.begin()
+    while block.isValid():
+        yield block
+        block = block.next()
+
+
+def _fragments(document: QTextDocument) -> list[QTextFragment]:
+    found = []
+    for block in _blocks(document):
+        walk = block.begin()
+        while not walk.atEnd():
+            found.append(walk.fragment())
+            walk += 1  # type: ignore[assignment, operator]
+    return found
+
+
+def _select(document: QTextDocument, piece: QTextFragment) -> QTextCursor:
+    cursor = QTextCursor(document)
+    cursor.setPosition(piece.position())
+    cursor.setPosition(piece.position() + piece.length(), QTextCursor.MoveMode.KeepAnchor)
+    return cursor
+
+
+def _links(document: QTextDocument, colours: Colours) -> None:
+    """Links in the scheme's colour, underlined: not told by colour alone."""
+    for piece in _fragments(document):
+        if piece.charFormat().isAnchor():
+            look = QTextCharFormat()
+            look.setForeground(QBrush(QColor(colours.link)))
+            look.setFontUnderline(True)
+            _select(document, piece).mergeCharFormat(look)
+
+
+def _table(frame: QTextFrame, colours: Colours) -> None:
+    if not isinstance(frame, QTextTable):
+        return
+    shape = frame.format()
+    shape.setCellPadding(scaled(4))
+    shape.setCellSpacing(0)
+    shape.setBorderCollapse(True)
+    shape.setBorder(1)
+    shape.setBorderBrush(QBrush(QColor(colours.rule)))
+    shape.setWidth(QTextLength(QTextLength.Type.PercentageLength, 100))
+    shape.setTopMargin(scaled(4))
+    shape.setBottomMargin(scaled(10))
+    frame.setFormat(shape)
+
+
+def fit_pictures(document: QTextDocument, room: int, ratio: float) -> None:
+    """Show each picture in its own size, or as wide as there is room (pixels); `ratio` of the screen."""
+    for piece in _fragments(document):
+        look = piece.charFormat()
+        if not look.isImageFormat():
+            continue
+        picture = QTextImageFormat(look)
+        url = document.baseUrl().resolved(QUrl(picture.name()))
+        size = QImage(url.toLocalFile()).size()
+        if size.isEmpty():
+            continue
+        wide = min(size.width(), max(room, 60))
+        picture.setWidth(wide)
+        picture.setHeight(wide * size.height() / size.width())
+        _select(document, piece).setCharFormat(picture)
