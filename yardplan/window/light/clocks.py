@@ -6,6 +6,7 @@ from datetime import datetime
 
 from attrs import evolve
 
+from yardplan.language import tr
 from yardplan.sun import clock
 from yardplan.sun.clock import Clock, ZoneError
 from yardplan.sun.position import LatitudeError, check_place
@@ -49,12 +50,12 @@ def on_clock(moment: Moment, site: Site, wanted: Clock) -> Moment:
 def clock_words(moment: Moment, site: Site, wanted: Clock) -> str:
     """`sun time`, or the zone's own letters on that day, `EDT`."""
     if wanted == "solar":
-        return "sun time"
+        return tr("sun time")
     if zone_fault(site):
-        return "local time"
+        return tr("local time")
     at = clock.moment(date_of(moment.day), 12.0, site)
     name = at.astimezone(clock.zone_of(site)).strftime("%Z")
-    return f"local, {name}" if name else "local time"
+    return tr("local, {name}", name=name) if name else tr("local time")
 
 
 def day_span(moment: Moment, site: Site) -> tuple[float, float] | None:
@@ -78,13 +79,13 @@ def sun_words(moment: Moment, site: Site) -> str:
     try:
         check_place(site.latitude, site.longitude)
     except LatitudeError:
-        return "latitude not on Earth"
+        return tr("latitude not on Earth")
     times = clock.sun_times(date_of(moment.day), site)
     if times.rise is None or times.set is None:
-        return f"sun {times.day}"
+        return tr("sun never rises") if times.day == "never rises" else tr("sun never sets")
     kind = usable(moment, site)
     rise, set_ = (_short(clock.clock_text(at, site, kind)) for at in (times.rise, times.set))
-    return f"sun {rise} to {set_}"
+    return tr("sun {rise} to {set}", rise=rise, set=set_)
 
 
 def _short(text: str) -> str:

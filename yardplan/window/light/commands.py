@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QAction, QActionGroup
 
+from yardplan.language import later, tr
 from yardplan.sun.clock import Clock
 from yardplan.sun.ground_kinds import KINDS, PLANTINGS, Kind, Planting
 from yardplan.window.actions import Command
@@ -18,8 +19,11 @@ if TYPE_CHECKING:
     from yardplan.window.main_window import MainWindow
 
 _CLOCKS: dict[Clock, tuple[str, str]] = {
-    "solar": ("Su&n time", "12:00 is when the sun stands highest"),
-    "zone": ("&Local time", "The clock of the yard's time zone, with summer time where it is kept"),
+    "solar": (later("Su&n time"), later("12:00 is when the sun stands highest")),
+    "zone": (
+        later("&Local time"),
+        later("The clock of the yard's time zone, with summer time where it is kept"),
+    ),
 }
 
 
@@ -52,22 +56,22 @@ class LightCommands:
     def _overlay(self) -> None:
         ground = self._room.ground
         self.shown = self._add("light overlay", Command(
-            words="&Hours of sun on the ground", does=lambda: ground.show(not ground.on),
+            words=tr("&Hours of sun on the ground"), does=lambda: ground.show(not ground.on),
             keys=("Ctrl+Shift+G",), check=False,
-            tip="Tones and lines of equal hours over the whole lot, with a legend"))
+            tip=tr("Tones and lines of equal hours over the whole lot, with a legend")))
         self.legend = self._add("light legend", Command(
-            words="Le&gend on the sheet", does=self._room.toggle_legend, check=True,
-            tip="Classes, days and state of the light in the corner that hides least"))
+            words=tr("Le&gend on the sheet"), does=self._room.toggle_legend, check=True,
+            tip=tr("Classes, days and state of the light in the corner that hides least")))
         self._menu.addSeparator()
         kinds = QActionGroup(self._menu)
         self.kinds = {kind: self._add(f"light {kind}", Command(
-            words=KIND_WORDS[kind], does=self._kind(kind), check=False, tip=KIND_TIPS[kind]), kinds)
+            words=tr(KIND_WORDS[kind]), does=self._kind(kind), check=False, tip=tr(KIND_TIPS[kind])), kinds)
             for kind in KINDS}
         self._menu.addSeparator()
         plantings = QActionGroup(self._menu)
         self.plantings = {planting: self._add(f"light {planting}", Command(
-            words=PLANTING_WORDS[planting], does=self._planting(planting), check=False,
-            tip=PLANTING_TIPS[planting]), plantings) for planting in PLANTINGS}
+            words=tr(PLANTING_WORDS[planting]), does=self._planting(planting), check=False,
+            tip=tr(PLANTING_TIPS[planting])), plantings) for planting in PLANTINGS}
 
     def _kind(self, kind: Kind) -> Callable[[], None]:
         return lambda: self._room.ground.choose(kind)
@@ -77,18 +81,18 @@ class LightCommands:
 
     def _plants(self) -> None:
         self.takers = self._add("light takers", Command(
-            words="&Who takes its light", does=self._room.show_shade, keys=("Ctrl+Shift+W",),
-            tip="The hours that each thing takes from the plant selected, marked on the sheet"))
+            words=tr("&Who takes its light"), does=self._room.show_shade, keys=("Ctrl+Shift+W",),
+            tip=tr("The hours that each thing takes from the plant selected, marked on the sheet")))
 
     def _moment(self) -> None:
         self._menu.addSeparator()
         self.play = self._add("play day", Command(
-            words="&Play the day", does=lambda: self._room.play.turn(not self._room.play.playing),
+            words=tr("&Play the day"), does=lambda: self._room.play.turn(not self._room.play.playing),
             keys=("Ctrl+Shift+Space",), check=False,
-            tip="Shadows from sunrise to sunset; again stops it and goes back to the hour set"))
+            tip=tr("Shadows from sunrise to sunset; again stops it and goes back to the hour set")))
         clocks = QActionGroup(self._menu)
         self.clocks = {kind: self._add(f"clock {kind}", Command(
-            words=words, does=self._clock(kind), check=False, tip=tip), clocks)
+            words=tr(words), does=self._clock(kind), check=False, tip=tr(tip)), clocks)
             for kind, (words, tip) in _CLOCKS.items()}
 
     def _clock(self, kind: Clock) -> Callable[[], None]:

@@ -11,6 +11,7 @@ from yardplan.drawing.light_labels import LightLabel, draw_light_labels, light_l
 from yardplan.drawing.light_legend import draw_light_legend, legend_size
 from yardplan.drawing.light_picture import draw_light
 from yardplan.drawing.view import PlanView
+from yardplan.language import decimals, later, percent, tr
 from yardplan.sheets.light_plan import PaperLight
 from yardplan.sun.classes import Measure
 from yardplan.sun.light import GroundField
@@ -18,7 +19,7 @@ from yardplan.window.light.ground_light import GroundLight
 from yardplan.window.light.words import grown_words, title_of, when_of
 from yardplan.yard.site import Site
 
-_CLEAR = "clear sky assumed"
+_CLEAR = later("clear sky assumed")
 #: From the frame's corner to the legend, pixels.
 _INSET = 10.0
 #: Room that the scale bar, the north arrow and the title block take at the frame, pixels.
@@ -112,17 +113,18 @@ class LightLayer:
         field = self.ground.field
         if not self.on or field is None or not self.ground.fresh:
             return None
-        note = "\n".join([*_facts(self.ground, year, site), _CLEAR])
+        note = "\n".join([*_facts(self.ground, year, site), tr(_CLEAR)])
         return PaperLight(field=field, title=self._title(), note=note)
 
     def _state(self) -> str:
         """One line always, so that the legend keeps its size."""
         ground = self.ground
+        busy = ground.share < 1.0
         if ground.field is None:
-            return f"being worked out, {ground.share:.0%}" if ground.share < 1.0 else "not known"
+            return tr("being worked out, {share}", share=percent(ground.share)) if busy else tr("not known")
         if not ground.fresh:
-            return "pale: of before, being worked out" if ground.share < 1.0 else "pale: of before"
-        return f"being refined, {ground.share:.0%}" if ground.share < 1.0 else _CLEAR
+            return tr("pale: of before, being worked out") if busy else tr("pale: of before")
+        return tr("being refined, {share}", share=percent(ground.share)) if busy else tr(_CLEAR)
 
 
 def _facts(ground: GroundLight, year: int | None, site: Site) -> list[str]:
@@ -133,5 +135,6 @@ def _facts(ground: GroundLight, year: int | None, site: Site) -> list[str]:
     if field is None or wanted.measure.startswith("share"):
         return [when, grown]
     if field.open_hours <= 0.0:
-        return [when, "the sun does not rise high enough"]
-    return [when, f"{grown}; open ground {field.open_hours:.1f} h"]
+        return [when, tr("the sun does not rise high enough")]
+    hours = decimals(f"{field.open_hours:.1f}")
+    return [when, tr("{grown}; open ground {hours} h", grown=grown, hours=hours)]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QScrollArea, QVBoxLayout, QWidget
 
+from yardplan.language import later, tr
 from yardplan.sun.ground_kinds import KINDS, PLANTINGS
 from yardplan.window.light.ground_light import GroundLight
 from yardplan.window.light.spot import SunSpot
@@ -14,7 +15,7 @@ from yardplan.window.light.words import KIND_TIPS, KIND_WORDS, PLANTING_TIPS, PL
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Combo, Fold, button
 
-_OFF = "No overlay"
+_OFF = later("No overlay")
 
 
 class OverlayChoice(QWidget):
@@ -24,20 +25,20 @@ class OverlayChoice(QWidget):
         super().__init__(parent)
         self._ground = ground
         self.kind, self.planting = Combo(), Combo()
-        self.kind.setAccessibleName("Light over the ground")
-        self.planting.setAccessibleName("Before or after planting")
-        self.kind.addItem(_OFF)
+        self.kind.setAccessibleName(tr("Light over the ground"))
+        self.planting.setAccessibleName(tr("Before or after planting"))
+        self.kind.addItem(tr(_OFF))
         for kind in KINDS:
-            self.kind.addItem(plain(KIND_WORDS[kind]), kind)
-            self.kind.setItemData(self.kind.count() - 1, KIND_TIPS[kind], Qt.ItemDataRole.ToolTipRole)
+            self.kind.addItem(plain(tr(KIND_WORDS[kind])), kind)
+            self.kind.setItemData(self.kind.count() - 1, tr(KIND_TIPS[kind]), Qt.ItemDataRole.ToolTipRole)
         for planting in PLANTINGS:
-            self.planting.addItem(plain(PLANTING_WORDS[planting]), planting)
-            tip = PLANTING_TIPS[planting]
+            self.planting.addItem(plain(tr(PLANTING_WORDS[planting])), planting)
+            tip = tr(PLANTING_TIPS[planting])
             self.planting.setItemData(self.planting.count() - 1, tip, Qt.ItemDataRole.ToolTipRole)
         self.bar = QProgressBar()
         self.bar.setRange(0, 100)
-        self.bar.setAccessibleName("Light being worked out")
-        self.stop = button("Stop", "link", tip="Stop working out; what shows stays, pale")
+        self.bar.setAccessibleName(tr("Light being worked out"))
+        self.stop = button(tr("Stop"), "link", tip=tr("Stop working out; what shows stays, pale"))
         for part in (self.bar, self.stop):
             kept = part.sizePolicy()
             kept.setRetainSizeWhenHidden(True)
@@ -100,9 +101,9 @@ class LightPanel(QScrollArea):
         self.spot = SpotView(open_yard, spot)
         self.takers = TakersView(open_yard)
         self.folds = (
-            Fold("Hours of sun on the ground", self.choice),
-            Fold("Sun at a spot", self.spot),
-            Fold("Who takes its light", self.takers),
+            Fold(tr("Hours of sun on the ground"), self.choice),
+            Fold(tr("Sun at a spot"), self.spot),
+            Fold(tr("Who takes its light"), self.takers),
         )
         body = QWidget()
         box = QVBoxLayout(body)
@@ -111,7 +112,7 @@ class LightPanel(QScrollArea):
         for fold in self.folds:
             box.addWidget(fold)
         box.addStretch()
-        self.setAccessibleName("Light")
+        self.setAccessibleName(tr("Light"))
         self.setWidget(body)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)

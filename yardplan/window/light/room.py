@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from attrs import evolve
 from PySide6.QtCore import QObject
 
+from yardplan.language import decimals, tr
 from yardplan.window.light.commands import LightCommands
 from yardplan.window.light.ground_light import GroundLight
 from yardplan.window.light.layer import LightLayer
@@ -40,7 +41,7 @@ class LightRoom(QObject):
         self.play = DayPlay(self._yard, self)
         self.layer = LightLayer(self.ground)
         self.panel = LightPanel(self._yard, self.ground, self.spot)
-        side.tabs.addTab(self.panel, "Light")
+        side.tabs.addTab(self.panel, tr("Light"))
         self.spot.watched = lambda: self.panel.spot.isVisible() or isinstance(self._canvas.tool, SunSpotTool)
         self._hook_canvas()
         self.commands = LightCommands(window, self)
@@ -100,7 +101,7 @@ class LightRoom(QObject):
     def spot_words(self) -> str:
         """`6.4 h of sun`."""
         hours = self.spot.hours()
-        return "" if hours is None else f"{hours:.1f} h of sun a day"
+        return "" if hours is None else tr("{hours} h of sun a day", hours=decimals(f"{hours:.1f}"))
 
     # Who takes the light
 

@@ -11,6 +11,7 @@ from yardplan.checks.wording import names_of
 from yardplan.drawing.spot_chart import SpotChart, blocked_lines, chart_height, draw_spot_chart, spot_lines
 from yardplan.drawing.style import PALETTE
 from yardplan.drawing.view import PlanView, bare_view
+from yardplan.language import later, tr
 from yardplan.units import UnitError, format_length
 from yardplan.window.light.clocks import usable, zone_fault
 from yardplan.window.light.spot import SunSpot
@@ -19,8 +20,8 @@ from yardplan.window.panels.parts import button, label
 from yardplan.window.tools.typed import parse_typed
 
 _HINT = (
-    "Take the tool Sun at a spot (H) and point anywhere on the sheet, or type a place above: "
-    "its hours, when in the day the sun reaches it, what blocks it, and its year."
+    later("Take the tool Sun at a spot (H) and point anywhere on the sheet, or type a place above: "
+    "its hours, when in the day the sun reaches it, what blocks it, and its year.")
 )
 #: How strongly a chart of another state of the yard is drawn.
 _PALE = 0.4
@@ -41,7 +42,7 @@ class _Chart(QWidget):
         self.setVisible(chart is not None)
         if chart is not None:
             self.setMinimumHeight(max(self.minimumHeight(), self.sizeHint().height()))
-            self.setAccessibleName("Light at the spot")
+            self.setAccessibleName(tr("Light at the spot"))
             self.setAccessibleDescription(". ".join([*spot_lines(chart), *blocked_lines(chart)]))
         self.update()
 
@@ -75,11 +76,13 @@ class SpotView(QWidget):
         self._yard, self._spot = open_yard, spot
         self.place = QLineEdit()
         self.place.setPlaceholderText("x; y")
-        self.place.setAccessibleName("Place of the spot: distance from the left, distance from the bottom")
-        self.place.setToolTip("A place as x; y from the plan's origin, for example 4; 2.5")
-        self.point = button("Point at it", tip="Take the tool Sun at a spot (H)")
+        self.place.setAccessibleName(
+            tr("Place of the spot: distance from the left, distance from the bottom")
+        )
+        self.place.setToolTip(tr("A place as x; y from the plan's origin, for example 4; 2.5"))
+        self.point = button(tr("Point at it"), tip=tr("Take the tool Sun at a spot (H)"))
         self.fault = label("", "fault", wrap=True)
-        self.hint = label(_HINT, "muted", wrap=True)
+        self.hint = label(tr(_HINT), "muted", wrap=True)
         self.chart = _Chart()
         self._lay_out()
         self.place.returnPressed.connect(self._typed)
@@ -92,7 +95,7 @@ class SpotView(QWidget):
     def _lay_out(self) -> None:
         line = QHBoxLayout()
         line.setSpacing(6)
-        line.addWidget(label("Spot", "muted"))
+        line.addWidget(label(tr("Spot"), "muted"))
         line.addWidget(self.place, 1)
         line.addWidget(self.point)
         box = QVBoxLayout(self)
@@ -109,7 +112,7 @@ class SpotView(QWidget):
         try:
             made = parse_typed(self.place.text(), self._yard.units)
             if made.form != "place":
-                raise UnitError("Type the spot as x; y, for example 4; 2.5")
+                raise UnitError(tr("Type the spot as x; y, for example 4; 2.5"))
         except UnitError as error:
             self._show_fault(str(error))
             return

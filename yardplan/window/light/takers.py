@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from attrs import frozen
 
+from yardplan.language import decimals, later, tr
 from yardplan.sun.scene import HORIZON, SLOPE
 from yardplan.window.canvas.geometry import middle, nearest_on, stretches
 from yardplan.window.tools.tool import Disc, Overlay, Stroke, Words
@@ -22,10 +23,10 @@ if TYPE_CHECKING:
 WORTH_A_LINE = 0.05
 #: Casters marked on the sheet, at most, and from how many hours on.
 _MARKED, _WORTH_A_MARK = 6, 0.1
-_FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
+_FAR = {HORIZON: later("the sky line"), SLOPE: later("the slope of the ground")}
 #: Metres past the caster at which its words stand.
 _PAST = 0.9
-OTHERS = "others together"
+OTHERS = later("others together")
 
 
 @frozen
@@ -68,12 +69,12 @@ def taken_from(open_yard: OpenYard, thing: str) -> Taken | None:
     light = open_yard.light.of(thing) if open_yard.light is not None else None
     if light is None:
         return None
-    names = names_of(open_yard.shown_yard) | _FAR
+    names = names_of(open_yard.shown_yard) | {key: tr(words) for key, words in _FAR.items()}
     worth = [(by, hours) for by, hours in light.shaded_by if hours >= WORTH_A_LINE]
     takers = [Taker(by, names.get(by, by), hours) for by, hours in worth]
     rest = light.open_hours - light.hours - sum(hours for _, hours in worth)
     if rest >= WORTH_A_LINE:
-        takers.append(Taker(None, OTHERS, rest))
+        takers.append(Taker(None, tr(OTHERS), rest))
     return Taken(thing, names.get(thing, thing), light, tuple(takers))
 
 
@@ -111,7 +112,7 @@ def marks_of(open_yard: OpenYard, taken: Taken) -> Overlay:
             strokes.append(Stroke(points=points, look="guide", closed=isinstance(thing, Building)))
         else:
             discs.append(Disc(centre=there, radius=_reach(open_yard, thing.id), look="guide"))
-        words.append(Words(place=_beyond(here, there), text=f"{taker.id} {taker.hours:.1f} h"))
+        words.append(Words(place=_beyond(here, there), text=f"{taker.id} {decimals(f'{taker.hours:.1f}')} h"))
     return Overlay(strokes=tuple(strokes), discs=tuple(discs), words=tuple(words))
 
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.language import decimals, later, percent, tr
 from yardplan.sun.light import PlantLight
 from yardplan.window.light.takers import Taken, subject_of, taken_from, tenths
 from yardplan.window.light.words import month_name
@@ -19,10 +20,10 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, label
 from yardplan.window.theme import font
 
-_NOTHING = "Select one plant, row or bed to see who takes its light."
-_OLD = "Of before, being worked out."
+_NOTHING = later("Select one plant, row or bed to see who takes its light.")
+_OLD = later("Of before, being worked out.")
 _ROWS = 8
-_SUM = "in all"
+_SUM = later("in all")
 
 
 class TakersView(QWidget):
@@ -38,7 +39,7 @@ class TakersView(QWidget):
         self.title = label("", "heading", wrap=True)
         self.facts = label("", "muted", wrap=True)
         self.table = QTreeWidget()
-        self.mark = Check("Mark them on the sheet")
+        self.mark = Check(tr("Mark them on the sheet"))
         self._soon = QTimer(self, singleShot=True, interval=0)
         self._soon.timeout.connect(self.refresh)
         self._set_up()
@@ -57,10 +58,10 @@ class TakersView(QWidget):
     def _set_up(self) -> None:
         table = self.table
         table.setColumnCount(2)
-        table.setHeaderLabels(["Taken by", "h a day"])
+        table.setHeaderLabels([tr("Taken by"), tr("h a day")])
         table.setRootIsDecorated(False)
         table.setUniformRowHeights(True)
-        table.setAccessibleName("Who takes its light, hours a day")
+        table.setAccessibleName(tr("Who takes its light, hours a day"))
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         header = table.header()
@@ -99,7 +100,7 @@ class TakersView(QWidget):
             part.setVisible(known)
         if self.taken is None:
             self.title.setProperty("look", "muted")
-            self.title.setText(_NOTHING)
+            self.title.setText(tr(_NOTHING))
         else:
             self.title.setText(self.taken.name)
             self._show(self.taken)
@@ -108,7 +109,7 @@ class TakersView(QWidget):
             for part in (self.table, self.facts):
                 part.setEnabled(not old)
             if old:
-                self.facts.setText(f"{_OLD} {self.facts.text()}")
+                self.facts.setText(f"{tr(_OLD)} {self.facts.text()}")
         self.marks_changed.emit()
 
     def _show(self, taken: Taken) -> None:
@@ -120,7 +121,7 @@ class TakersView(QWidget):
             item = _item(taker.name, hours)
             item.setData(0, Qt.ItemDataRole.UserRole, taker.id)
             self.table.addTopLevelItem(item)
-        whole = _item(_SUM if taken.takers else "nothing takes any", taken.missing)
+        whole = _item(tr(_SUM) if taken.takers else tr("nothing takes any"), taken.missing)
         for column in (0, 1):
             whole.setFont(column, font(bold=True))
         self.table.addTopLevelItem(whole)
@@ -140,17 +141,25 @@ class TakersView(QWidget):
 
 def _facts(light: PlantLight) -> str:
     """The figures of a thing's light in words."""
-    month = f"{light.hours_worst_month:.1f} h in {month_name(light.worst_month)}"
-    parts = [
-        f"Midsummer {light.hours_midsummer:.1f} h", *([month] if light.worst_month else []),
-        f"before 10 by the sun {light.hours_morning:.1f} h", f"{light.open_light:.0%} of open light",
-    ]
-    whole = f"{light.hours:.1f} h of direct sun a day, of {light.open_hours:.1f} h in the open"
+    parts = [tr("Midsummer {hours} h", hours=_tenths(light.hours_midsummer))]
+    if light.worst_month:
+        hours = _tenths(light.hours_worst_month)
+        parts.append(tr("{hours} h in {month}", hours=hours, month=month_name(light.worst_month)))
+    parts.append(tr("before 10 by the sun {hours} h", hours=_tenths(light.hours_morning)))
+    parts.append(tr("{share} of open light", share=percent(light.open_light)))
+    whole = tr(
+        "{hours} h of direct sun a day, of {open} h in the open",
+        hours=_tenths(light.hours), open=_tenths(light.open_hours),
+    )
     return f"{whole}. {', '.join(parts)}."
 
 
+def _tenths(hours: float) -> str:
+    return decimals(f"{hours:.1f}")
+
+
 def _item(name: str, hours: float) -> QTreeWidgetItem:
-    made = QTreeWidgetItem([name, f"{hours:.1f}"])
+    made = QTreeWidgetItem([name, _tenths(hours)])
     made.setTextAlignment(1, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
     made.setToolTip(0, name)
     return made

@@ -5,14 +5,26 @@ from __future__ import annotations
 import calendar
 import re
 
+from yardplan.language import later, tr
+
 MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-    "November", "December",
+    later("January"),
+    later("February"),
+    later("March"),
+    later("April"),
+    later("May"),
+    later("June"),
+    later("July"),
+    later("August"),
+    later("September"),
+    later("October"),
+    later("November"),
+    later("December"),
 )
 #: Any year of 365 days: the year behind a day of no year.
 _YEAR = 2023
 _NUMBERS = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?")
-_WORDS = re.compile(r"(?:(\d{1,2})\.?\s+)?([a-z]{3,})\.?(?:\s+(\d{1,2})\.?)?")
+_WORDS = re.compile(r"(?:(\d{1,2})\.?\s+)?([^\W\d_]{3,})\.?(?:\s+(\d{1,2})\.?)?")
 
 
 class DayError(ValueError):
@@ -22,7 +34,7 @@ class DayError(ValueError):
 def say_day(day: str) -> str:
     """`04-24` as `24 April`."""
     month, number = day.split("-")
-    return f"{int(number)} {MONTHS[int(month) - 1]}"
+    return tr("{day} {month}", day=int(number), month=tr(MONTHS[int(month) - 1]))
 
 
 def _pair(text: str) -> tuple[int, int] | None:
@@ -33,18 +45,23 @@ def _pair(text: str) -> tuple[int, int] | None:
     words = _WORDS.fullmatch(text)
     if not words or bool(words[1]) == bool(words[3]):
         return None
-    found = [n for n, month in enumerate(MONTHS, 1) if month.lower().startswith(words[2])]
+    found = [n for n, month in enumerate(MONTHS, 1) if _begins(month, words[2])]
     return (found[0], int(words[1] or words[3])) if found else None
+
+
+def _begins(month: str, typed: str) -> bool:
+    """Whether a month's name begins so, in the language shown or in English."""
+    return any(name.lower().startswith(typed) for name in (month, tr(month)))
 
 
 def read_day(typed: str) -> str:
     """`MM-DD` from what a person typed; numbers alone are month first. Raises DayError."""
     pair = _pair(typed.strip().lower().replace(",", " "))
     if pair is None:
-        raise DayError(f"'{typed}' is not a day: write for example 24 April or 4-24")
+        raise DayError(tr("'{typed}' is not a day: write for example 24 April or 4-24", typed=typed))
     month, day = pair
     if not 1 <= month <= 12 or not 1 <= day <= calendar.monthrange(_YEAR, month)[1]:
-        raise DayError(f"'{typed}': there is no such day")
+        raise DayError(tr("'{typed}': there is no such day", typed=typed))
     return f"{month:02d}-{day:02d}"
 
 

@@ -70,7 +70,8 @@ class MomentBar(QWidget):
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(4)
-        for part in (label(tr("Shadows"), "muted"), self.before, self.day, self.after, label(tr("at"), "muted")):
+        shadows, at = label(tr("Shadows"), "muted"), label(tr("at"), "muted")
+        for part in (shadows, self.before, self.day, self.after, at):
             line.addWidget(part)
         line.addWidget(self.hour, 1)
         for after in (self.hour_text, self.clock, self.sun, self.play):
@@ -130,8 +131,9 @@ class MomentBar(QWidget):
         with QSignalBlocker(self.hour):
             self.hour.setValue(round(moment.hour * _STEPS))
         self.hour_text.setText(say_hour(moment.hour))
-        self.hour.setAccessibleName(tr("Hour of the day: {hour}", hour=say_hour(moment.hour)))
-        self.setAccessibleName(tr("Shadows on {day} at {hour}", day=say_day(moment.day), hour=say_hour(moment.hour)))
+        day, hour = say_day(moment.day), say_hour(moment.hour)
+        self.hour.setAccessibleName(tr("Hour of the day: {hour}", hour=hour))
+        self.setAccessibleName(tr("Shadows on {day} at {hour}", day=day, hour=hour))
         self._show_clock()
 
     def _show_clock(self) -> None:
