@@ -156,7 +156,7 @@ CHECK = Check(
         ),
         "narrow_gate": Wording(
             "{a} is {gate} wide; the way you chose needs {width}.",
-            "Widen the gate by {short}, or choose a narrower way in the local rules.",
+            "Widen the gate by {short}, or choose a narrower way among the fields of the yard.",
             "gate {short} too narrow",
         ),
         "deep_bed": Wording(

@@ -17,6 +17,7 @@ from shapely.geometry.base import BaseGeometry
 from yardplan.checks.rules import Rules
 from yardplan.checks.shapes import area_of, has_area, line_of, ring_of
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 
 Shapes = NDArray[np.object_]
 
@@ -28,8 +29,9 @@ _WET = ("pool", "pond")
 #: Ways that can be chosen, by what goes on them, and the rule that gives each its width. The one in force is
 #: the rule `access-way`.
 CHOICES = (
-    ("on foot", "access-walk"), ("a barrow or push mower", "access-barrow"), ("a garden cart", "access-cart"),
-    ("a ride-on mower", "access-mower"),
+    (later("on foot"), "access-walk"), (later("a barrow or push mower"), "access-barrow"),
+    (later("a garden cart"), "access-cart"), (later("an orchard ladder"), "access-ladder"),
+    (later("a ride-on mower"), "access-mower"),
 )
 
 

@@ -50,6 +50,7 @@ class Side(QWidget):
         self.findings.partners_wanted.connect(self.show_partners)
         self.findings.site_wanted.connect(self.site_wanted)
         self.findings.fields_wanted.connect(self.show_fields)
+        self.findings.yard_field_wanted.connect(self.show_yard_field)
         open_yard.selection_changed.connect(self._selection_changed)
 
     def _lay_out(self) -> None:
@@ -74,6 +75,12 @@ class Side(QWidget):
         """Bring the fields to the front and begin in the first one."""
         self.tabs.setCurrentWidget(self.fields)
         self.fields.focus_first()
+
+    def show_yard_field(self, path: str) -> None:
+        """Bring one field of the yard itself to the front."""
+        self.open_yard.select(())
+        self.tabs.setCurrentWidget(self.fields)
+        self.fields.focus_on(path)
 
     def show_choice(self) -> None:
         """Bring the catalogue to the front with the cursor in its search."""

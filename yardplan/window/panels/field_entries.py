@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QCompleter
 
+from yardplan.checks.rules import Rules
 from yardplan.plants.catalogue import Catalogue
 from yardplan.units import US_GALLON, System
 from yardplan.window.panels import history_entry
@@ -27,6 +28,7 @@ from yardplan.window.panels.entry import (
 )
 from yardplan.window.panels.field_plans import Choices, FieldPlan
 from yardplan.window.panels.site_plans import read_skyline, read_time_zone, read_zone, say_skyline
+from yardplan.window.panels.way_plan import way_choices, way_shape
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Thing, Yard
 
@@ -135,6 +137,8 @@ def _crop_choices(things: Iterable[Thing], catalogue: Catalogue, sort: str) -> C
 def _choices(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catalogue) -> Choices:
     if plan.sort == "container":
         return ((None, "the ground"), *((pot.id, f"{pot.name} ({pot.id})") for pot in yard.containers))
+    if plan.sort == "way":
+        return way_choices(Rules(yard.rules), yard.site.units)
     if plan.sort in ("rootstock", "form"):
         return _crop_choices((t for t in yard.things() if t.id in ids), catalogue, plan.sort)
     return plan.choices
@@ -180,7 +184,7 @@ def entry_for(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catal
         entry = CheckEntry(plan.name, plan.name)
     elif plan.sort == "paragraph":
         entry = ParagraphEntry(plan.name)
-    elif plan.sort in ("choice", "container", "rootstock", "form"):
+    elif plan.sort in ("choice", "container", "rootstock", "form", "way"):
         entry = ChoiceEntry(plan.name, _choices(plan, yard, ids, catalogue))
     else:
         entry = TextEntry(plan.name, reading_of(plan, yard.site.units))
@@ -195,4 +199,4 @@ def shape_of(plans: Iterable[FieldPlan], yard: Yard, ids: frozenset[str]) -> tup
     things = [thing for thing in yard.things() if thing.id in ids]
     crops = tuple(getattr(getattr(thing, "plant", None), "crop", "") for thing in things)
     pots = tuple((pot.id, pot.name) for pot in yard.containers)
-    return (tuple(plan.path for plan in plans), ids, crops, pots, yard.site.units)
+    return (tuple(plan.path for plan in plans), ids, crops, pots, yard.site.units, way_shape(yard))

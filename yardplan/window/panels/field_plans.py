@@ -33,7 +33,7 @@ from yardplan.yard.yard import Thing, Yard
 
 Sort = Literal[
     "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock",
-    "form", "container", "day", "zone", "time zone", "skyline", "tree", "earlier",
+    "form", "container", "day", "zone", "time zone", "skyline", "tree", "earlier", "way",
 ]
 Choices = tuple[tuple[Any, str], ...]
 

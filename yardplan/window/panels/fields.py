@@ -198,6 +198,13 @@ class Fields(QWidget):
             return f"{format_area(subjects.area_of(points), units)}, {len(points)} corners"
         return f"{format_length(subjects.length_of(points), units)} long, {len(points)} corners"
 
+    def focus_on(self, path: str) -> None:
+        """Put the cursor into the field of a fact, where it is offered now."""
+        self.refresh()
+        entry = self.grid.entries.get(path)
+        if entry is not None:
+            entry.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
     def focus_first(self) -> None:
         """Put the cursor into the first field: F2 on the plan or in the list."""
         for entry in self.grid.entries.values():

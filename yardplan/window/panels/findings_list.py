@@ -7,11 +7,12 @@ from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
 
 from yardplan.checks.finding import Finding, Weight
-from yardplan.language import tr_n
+from yardplan.language import later, tr, tr_n
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.finding_card import FindingCard
 from yardplan.window.panels.finding_rows import FindingRows, Row
 from yardplan.window.panels.parts import SIGN_OF, SignMark, button, label
+from yardplan.window.panels.way_plan import WAY
 from yardplan.window.theme import scaled
 from yardplan.yard.yard import Yard
 
@@ -34,6 +35,7 @@ def count_text(weight: Weight, number: int) -> str:
 
 
 PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
+WAY_STEP = later("Choose the width of ways…")
 SHADE_STEP, CLEAR_STEP = "Show the shade", "Move to the nearest clear place"
 #: Checks whose conflicts end where a plant stands on clear ground.
 _OF_PLACE = frozenset({"spacing", "clearance", "neighbours", "soil", "drainage"})
@@ -46,6 +48,10 @@ _STEPS = {
 _SITE_KINDS = frozenset({
     "zone_unknown", "drainage_missing", "no_climate", "from_afar", "too_mild", "observed",
 })
+
+
+#: Kinds of finding that hang on the width chosen for ways.
+_WAY_KINDS = frozenset({"shut_off", "narrow_gate"})
 
 
 def mover_of(finding: Finding, yard: Yard) -> str | None:
@@ -63,6 +69,8 @@ def step_words(finding: Finding, yard: Yard) -> str:
         return CLEAR_STEP
     if finding.kind in _SITE_KINDS:
         return SITE_STEP
+    if finding.check == "access" and finding.kind in _WAY_KINDS:
+        return WAY_STEP
     thing = yard.find(finding.things[0]) if finding.things else None
     step = _STEPS.get(finding.check, "")
     if step == PARTNER_STEP and getattr(thing, "plant", None) is None:
@@ -140,6 +148,8 @@ class FindingsList(QWidget):
     #: The site card, or the fields of what is selected, is the next step.
     site_wanted = Signal()
     fields_wanted = Signal()
+    #: A field of the yard itself is the next step, by its path.
+    yard_field_wanted = Signal(str)
     #: Who takes the light of a thing, by id, is the next step.
     shade_wanted = Signal(str)
     #: The nearest clear place is wanted for a plant, by its id.
@@ -199,8 +209,8 @@ class FindingsList(QWidget):
         row = self._chosen()
         self.rule.setText(f"Rule: {row.said.source_text}" if row else _HINT)
         words = step_words(row.finding, self._open_yard.shown_yard) if row else ""
-        self.step_button.setText(words)
-        self.step_button.setAccessibleName(words)
+        self.step_button.setText(tr(words))
+        self.step_button.setAccessibleName(tr(words))
         self.step_button.setVisible(bool(words))
         QTimer.singleShot(0, self, self._keep_chosen_in_view)
 
@@ -219,6 +229,8 @@ class FindingsList(QWidget):
             self.partners_wanted.emit(getattr(thing, "plant", None), row.finding.things[0])
         elif words == SITE_STEP:
             self.site_wanted.emit()
+        elif words == WAY_STEP:
+            self.yard_field_wanted.emit(WAY.path)
         elif words == CLEAR_STEP:
             self.clear_wanted.emit(mover_of(row.finding, self._open_yard.shown_yard))
         elif words == SHADE_STEP:

@@ -8,6 +8,7 @@ from typing import Any
 
 from attrs import evolve
 
+from yardplan.checks.rules import Rules
 from yardplan.checks.wording import names_of
 from yardplan.plants.catalogue import Catalogue
 from yardplan.units import System
@@ -16,6 +17,7 @@ from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at
 from yardplan.window.panels.lot_limits import place_fault
 from yardplan.window.panels.names import kind_word
 from yardplan.window.panels.site_plans import YARD_PLANS
+from yardplan.window.panels.way_plan import WAY, way_of, with_way
 from yardplan.yard import edits
 from yardplan.yard.ground import Barrier, Building, Outline, Paving
 from yardplan.yard.planting import Bed, Planting, Row
@@ -26,6 +28,8 @@ from yardplan.yard.yard import Thing, Yard
 _FAR = 2000.0
 #: Paths of the first and last day of the season: `season:0`, `season:1`.
 _SEASON = "season:"
+#: How many fields of the yard come before the width of its ways: name, place, units, north.
+_AFTER = 4
 #: The id under which the lot line is selected.
 LOT = "lot"
 
@@ -51,7 +55,7 @@ def title_of(yard: Yard, ids: frozenset[str]) -> str:
 def plans_for(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
     """The fields to offer, places first."""
     if not ids:
-        return YARD_PLANS
+        return (*YARD_PLANS[:_AFTER], WAY, *YARD_PLANS[_AFTER:])
     plans = shared_plans(yard, ids)
     return (*plans, *_place_plans(yard, ids)) if len(ids) == 1 else plans
 
@@ -115,6 +119,8 @@ def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:
         return _place_value(corners(yard, ids), plan.path)
     if plan.path.startswith(_SEASON):
         return yard.site.growing_season[int(plan.path.removeprefix(_SEASON))]
+    if plan.path == WAY.path:
+        return way_of(Rules(yard.rules))
     if not ids:
         return value_at(yard.site, plan.path)  # type: ignore[arg-type]
     values = [value_at(thing, plan.path) for thing in yard.things() if thing.id in ids]
@@ -138,6 +144,8 @@ def edited(
         if outside:
             raise EntryError(outside)
         return _placed(yard, ids, plan.path, value)
+    if plan.path == WAY.path:
+        return evolve(yard, rules=with_way(yard.rules, value))
     if not ids:
         return evolve(yard, site=_of_site(yard.site, plan, value))
     for thing in [thing for thing in yard.things() if thing.id in ids]:
