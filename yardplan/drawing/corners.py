@@ -8,6 +8,7 @@ from PySide6.QtCore import QRectF
 
 from yardplan.drawing.view import PlanView
 from yardplan.yard.edits import points_of
+from yardplan.yard.ground import Picture
 
 #: How much hiding the lot's ground counts beside hiding a thing.
 _LOT_COUNTS = 0.5
@@ -23,7 +24,7 @@ def freest(view: PlanView, boxes: Mapping[str, QRectF]) -> str:
 def hidden(view: PlanView, box: QRectF) -> float:
     """How much of the yard a box would hide: the area it shares with the boxes of things and of the lot."""
     reach = _REACH * view.unit
-    things = [view.polygon(points_of(thing)).boundingRect() for thing in view.yard.things()]
+    things = [view.polygon(points_of(thing)).boundingRect() for thing in view.yard.things() if type(thing) is not Picture]
     areas = [_area(rect.adjusted(-reach, -reach, reach, reach).intersected(box)) for rect in things]
     lot = view.polygon(view.yard.lot).boundingRect()
     return sum(areas) + _LOT_COUNTS * _area(lot.intersected(box))

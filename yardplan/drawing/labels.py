@@ -15,6 +15,7 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
 
 from yardplan.drawing.crowd import Crowd
+from yardplan.drawing.dimension_lines import word_boxes
 from yardplan.drawing.dimensions import draw_dimensions
 from yardplan.drawing.ground_labels import Label, box_round, ground_labels, in_window
 from yardplan.drawing.habits import FORMS, flat_half
@@ -133,6 +134,8 @@ def _near(view: PlanView, plant: Standing) -> bool:
 def _crowd(view: PlanView) -> Crowd:
     crowd = Crowd(64.0 * view.unit)
     for box in view.keep_clear:
+        crowd.take(box.translated(-view.origin[0], -view.origin[1]))
+    for box in word_boxes(view):
         crowd.take(box.translated(-view.origin[0], -view.origin[1]))
     for plant in view.stand.plants:
         x, y = _spot(view, plant)

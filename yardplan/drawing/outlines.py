@@ -11,8 +11,8 @@ from yardplan.drawing.shapes import circle, polyline, square
 from yardplan.drawing.symbols import edge
 from yardplan.drawing.view import PlanView
 from yardplan.plants.stand import Standing, StandingRow
-from yardplan.yard.edits import points_of
-from yardplan.yard.ground import Barrier, Gate, Note, Service
+from yardplan.yard.ground import Barrier, Dimension, Gate, Note, Service
+from yardplan.yard.handles import covered, line_of
 from yardplan.yard.planting import Container
 from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Thing
@@ -54,7 +54,9 @@ class Outlines:
 
     def _ground(self, thing: Thing) -> QPainterPath:
         view, u = self.view, self.view.unit
-        corners = view.corners(points_of(thing))
+        if isinstance(thing, Dimension):
+            return _widened(polyline(view.corners(line_of(thing))), 6 * u)
+        corners = view.corners(covered(thing))
         if isinstance(thing, Container):
             return square(max(thing.diameter * view.scale, 7 * u)).translated(corners[0].x(), corners[0].y())
         if isinstance(thing, Gate | Note):

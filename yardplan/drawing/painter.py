@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter
 
+from yardplan.drawing.dimension_lines import draw_dimension_lines
 from yardplan.drawing.furniture import draw_grid
 from yardplan.drawing.labels import draw_labels
 from yardplan.drawing.marks import draw_marks
@@ -36,8 +37,13 @@ def draw_ground(painter: QPainter, view: PlanView) -> None:
 
 
 def draw_flat(painter: QPainter, view: PlanView) -> None:
-    """What lies flat, under all light and shade: grid, paving, beds."""
+    """What lies flat, under all light and shade: pictures, grid, paving, beds."""
     _ready(painter)
+    if view.yard.pictures:
+        # Here, not above: a window without a picture does not need what reads pictures.
+        from yardplan.drawing.under_pictures import draw_pictures
+
+        draw_pictures(painter, view)
     if view.layers.grid and view.only is None:
         draw_grid(painter, view)
     _draw_surfaces(painter, view)
@@ -92,10 +98,14 @@ def _draw_structures(painter: QPainter, view: PlanView) -> None:
 
 
 def draw_plants(painter: QPainter, view: PlanView) -> None:
-    """Planted beds, rows, empty pots, then single plants and standing trees."""
-    if not view.layers.plants:
-        return
+    """Planted beds, rows, empty pots, single plants and standing trees; dimension lines over all."""
     _ready(painter)
+    if view.layers.plants:
+        _draw_planted(painter, view)
+    draw_dimension_lines(painter, view)
+
+
+def _draw_planted(painter: QPainter, view: PlanView) -> None:
     for bed in view.stand.beds:
         if view.draws(bed.id):
             draw_bed_plants(painter, view, bed)

@@ -8,7 +8,8 @@ from PySide6.QtGui import QPainter, QPainterPath
 from yardplan.drawing.outlines import Outlines
 from yardplan.drawing.style import FINE, MEDIUM, colour, pen
 from yardplan.drawing.view import PlanView
-from yardplan.yard.edits import OUTLINE_FIELD, points_of
+from yardplan.yard.edits import OUTLINE_FIELD
+from yardplan.yard.handles import handles_of
 
 #: Side of a grip, style units; the area that answers to the pointer is larger.
 GRIP = 8.0
@@ -30,11 +31,11 @@ def draw_selection(painter: QPainter, view: PlanView, outlines: Outlines) -> Non
 def _corners(view: PlanView, thing_id: str) -> list[QPointF]:
     """Device corners of a thing with an outline; none for a thing at one place."""
     if thing_id == "lot":
-        return [view.at(point) for point in view.yard.lot]
+        return [view.at(point) for point in handles_of(view.yard, thing_id)]
     thing = view.yard.find(thing_id)
     if thing is None or type(thing) not in OUTLINE_FIELD:
         return []
-    return [view.at(point) for point in points_of(thing)]
+    return [view.at(point) for point in handles_of(view.yard, thing_id)]
 
 
 def _draw_outline(painter: QPainter, view: PlanView, outlines: Outlines, thing_id: str) -> None:

@@ -12,8 +12,8 @@ from PySide6.QtGui import QPolygonF
 from yardplan.checks.finding import Finding
 from yardplan.drawing.style import UNIT_MM
 from yardplan.units import System
-from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
+from yardplan.yard.handles import covered
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
@@ -28,10 +28,12 @@ class Layers:
     """Which layers of the plan are shown."""
 
     grid: bool = True
+    pictures: bool = True
     structures: bool = True
     services: bool = True
     plants: bool = True
     notes: bool = True
+    dimensions: bool = True
     labels: bool = True
     shadows: bool = True
     light: bool = False
@@ -165,7 +167,7 @@ def bare_view(unit: float = 1.0, ratio: float = 1.0, *, vector: bool = False) ->
 
 def extent(yard: Yard) -> tuple[float, float, float, float]:
     """Left, bottom, right, top in metres of the lot, or of everything where no lot is drawn."""
-    points = list(yard.lot) or [p for thing in yard.things() for p in points_of(thing)]
+    points = list(yard.lot) or [p for thing in yard.things() for p in covered(thing)]
     if not points:
         return (0.0, 0.0, 20.0, 15.0)
     xs, ys = [p[0] for p in points], [p[1] for p in points]

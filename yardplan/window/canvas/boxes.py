@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.view import Bounds, bounds_of
-from yardplan.yard.edits import points_of
+from yardplan.yard.handles import covered
 from yardplan.yard.positions import changed_places, chosen
 from yardplan.yard.yard import COLLECTIONS, Thing, Yard
 
@@ -86,7 +86,7 @@ def _changed(before: Yard, after: Yard) -> list[Thing] | None:
 
 
 def _box(thing: Thing, half: float) -> Bounds:
-    left, bottom, right, top = bounds_of(points_of(thing)) or (0.0, 0.0, 0.0, 0.0)
+    left, bottom, right, top = bounds_of(covered(thing)) or (0.0, 0.0, 0.0, 0.0)
     return (left - half, bottom - half, right + half, top + half)
 
 

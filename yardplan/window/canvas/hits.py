@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from yardplan.window.canvas.geometry import distance, distance_to_line, inside
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point, Service
+from yardplan.yard.handles import covered, line_of
 from yardplan.yard.yard import Thing, Yard
 
 if TYPE_CHECKING:
@@ -31,13 +32,13 @@ def thing_at(yard: Yard, stand: Stand, place: Point, reach: float) -> str | None
             return best[0]
     if yard.lot and distance_to_line(yard.lot, place, closed=True) <= reach:
         return "lot"
-    return None
+    return next((picture for picture, _ in _pictures(yard, stand, place, reach)), None)
 
 
 def all_at(yard: Yard, stand: Stand, place: Point, reach: float) -> tuple[str, ...]:
     """Every thing under a place, best first: for stepping through what lies on top of each other."""
     found: list[str] = []
-    for group in (_dots, _plants, _lines, _areas, _next_to_plants):
+    for group in (_dots, _plants, _lines, _areas, _next_to_plants, _pictures):
         hits = sorted(group(yard, stand, place, reach), key=lambda hit: hit[1])
         found += [key for key, _ in hits if key not in found]
     return tuple(found)
@@ -48,7 +49,7 @@ def things_within(yard: Yard, left: float, bottom: float, right: float, top: flo
     return frozenset(
         thing.id
         for thing in yard.things()
-        if all(left <= x <= right and bottom <= y <= top for x, y in points_of(thing))
+        if all(left <= x <= right and bottom <= y <= top for x, y in covered(thing))
     )
 
 
@@ -93,6 +94,7 @@ def _lines(yard: Yard, stand: Stand, place: Point, reach: float) -> Iterator[Hit
         *((row.id, row.line, max(widths.get(row.id, 0.0), reach)) for row in yard.rows),
         *((wall.id, wall.line, max(wall.thickness / 2, reach)) for wall in yard.barriers),
         *((pipe.id, pipe.points, reach) for pipe in yard.services if not pipe.area),
+        *((length.id, line_of(length), reach) for length in yard.dimensions),
     ]
     for key, points, far in lines:
         off = distance_to_line(points, place)
@@ -111,6 +113,13 @@ def _areas(yard: Yard, stand: Stand, place: Point, reach: float) -> Iterator[Hit
             points = points_of(thing)
             if inside(points, place) or distance_to_line(points, place, closed=True) <= reach / 2:
                 yield thing.id, rank
+
+
+def _pictures(yard: Yard, stand: Stand, place: Point, reach: float) -> Iterator[Hit]:
+    """Pictures under the plan, the last drawn first; one that is locked is bare ground."""
+    for picture in reversed(yard.pictures):
+        if not picture.locked and inside(covered(picture), place):
+            yield picture.id, 0.0
 
 
 #: How a canvas asks what lies under a place.

@@ -14,8 +14,9 @@ from attrs import frozen
 
 from yardplan.units import FOOT, INCH, System
 from yardplan.window.canvas.geometry import bearing, distance, middle, nearest_on, polar, stretches
+from yardplan.yard.curves import grips
 from yardplan.yard.edits import OUTLINE_FIELD, points_of
-from yardplan.yard.ground import Barrier, Outline, Point, Service
+from yardplan.yard.ground import Barrier, Dimension, Outline, Picture, Point, Service
 from yardplan.yard.planting import Row
 from yardplan.yard.yard import Thing, Yard
 
@@ -47,7 +48,7 @@ class Targets:
     """Everything in a yard that a place can snap to, gathered once per gesture."""
 
     def __init__(self, yard: Yard, leave_out: Collection[str] = ()) -> None:
-        self.corners: list[Point] = list(yard.lot)
+        self.corners: list[Point] = list(grips(yard.lot_curve) if yard.lot_curve else yard.lot)
         self.centres: list[Point] = []
         self.plants: list[Point] = []
         self.edges: list[tuple[Point, Point]] = list(stretches(yard.lot, closed=True))
@@ -56,12 +57,15 @@ class Targets:
                 self._take(thing)
 
     def _take(self, thing: Thing) -> None:
+        if isinstance(thing, Picture | Dimension):
+            return
         points = points_of(thing)
         if type(thing) not in OUTLINE_FIELD:
             self.centres.append(points[0])
             self.plants.append(points[0])
             return
-        self.corners += points
+        curve = getattr(thing, "curve", None)
+        self.corners += grips(curve) if curve is not None else points
         self.edges += stretches(points, closed=_is_closed(thing))
         if _is_closed(thing) and len(points) > 2:
             self.centres.append(middle(points))

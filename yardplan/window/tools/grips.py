@@ -9,9 +9,10 @@ from yardplan.window.canvas.geometry import distance, middle, nearest_on, stretc
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
 from yardplan.window.tools.tool import Handle
-from yardplan.yard import edits
-from yardplan.yard.edits import OUTLINE_FIELD, points_of
-from yardplan.yard.ground import Barrier, Outline, Point, Service
+from yardplan.yard import edges, edits
+from yardplan.yard.edits import OUTLINE_FIELD
+from yardplan.yard.ground import Barrier, Dimension, Outline, Picture, Point, Service
+from yardplan.yard.handles import covered, handles_of, with_handles
 from yardplan.yard.planting import Row
 from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Thing, Yard
@@ -26,11 +27,8 @@ _ABOVE, _LEAST = 0.15, 0.6
 
 
 def outline_of(yard: Yard, key: str) -> Outline:
-    """The corners that can be gripped: of the lot or of a thing drawn by corners."""
-    if key == "lot":
-        return yard.lot
-    thing = yard.find(key)
-    return points_of(thing) if thing is not None and type(thing) in OUTLINE_FIELD else ()
+    """The places that can be gripped: corners, points of a curve, ends of a line."""
+    return handles_of(yard, key)
 
 
 def is_closed(yard: Yard, key: str) -> bool:
@@ -41,7 +39,7 @@ def is_closed(yard: Yard, key: str) -> bool:
 
 def middle_of(yard: Yard, ids: frozenset[str]) -> Point:
     """The middle of things: the outline's middle for one, else of the box round all."""
-    outlines = [points_of(thing) for thing in yard.named(ids)]
+    outlines = [covered(thing) for thing in yard.named(ids)]
     if len(outlines) == 1:
         return middle(outlines[0])
     xs = [x for points in outlines for x, _ in points]
@@ -55,7 +53,7 @@ def _turn_place(open_yard: OpenYard) -> Point | None:
     things = [thing for thing in yard.named(selection) if not thing.locked]
     if not things or (len(things) == 1 and not _can_turn(things[0], open_yard.stand)):
         return None
-    points = [point for thing in things for point in points_of(thing)]
+    points = [point for thing in things for point in covered(thing)]
     top, bottom = max(y for _, y in points), min(y for _, y in points)
     left, right = min(x for x, _ in points), max(x for x, _ in points)
     return ((left + right) / 2, top + max((top - bottom) * _ABOVE, _LEAST))
@@ -95,21 +93,60 @@ def grip_at(open_yard: OpenYard, place: Point, reach: float) -> int | None:
     return best[1] if best else None
 
 
+def measured_from(yard: Yard, key: str, grip: int) -> Outline:
+    """The place from which a dragged grip keeps to right angles and round lengths, if there is one."""
+    curve, thing = edits.curve_of(yard, key), yard.find(key)
+    if curve is not None and curve.kind == "circle":
+        return curve.points
+    if isinstance(thing, Dimension) and grip >= len(thing.ends):
+        return ()
+    return (outline_of(yard, key)[grip - 1 if not isinstance(thing, Dimension) else 1 - grip],)
+
+
+def neighbours(yard: Yard, key: str, grip: int) -> Outline:
+    """The places whose distances are told while a grip is dragged: corners beside it, a circle's centre."""
+    curve, thing = edits.curve_of(yard, key), yard.find(key)
+    if curve is not None and curve.kind != "rounded":
+        return curve.points if curve.kind == "circle" else ()
+    if isinstance(thing, Dimension):
+        return ()
+    points, closed = outline_of(yard, key), is_closed(yard, key) and not isinstance(thing, Picture)
+    sides = [points[grip - 1]] if grip or closed else []
+    if grip + 1 < len(points) or closed:
+        sides.append(points[(grip + 1) % len(points)])
+    return tuple(sides)
+
+
 def add_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
     """Double click on an edge of the selected thing puts a corner there; True when it did."""
     if len(open_yard.selection) != 1:
         return False
     yard, key = open_yard.yard, next(iter(open_yard.selection))
-    points = outline_of(yard, key)
-    edges = stretches(points, closed=is_closed(yard, key))
-    feet = [nearest_on(a, b, place) for a, b in edges]
-    ranked = ((distance(foot, place), number, foot) for number, foot in enumerate(feet))
-    off, number, foot = min(ranked, default=(reach + 1, 0, place))
-    if off > reach or any(distance(foot, corner) < reach / 4 for corner in points):
+    if not _takes_corners(yard, key):
+        return False
+    points, closed = outline_of(yard, key), is_closed(yard, key)
+    # On the outline as it is drawn: a curve bulges away from the straight edges between its points.
+    _, foot = _nearest(stretches(edges.outline_of(yard, key), closed=closed), place)
+    number, _ = _nearest(stretches(points, closed=closed), foot)
+    if distance(foot, place) > reach or any(distance(foot, corner) < reach / 4 for corner in points):
         return False
     new = (*points[: number + 1], foot, *points[number + 1 :])
     open_yard.commit(tr("Add corner to {thing}", thing=names_of(yard, {key})), with_outline(yard, key, new))
     return True
+
+
+def _takes_corners(yard: Yard, key: str) -> bool:
+    """False for what has its number of grips: circles, dimensions, pictures."""
+    curve = edits.curve_of(yard, key)
+    fixed = isinstance(yard.find(key), Dimension | Picture) or (curve is not None and curve.kind == "circle")
+    return bool(outline_of(yard, key)) and not fixed
+
+
+def _nearest(run: tuple[tuple[Point, Point], ...], place: Point) -> tuple[int, Point]:
+    """The number of the edge nearest to a place, and the nearest place on it."""
+    feet = [nearest_on(a, b, place) for a, b in run]
+    number = min(range(len(feet)), key=lambda n: distance(feet[n], place))
+    return number, feet[number]
 
 
 def remove_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
@@ -119,7 +156,7 @@ def remove_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
         return False
     yard, key = open_yard.yard, next(iter(open_yard.selection))
     points = outline_of(yard, key)
-    if len(points) <= (3 if is_closed(yard, key) else 2):
+    if not _takes_corners(yard, key) or len(points) <= (3 if is_closed(yard, key) else 2):
         return False
     new = (*points[:grip], *points[grip + 1 :])
     open_yard.commit(
@@ -130,7 +167,4 @@ def remove_corner(open_yard: OpenYard, place: Point, reach: float) -> bool:
 
 def with_outline(yard: Yard, key: str, points: Outline) -> Yard:
     """The yard with other corners for the lot or one thing."""
-    if key == "lot":
-        return edits.set_lot(yard, points)
-    thing = yard.find(key)
-    return edits.replace(yard, edits.with_points(thing, points)) if thing is not None else yard
+    return with_handles(yard, key, points)
