@@ -67,3 +67,9 @@ def mid_sentence(text: str) -> str:
 def percent(share: float) -> str:
     """A share from 0 to 1 in whole percent: `85%`."""
     return tr("{n}%", n=f"{share:.0%}"[:-1])
+
+
+def thousands(value: float, digits: int = 0) -> str:
+    """A large number in groups of three: `1,250` or `1.250`, as the language shown writes it."""
+    text = f"{value:,.{digits}f}"
+    return text if _Spoken.point == "." else text.translate(str.maketrans(",.", f".{_Spoken.point}"))
