@@ -75,8 +75,8 @@ def test_refusals_name_the_variety_that_blocks() -> None:
     assert any("Bluecrop" in name for one in refused for name in one.blockers)
     (spray,) = [task for task in cares.tasks(plan, "apple-insect") if task.season == 2027]
     assert spray.start > max(one.end for one in refused)
-    assert spray.cautions[0].startswith("Again after petal fall of")
-    assert "Bluecrop" in spray.cautions[0]
+    assert spray.notes[0].startswith("Again after petal fall of")
+    assert "Bluecrop" in spray.notes[0]
 
 
 def test_next_doors_trees_count() -> None:
@@ -121,7 +121,7 @@ def test_no_spray_while_picking_and_a_word_on_the_days_before() -> None:
         if task.spray and task.season == 2027:
             assert task.end < harvest.start or task.start > harvest.end
     (late,) = [task for task in cares.tasks(plan, "peach-rot") if task.season == 2027]
-    assert any("Picking begins about" in text and "label" in text for text in late.cautions)
+    assert any("Picking begins about" in text and "label" in text for text in late.notes)
 
 
 def test_every_spray_puts_label_law_and_re_entry_first() -> None:

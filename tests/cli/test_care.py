@@ -22,6 +22,8 @@ def test_table(yard_file: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert out.startswith("Test yard: care 2027, ")
     assert "Not placed: " in out
     assert "Harvest of the season from spring 2027: Idared (apple)" in out
+    assert "Water in a week without rain, for one plant, row or bed, by the inch-a-week rule:" in out
+    assert "A1 Idared: " in out
 
 
 def test_json_and_calendar_tell_the_same(yard_file: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -32,6 +34,9 @@ def test_json_and_calendar_tell_the_same(yard_file: Path, capsys: pytest.Capture
     assert {task["uid"] for task in told["tasks"]} == {str(event["UID"]) for event in events}
     assert {"refused_sprays", "harvest", "year", "undated"} <= set(told)
     assert told["refused_sprays"][0]["because_of"]
+    water = {one["things"][0]: one for one in told["water"]}
+    assert water["A1"]["by"] == "an inch a week"
+    assert water["A1"]["litres_a_week"]["2027-07"] == pytest.approx(25.4 * water["A1"]["ground_m2"], rel=0.01)
 
 
 def test_calendar_alone_prints_nothing(yard_file: Path, capsys: pytest.CaptureFixture[str]) -> None:

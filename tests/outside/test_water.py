@@ -41,6 +41,35 @@ def test_an_inch_on_a_square_foot():
     assert water.inch_a_week_litres(spread) / US_GALLON == pytest.approx(0.623, abs=0.001)
 
 
+def test_week_rule_of_gallons_by_square_feet():
+    # University of California Master Gardeners, Santa Clara County, and a California school-orchard chart:
+    # gallons a midsummer week are the canopy's square feet; 10 ft across, 78.5 sq ft, is listed as 80 gal.
+    # That is 1.6 in a week, as 1 in on 1 sq ft is 0.623 gal.
+    litres = water.weekly_litres(10 * FOOT, 1.0, 1.6 * INCH * 1000 / 7, efficiency=1.0)
+    assert litres / US_GALLON == pytest.approx(78.5, abs=0.5)
+
+
+def test_conversions_as_printed():
+    # University of California: an acre-inch is 27,154 gal; 1 in on 1,000 sq ft is 623 gal. 1 acre is
+    # 43,560 sq ft. FAO: 1 mm on 1 ha is 10 m3.
+    def gallons(square_feet):
+        across = (square_feet * FOOT**2 / water.crown_area(1.0)) ** 0.5
+        return water.inch_a_week_litres(across) / US_GALLON
+
+    assert gallons(43_560) == pytest.approx(27_154, abs=1)
+    assert gallons(1000) == pytest.approx(623, abs=1)
+    hectare = (10_000 / water.crown_area(1.0)) ** 0.5
+    assert water.weekly_litres(hectare, 1.0, 1 / 7, efficiency=1.0) == pytest.approx(10_000)
+
+
+def test_a_bush_at_30_mm_a_week():
+    # Computed line of the same sheets: a bush 1.2 m across covers 1.13 m2; 30 mm a week is 34 L (9 gal).
+    assert water.crown_area(1.2) == pytest.approx(1.13, abs=0.005)
+    litres = water.weekly_litres(1.2, 1.0, 30 / 7, efficiency=1.0)
+    assert litres == pytest.approx(34, abs=0.2)
+    assert litres / US_GALLON == pytest.approx(9, abs=0.1)
+
+
 @pytest.mark.parametrize(("rain", "counts"), [(50, 20), (100, 55)])
 def test_effective_rain(rain, counts):
     # FAO Irrigation Water Management Training Manual 3 (1986): 50 and 100 mm give 20 and 55.
@@ -71,11 +100,13 @@ def test_a_crop_without_a_row_is_an_estimate():
 
 
 @pytest.mark.parametrize(
-    ("spread", "litres"), [(0.6, 2.0), (0.8, 3.6), (1.0, 5.7), (1.3, 9.6)]
+    ("spread", "litres", "gallons"), [(0.6, 2.0, 0.5), (0.8, 3.6, 1.0), (1.0, 5.7, 1.5), (1.3, 9.6, 2.5)]
 )
-def test_pots(spread, litres):
+def test_pots(spread, litres, gallons):
     # Computed table of container use at 6 mm a day and Kc 1.0 (side factor from memory).
-    assert water.container_litres_a_day(spread, 1.0, 6.0) == pytest.approx(litres, abs=0.05)
+    day = water.container_litres_a_day(spread, 1.0, 6.0)
+    assert day == pytest.approx(litres, abs=0.05)
+    assert day / US_GALLON == pytest.approx(gallons, abs=0.05)
 
 
 def test_more_rain_never_asks_for_more_water():

@@ -1,6 +1,7 @@
 """Tables of findings, light, pollination, soil, setting-out, shopping, care and harvest."""
 
 import math
+import re
 
 import pytest
 from support.pdf_lines import reader_of
@@ -17,6 +18,7 @@ from yardplan.sheets.assembly import ALL, SHEETS, SheetOrder, assemble
 from yardplan.sheets.pdf import pdf_bytes
 from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
 from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
+from yardplan.sheets.watering import water_table
 from yardplan.shipped import folder
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
@@ -101,9 +103,23 @@ def test_care_loses_no_task_and_no_caution(survey):
     for task in plan.tasks:
         assert any(row["Work"].startswith(task.title) and task.what in row["Plants"] for row in rows)
         assert all(any(words in note for note in table.notes) for words in task.cautions)
+        for note in task.notes:
+            assert any(note.rstrip(".") in row["How much, why"] for row in rows)
     numbers = {int(n) for row in rows for n in row["Take care"].split(", ") if n}
     assert all(any(note.startswith(f"{n}. ") for note in table.notes) for n in numbers)
     assert any("Label, law" in note for note in table.notes)
+
+
+def test_water_of_every_plant_in_both_units(survey):
+    rows = columns(water_table(survey, 2027, "metric"))
+    planted = {p.id for p in (*survey.yard.plantings, *survey.yard.rows)}
+    assert planted <= {key for row in rows for key in re.findall(r"[A-Z]+[0-9]+", row["Plants"])}
+    for row in rows:
+        litres, gallons = re.fullmatch(r"([0-9.]+) L \(([0-9.]+) gal\)", row["July"]).groups()
+        assert float(litres) / 3.785 == pytest.approx(float(gallons), rel=0.06)
+    imperial = columns(water_table(survey, 2027, "imperial"))
+    assert re.fullmatch(r"[0-9.]+ gal \([0-9.]+ L\)", imperial[0]["July"])
+    assert imperial[0]["Ground watered"].endswith("sq ft")
 
 
 def test_harvest_is_an_estimate(survey):
@@ -121,7 +137,7 @@ def test_all_sheets_in_one_document_with_every_note(qapp, survey):
     titles = [entry.title for entry in read.outline]
     for wanted in ("Planting plan", "Plant schedule", "Key to the plan", "Setting-out plan", "Setting out",
                    "Shopping list", "Conflicts, cautions and advice", "Light", "Pollination", "Season",
-                   "Soil work", "Care in 2027", "Harvest from spring 2027"):
+                   "Soil work", "Care in 2027", "Water, season from spring 2027", "Harvest from spring 2027"):
         assert wanted in titles
     assert len(SHEETS) == 12
     words = " ".join(" ".join(page.extract_text() for page in read.pages).split())

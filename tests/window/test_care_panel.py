@@ -183,3 +183,11 @@ def test_the_window_opens_it_from_its_menu(make_window) -> None:
     assert box.isVisible()
     assert box.panel.rows.rowCount() > 0
     box.close()
+
+
+def test_water_of_each_plant_stands_in_the_details(panel: CarePanel) -> None:
+    lines = [panel.rows.line(number) for number in range(panel.rows.rowCount())]
+    details = next(one.details for one in lines if one.work.first.kind == "water" and "A1" in one.things)
+    assert "gal) a plant in a dry midsummer week (inch-a-week rule)" in details
+    assert "A1 Idared: May " in details
+    assert " gal) a week." in details

@@ -92,6 +92,7 @@ def description(task: CareTask, done: str | None = None) -> str:
         f"Done {done}" if done else "",
         f"Plants: {', '.join(task.things)}",
         task.repeats, task.when, f"Why: {task.why}" if task.why else "", task.amount,
+        *task.weeks, *task.notes,
         *(f"Caution: {text}" for text in task.cautions), dates, f"Source: {sources}" if sources else "",
     )
     return "\n".join(_plain(line[:1].upper() + line[1:]) for line in lines if line)

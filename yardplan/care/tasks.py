@@ -19,7 +19,7 @@ from yardplan.care.season import Season, bloom_for, whole_months
 from yardplan.care.spray_guard import Closed, Window, bloom_closed, bloom_unknown, windows
 from yardplan.care.tables import LAST_YEAR, CareRow, Kind, cautions, figures, rows_for
 from yardplan.care.things import CareThing, care_things, flowering
-from yardplan.care.watering import water_words
+from yardplan.care.watering import WaterNeed, water_needs, water_words, week_lines
 from yardplan.checks.survey import Survey
 from yardplan.plants.cultivar import Cultivar
 from yardplan.units import System
@@ -40,7 +40,8 @@ class CareTask:
 
     `id` stays the same in every export; `things` the ids of the plants; `what` their names in words;
     `start` to `end` inclusive; `every` (least, most) days between repeats; `basis` tells what the dates
-    rest on and `about` their error in days; `memory` True when no source but memory vouches for the task.
+    rest on and `about` their error in days; `weeks` how much water in which month, a line a plant;
+    `notes` what holds on these dates only; `memory` True when no source but memory vouches for the task.
     """
 
     id: str
@@ -57,6 +58,8 @@ class CareTask:
     when: str = ""
     why: str = ""
     amount: str = ""
+    weeks: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     sources: tuple[str, ...] = ()
     basis: str = ""
@@ -190,6 +193,7 @@ class _Planner:
         if anchor.by_month:
             start, end = whole_months(start, end)
         thing = aged[0]
+        needs = self._water(season, row, aged)
         named = thing.key.cultivar if _by_variety(row) else ""
         return CareTask(
             id=f"{row.id}@{thing.crop.id}{':' + named if named else ''}@{season.year}", row=row.id,
@@ -197,22 +201,26 @@ class _Planner:
             what=f"{named} ({thing.crop.name})" if named else thing.crop.name, season=season.year,
             title=said(row.title, self.system), start=start, end=end, every=row.every,
             when=said("; ".join(filter(None, (row.when, age_words(row, thing)))), self.system),
-            why=said(row.why, self.system), amount=self._amount(season, row, aged),
+            why=said(row.why, self.system), amount=self._amount(row, aged, needs),
+            weeks=week_lines(needs, start, end, self.system),
             cautions=tuple(said(cautions()[code][0], self.system) for code in row.cautions),
             sources=tuple(dict.fromkeys((*row.sources, *(cautions()[code][1] for code in row.cautions)))),
             basis=BY_MONTH if anchor.by_month else "", about=anchor.about, memory=row.memory,
             spray=row.spray,
         )
 
-    def _amount(self, season: Season, row: CareRow, things: Sequence[CareThing]) -> str:
+    def _water(self, season: Season, row: CareRow, things: Sequence[CareThing]) -> list[WaterNeed]:
+        """What the things of a watering task are given in its season; nothing for others."""
+        if row.kind != "water" or row.anchor in ("leaf fall", "first frost"):
+            return []
+        years = row.years[1] if row.years[1] < LAST_YEAR else None
+        return water_needs(things, self.survey.catalogue, season, years)
+
+    def _amount(self, row: CareRow, things: Sequence[CareThing], needs: Sequence[WaterNeed]) -> str:
         """Figures for this yard: water by crown area, frost by bud stage."""
         if row.kind == "frost":
             return stage_words(things[0].crop.id, self.system)
-        if row.kind != "water" or any(thing.pot for thing in things) or row.anchor == "leaf fall":
-            return ""
-        site = self.survey.yard.site
-        years = row.years[1] if row.years[1] < LAST_YEAR else None
-        return water_words(things, self.survey.catalogue, site, season.year, years, self.system)
+        return water_words(needs, self.system)
 
     def _guarded(
         self, season: Season, task: CareTask, thing: CareThing, refusals: list[Refusal]
@@ -267,7 +275,7 @@ def _part(task: CareTask, part: Window, before: Window | None, number: int, word
         notes.insert(0, f"Again after petal fall of {names}.")
     return evolve(
         task, id=task.id if number == 1 else f"{task.id}/{number}", start=part.first, end=part.last,
-        cautions=(*notes, *task.cautions),
+        notes=tuple(notes),
     )
 
 

@@ -60,6 +60,19 @@ class Work:
         return tuple(f"{task.what}: {task.amount}" for task in self.tasks if task.amount)
 
     @property
+    def weeks(self) -> tuple[str, ...]:
+        """How much water in which month, a line a plant."""
+        return tuple(dict.fromkeys(line for task in self.tasks for line in task.weeks))
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """What holds on these dates only, each with what it is for where there are several."""
+        known = dict.fromkeys(note for task in self.tasks for note in task.notes)
+        if len(self.tasks) == 1 or all(task.notes == self.first.notes for task in self.tasks):
+            return tuple(known)
+        return tuple(f"{task.what}: {note}" for task in self.tasks for note in task.notes)
+
+    @property
     def cautions(self) -> tuple[str, ...]:
         """All cautions, each once."""
         return tuple(dict.fromkeys(text for task in self.tasks for text in task.cautions))

@@ -56,6 +56,62 @@ def _row_of() -> dict[str, tuple[str, str]]:
         return {row["crop"]: (row["row"], row["source"]) for row in csv.DictReader(file)}
 
 
+@frozen
+class Stages:
+    """Days of slow start, rise, midsummer and fall of water use, counted from `start`, an anchor of a season.
+
+    `rest` True for evergreens, which go on drinking after the last stage.
+    """
+
+    start: str
+    days: tuple[int, int, int, int]
+    source: str
+
+    @property
+    def rest(self) -> bool:
+        """True where the end's coefficient holds on through the winter."""
+        return self.start.startswith("month")
+
+    def coefficient(self, crop: Coefficients, day: float) -> float:
+        """Crop coefficient on a day counted from the start: flat, rising, flat, falling (FAO-56, chapter 6).
+
+        0 before the start and after the last stage of kinds that lose their leaves.
+        """
+        ini, rise, mid, fall = self.days
+        if day < 0:
+            return crop.end if self.rest else 0.0
+        if day <= ini:
+            return crop.start
+        if day <= ini + rise:
+            return crop.start + (crop.mid - crop.start) * (day - ini) / rise
+        if day <= ini + rise + mid:
+            return crop.mid
+        if day <= sum(self.days):
+            return crop.mid + (crop.end - crop.mid) * (day - ini - rise - mid) / fall
+        return crop.end if self.rest else 0.0
+
+
+@cache
+def _stage_rows() -> dict[tuple[str, str], Stages]:
+    with resource("care", "water-stages.csv").open(encoding="utf-8", newline="") as file:
+        return {
+            (row["row"], row["latitude"]): Stages(
+                row["from"],
+                (int(row["start_days"]), int(row["rise_days"]), int(row["mid_days"]), int(row["fall_days"])),
+                row["source"],
+            )
+            for row in csv.DictReader(file)
+        }
+
+
+def stages(crop: str, latitude: float) -> Stages:
+    """How a crop's water use goes through its season at a latitude in degrees."""
+    row, _ = _row_of().get(crop, ("other", ""))
+    far = "high" if abs(latitude) >= figures()["high latitude"] else "low"
+    rows = _stage_rows()
+    return rows.get((row, "any")) or rows.get((row, far)) or rows["other", far]
+
+
 def coefficients(crop: str, *, grass_floor: bool = False, frost: bool = True) -> Coefficients:
     """Crop coefficients of a crop, by floor cover and whether winters bring killing frost."""
     row, source = _row_of().get(crop, ("", "memory"))

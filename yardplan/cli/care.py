@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import argparse
 import datetime as dt
+import math
 import textwrap
 from pathlib import Path
 from typing import Any
 
 from yardplan.care.calendar_file import CalendarError, calendar_file, uid
 from yardplan.care.harvest import HarvestCrop, HarvestPlan, harvest_plan
+from yardplan.care.season import Season, bloom_for
 from yardplan.care.tasks import CarePlan, CareTask, Refusal, care_plan, day_words
+from yardplan.care.things import care_things
+from yardplan.care.watering import WaterNeed, water_needs, week_lines
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.cli.check import yard_in
 from yardplan.cli.output import CommandError, print_json, print_table
@@ -71,7 +75,14 @@ def run(args: argparse.Namespace) -> int:
     elif not args.ics:
         _print(plan, survey, system)
         _print_harvest(harvest, system)
+        _print_water(_water(survey, year), system)
     return 0
+
+
+def _water(survey: Survey, year: int) -> list[WaterNeed]:
+    """What everything is given in the dry weeks of the season that begins in the year's spring."""
+    season = Season(survey.yard.site, year, bloom_for(survey.yard, survey.catalogue.cultivars))
+    return [need for need in water_needs(care_things(survey), survey.catalogue, season) if need.weeks]
 
 
 def _write(plan: CarePlan, survey: Survey, path: Path) -> None:
@@ -96,6 +107,7 @@ def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, A
              "kg": None if one.kilograms is None else [round(kg, 1) for kg in one.kilograms]}
             for one in harvest.crops
         ],
+        "water": [_water_json(need) for need in _water(survey, plan.year)],
         "need_kg_a_week": harvest.need,
         "gluts": [week.start.isoformat() for week in harvest.gluts],
         "gaps": [week.start.isoformat() for week in harvest.gaps],
@@ -111,7 +123,8 @@ def _task(task: CareTask, survey: Survey) -> dict[str, Any]:
         "things": list(task.things), "plant": task.what, "title": task.title,
         "from": task.start.isoformat(), "to": task.end.isoformat(),
         "every_days": list(task.every) if task.every else None, "when": task.when, "why": task.why,
-        "amount": task.amount, "cautions": list(task.cautions),
+        "amount": task.amount, "weeks": list(task.weeks), "notes": list(task.notes),
+        "cautions": list(task.cautions),
         "sources": dict(zip(task.sources, written_out(task.sources), strict=True)),
         "by_month": task.by_month, "about_days": round(task.about, 1), "from_memory": task.memory,
         "done": survey.yard.done.get(task.id),
@@ -158,6 +171,25 @@ def _print_harvest(harvest: HarvestPlan, system: System) -> None:
     for name, weeks in (("Far more than that", harvest.gluts), ("Less than that", harvest.gaps)):
         if weeks and harvest.need is not None:
             _say(f"{name} in the weeks from {', '.join(week.start.isoformat() for week in weeks)}.")
+
+
+def _water_json(need: WaterNeed) -> dict[str, Any]:
+    return {
+        "things": list(need.things), "plant": need.what, "each": need.each,
+        "ground_m2": round(math.pi * (need.across / 2) ** 2, 2),
+        "by": "an inch a week" if need.rule else "evaporation", "estimate": need.estimate,
+        "litres_a_week": {f"{month:%Y-%m}": round(litres, 1) for month, litres in need.weeks},
+    }
+
+
+def _print_water(needs: list[WaterNeed], system: System) -> None:
+    """A line for each plant: its amounts by month, in both units."""
+    if not needs:
+        return
+    rule = "the inch-a-week rule" if any(need.rule for need in needs) else "evaporation here"
+    _say(f"Water in a week without rain, for one plant, row or bed, by {rule}:")
+    for line in week_lines(needs, dt.date.min, dt.date.max, system):
+        _say(f"  {line}")
 
 
 def _amount(crop: HarvestCrop, system: System) -> str:

@@ -28,6 +28,7 @@ from yardplan.sheets.schedule import schedule, schedule_table
 from yardplan.sheets.season_page import season_pages
 from yardplan.sheets.tables import Table, table_pages
 from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
+from yardplan.sheets.watering import water_table
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
 from yardplan.units import System
@@ -121,6 +122,12 @@ def _findings(order: SheetOrder) -> Sequence[Page]:
     return _tabled(order, findings_table(found, names_of(order.survey), order.units))
 
 
+def _care(order: SheetOrder) -> Sequence[Page]:
+    """The year's work, then how much water each plant is given."""
+    given = (order.survey, order.year, order.units)
+    return (*_tabled(order, care_table(*given)), *_tabled(order, water_table(*given)))
+
+
 def _harvest(order: SheetOrder) -> Sequence[Page]:
     """The table of what ripens when, then its charts."""
     words = "   ".join(word for word in (order.survey.yard.site.name, order.date) if word)
@@ -152,7 +159,7 @@ SHEETS: dict[str, Callable[[SheetOrder], Sequence[Page]]] = {
     "pollination": lambda order: _tabled(order, pollination_table(order.survey, order.units)),
     "season": lambda order: season_pages(order.survey, _flat(order), order.day),
     "soil": lambda order: _tabled(order, soil_table(order.survey, order.units)),
-    "care": lambda order: _tabled(order, care_table(order.survey, order.year, order.units)),
+    "care": _care,
     "harvest": _harvest,
 }
 #: What is bound when nothing else is asked for, and the word that asks for every sheet.

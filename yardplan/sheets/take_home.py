@@ -12,6 +12,7 @@ from yardplan.care.tasks import Refusal, care_plan
 from yardplan.care.together import Work, together
 from yardplan.checks.survey import Survey
 from yardplan.drawing.rows import bed_places
+from yardplan.language import tr
 from yardplan.sheets.tables import Column, Table
 from yardplan.units import System, format_length, format_weight
 from yardplan.yard.ground import Point
@@ -157,10 +158,11 @@ def _care_row(work: Work, cautions: list[str], year: int) -> tuple[str, ...]:
     task = work.first
     title = f"{task.title} ({task.repeats})" if task.repeats else task.title
     basis = "by month" if task.by_month else ""
-    parts = (task.when, *work.amounts, task.why, basis)
+    amounts = work.amounts if task.kind != "water" or len(work.amounts) == 1 else (tr("amounts: see Water"),)
+    parts = (task.when, *amounts, *work.notes, task.why, basis)
     why = ". ".join(f"{words[:1].upper()}{words[1:]}".rstrip(".") for words in parts if words)
     plants = ", ".join(dict.fromkeys(one.what for one in work.tasks))
-    numbers = ", ".join(str(cautions.index(words) + 1) for words in work.cautions)
+    numbers = ", ".join(map(str, sorted(cautions.index(words) + 1 for words in work.cautions)))
     about = "about " if work.about else ""
     return ("□", about + day(work.start, year), day(work.end, year), title, plants, why, numbers)
 

@@ -85,7 +85,8 @@ class CareLine:
         work, task = self.work, self.work.first
         lines = (
             f"Done on {self.done}." if self.done else "", _sentence(task.when), _sentence(task.why),
-            *(_sentence(amount) for amount in work.amounts), *work.cautions, _sentence(_basis(task)),
+            *(_sentence(amount) for amount in work.amounts), *(_sentence(line) for line in work.weeks),
+            *work.notes, *work.cautions, _sentence(_basis(task)),
             "From memory, not confirmed by a source." if task.memory else "",
             f"Source: {'; '.join(written_out(work.sources))}",
         )
