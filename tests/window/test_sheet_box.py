@@ -48,7 +48,7 @@ def test_pdf_with_what_was_ticked(box: SheetBox, tmp_path: Path) -> None:
     box.save_to(tmp_path / "out.pdf")
     assert box.said.text() == "Written: out.pdf"
     reader = pypdf.PdfReader(tmp_path / "out.pdf")
-    assert reader.metadata.title == "Test yard: shopping list and 1 more sheets"
+    assert reader.metadata.title == "Test yard: shopping list and 1 more sheet"
     text = "".join(page.extract_text() for page in reader.pages)
     assert "Shopping list" in text
     assert "Picking through the season" in text

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.care_panel import CarePanel
@@ -16,7 +17,7 @@ class CareBox(BesideBox):
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Care of the year")
+        self.setWindowTitle(tr("Care of the year"))
         self.panel = CarePanel(open_yard, self)
         box = QVBoxLayout(self)
         box.setContentsMargins(6, 6, 6, 6)

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.language import tr
 from yardplan.window.dialogs.box import roomy
 from yardplan.window.panels.parts import label
 from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font, scaled
@@ -92,7 +93,7 @@ class _Commands(QAbstractListModel):
             return None
         action = self._actions[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            now = "" if action.isEnabled() else "not now"
+            now = "" if action.isEnabled() else tr("not now")
             words = [command_name(action), menu_name(action), shortcut_words(action), now]
             return ", ".join(word for word in words if word)
         return action if role == _ACTION_ROLE else None
@@ -114,7 +115,7 @@ class _Line(QStyledItemDelegate):
         inner = box.adjusted(8, 0, -8, 0)
         painter.setFont(font(BASE))
         painter.setPen(QColor(c.ink if action.isEnabled() else c.muted))
-        words = command_name(action) + ("" if action.isEnabled() else "  (not now)")
+        words = command_name(action) + ("" if action.isEnabled() else f"  ({tr('not now')})")
         painter.drawText(inner, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), words)
         used = QFontMetrics(font(BASE)).horizontalAdvance(words)
         painter.setFont(font(SMALL + 1))
@@ -133,21 +134,21 @@ class CommandFinder(QDialog):
 
     def __init__(self, actions: Sequence[QAction], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Find a command")
+        self.setWindowTitle(tr("Find a command"))
         self.resize(roomy(self, 460, 420))
         self._actions = list(actions)
         self.commands = _Commands(self)
         self.line = QLineEdit()
-        self.line.setPlaceholderText("What do you want to do?")
-        self.line.setAccessibleName("What do you want to do?")
+        self.line.setPlaceholderText(tr("What do you want to do?"))
+        self.line.setAccessibleName(tr("What do you want to do?"))
         self.line.setClearButtonEnabled(True)
         self.view = QListView()
-        self.view.setAccessibleName("Commands")
+        self.view.setAccessibleName(tr("Commands"))
         self.view.setModel(self.commands)
         self.view.setItemDelegate(_Line(self.view))
         self.view.setUniformItemSizes(True)
         self.none = label(
-            "No command has these words. Try another word, such as plant, print or undo.", "muted"
+            tr("No command has these words. Try another word, such as plant, print or undo."), "muted"
         )
         box = QVBoxLayout(self)
         box.setContentsMargins(12, 12, 12, 12)

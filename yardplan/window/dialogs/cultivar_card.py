@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.language import tr
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.cultivar_facts import CardFact, card_facts
@@ -38,13 +39,13 @@ class CultivarCard(BesideBox):
         self._keys: list[PlantKey] = [key]
         self.resize(roomy(self, 560, 560))
         self.title = label("", "title")
-        self.beside = PlantEntry("Compare with", open_yard.catalogue, optional=True)
-        self.beside.set_placeholder("another variety")
+        self.beside = PlantEntry(tr("Compare with"), open_yard.catalogue, optional=True)
+        self.beside.set_placeholder(tr("another variety"))
         self.table = self._made_table()
         self.source = label("", "small", wrap=True)
         self.source.setMinimumHeight(48)
         self.source.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.take_button = button("Take in hand", "main")
+        self.take_button = button(tr("Take in hand"), "main")
         self._lay_out()
         self.beside.entered.connect(self._compare)
         self.table.currentCellChanged.connect(self._show_source)
@@ -53,7 +54,7 @@ class CultivarCard(BesideBox):
 
     def _made_table(self) -> QTableWidget:
         table = QTableWidget()
-        table.setAccessibleName("Facts of the variety")
+        table.setAccessibleName(tr("Facts of the variety"))
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -69,7 +70,7 @@ class CultivarCard(BesideBox):
 
     def _lay_out(self) -> None:
         top = QHBoxLayout()
-        caption = label("Compare with")
+        caption = label(tr("Compare with"))
         caption.setBuddy(self.beside)
         top.addWidget(caption)
         top.addWidget(self.beside, 1)
@@ -82,21 +83,21 @@ class CultivarCard(BesideBox):
         box.addLayout(top)
         box.addWidget(self.table, 1)
         box.addWidget(
-            label("† from memory, not confirmed by a look-up. Choose a line to see its source.", "small")
+            label(tr("† from memory, not confirmed by a look-up. Choose a line to see its source."), "small")
         )
         box.addWidget(self.source)
         box.addWidget(buttons)
 
     def refresh(self) -> None:
         """Show the facts of the variety, or of both."""
-        names = [f"{key.cultivar}, {key.crop}" for key in self._keys]
+        names = [f"{key.cultivar}, {tr(key.crop)}" for key in self._keys]
         self.title.setText(names[0])
-        self.setWindowTitle(" and ".join(names))
+        self.setWindowTitle(tr(" and ").join(names))
         columns = [self._facts(key) for key in self._keys]
         order = list(dict.fromkeys(name for column in columns for name in column))
         self.table.setColumnCount(1 + len(columns))
         self.table.setRowCount(len(order))
-        self.table.setHorizontalHeaderLabels(["Fact", *(key.cultivar for key in self._keys)])
+        self.table.setHorizontalHeaderLabels([tr("Fact"), *(key.cultivar for key in self._keys)])
         for row, name in enumerate(order):
             values = [column.get(name) for column in columns]
             self._fill_row(row, name, values)
@@ -109,7 +110,11 @@ class CultivarCard(BesideBox):
         known = self._open_yard.catalogue
         cultivar = known.cultivar(key)
         if cultivar is None:
-            return {"Variety": CardFact("Variety", "the catalogue does not hold it; its facts are not known")}
+            return {
+                tr("Variety"): CardFact(
+                    tr("Variety"), tr("the catalogue does not hold it; its facts are not known")
+                )
+            }
         facts = card_facts(cultivar, known.crop(key.crop), self._open_yard.units)
         return {fact.name: fact for fact in facts}
 
@@ -119,12 +124,12 @@ class CultivarCard(BesideBox):
         self.table.setItem(row, 0, caption)
         differ = len(values) > 1 and len({fact.value if fact else "" for fact in values}) > 1
         for column, fact in enumerate(values, 1):
-            text = f"{fact.value}{_MEMORY if fact.memory else ''}" if fact else "not known"
+            text = f"{fact.value}{_MEMORY if fact.memory else ''}" if fact else tr("not known")
             cell = QTableWidgetItem(text)
             cell.setData(Qt.ItemDataRole.UserRole, fact.source if fact else "")
             if differ:
                 cell.setFont(font(bold=True))
-            cell.setData(Qt.ItemDataRole.AccessibleTextRole, text.replace("†", "from memory"))
+            cell.setData(Qt.ItemDataRole.AccessibleTextRole, text.replace("†", tr("from memory")))
             self.table.setItem(row, column, cell)
 
     def _show_source(self, row: int, *_: int) -> None:
@@ -134,7 +139,7 @@ class CultivarCard(BesideBox):
             text = cell.data(Qt.ItemDataRole.UserRole) if cell else ""
             if text and text not in sources:
                 sources.append(text)
-        self.source.setText(f"Source: {'; '.join(sources)}" if sources else "")
+        self.source.setText(tr("Source: {sources}", sources='; '.join(sources)) if sources else "")
 
     def _compare(self, key: PlantKey | None) -> None:
         self._keys = [self._keys[0], *([key] if key is not None and key != self._keys[0] else [])]

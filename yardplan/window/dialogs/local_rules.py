@@ -26,18 +26,19 @@ from PySide6.QtWidgets import (
 
 from yardplan.checks.rules import Rule, RuleError, shipped_figures
 from yardplan.checks.wording import cited
+from yardplan.language import decimals, later, tr
 from yardplan.plants.pollen_range import SIZES
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, button, label
 from yardplan.window.theme import font, scaled
 
-COLUMNS = ("Rule", "Ours", "Here", "Unit")
+COLUMNS = (later("Rule"), later("Ours"), later("Here"), later("Unit"))
 RULE, OURS, HERE, UNIT = range(4)
 #: How the units of the table are said, and how many shown ones make one of the table's.
 _UNITS = {
-    "share": "%", "C": "°C", "C difference": "°C apart", "kg/m2": "kg per m²", "litres": "L",
-    "times height": "× height",
+    "share": "%", "C": "°C", "C difference": later("°C apart"), "kg/m2": later("kg per m²"), "litres": "L",
+    "times height": later("× height"),
 }
 _FACTORS = {"share": 100.0}
 #: How the names of pollen ranges begin.
@@ -49,10 +50,10 @@ _Index = QModelIndex | QPersistentModelIndex
 
 def rule_words(rule: Rule) -> str:
     """What a rule says; its name where it has no note. A pollen range begins with its kind of plant."""
-    words = rule.note or rule.name.replace("-", " ").capitalize()
+    words = tr(rule.note) or rule.name.replace("-", " ").capitalize()
     for start in _RANGES:
         if rule.name.startswith(start):
-            return f"Pollen of {_kind_words(rule.name.removeprefix(start))}: {words}"
+            return tr("Pollen of {kind}: {rule}", kind=_kind_words(rule.name.removeprefix(start)), rule=words)
     return words
 
 
@@ -60,23 +61,26 @@ def _kind_words(tail: str) -> str:
     """`apple-semi-dwarf` as people say it: `apple, semi-dwarf`."""
     for size in sorted(SIZES, key=len, reverse=True):
         if tail.endswith(f"-{size}"):
-            return f"{tail.removesuffix(f'-{size}').replace('-', ' ')}, {size}"
-    return "other kinds" if tail == "other" else tail.replace("-", " ")
+            return f"{tr(tail.removesuffix(f'-{size}').replace('-', ' '))}, {tr(size)}"
+    return tr("other kinds") if tail == "other" else tr(tail.replace("-", " "))
 
 
 def unit_words(rule: Rule) -> str:
     """The unit as people say it: shares are shown in percent."""
-    return _UNITS.get(rule.unit, rule.unit)
+    return tr(_UNITS.get(rule.unit, rule.unit))
 
 
 def figure_words(rule: Rule, value: float) -> str:
     """A figure of a rule as shown, without its unit."""
-    return f"{value * _FACTORS.get(rule.unit, 1.0):g}"
+    return decimals(f"{value * _FACTORS.get(rule.unit, 1.0):g}")
 
 
 def range_words(rule: Rule) -> str:
     """What a figure may be: `0 to 80 %`."""
-    return f"{figure_words(rule, rule.low)} to {figure_words(rule, rule.high)} {unit_words(rule)}"
+    return tr(
+        "{low} to {high} {unit}",
+        low=figure_words(rule, rule.low), high=figure_words(rule, rule.high), unit=unit_words(rule),
+    )
 
 
 def read_figure(rule: Rule, typed: str) -> float | None:
@@ -87,9 +91,9 @@ def read_figure(rule: Rule, typed: str) -> float | None:
     try:
         value = float(text) / _FACTORS.get(rule.unit, 1.0)
     except ValueError:
-        raise RuleError(f"'{typed}' is not a number") from None
+        raise RuleError(tr("'{typed}' is not a number", typed=typed)) from None
     if not rule.low <= value <= rule.high:
-        raise RuleError(f"{text} is outside {range_words(rule)}")
+        raise RuleError(tr("{figure} is outside {range}", figure=text, range=range_words(rule)))
     return value
 
 
@@ -111,7 +115,7 @@ class RuleRows(QAbstractTableModel):
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = 0) -> Any:
         if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return COLUMNS[section]
+            return tr(COLUMNS[section])
         return None
 
     def flags(self, index: _Index) -> Qt.ItemFlag:
@@ -149,7 +153,7 @@ class RuleRows(QAbstractTableModel):
         if figure is not None and figure != rule.value:
             kept[rule.name] = figure
         if kept != dict(yard.rules):
-            self._open_yard.commit("Change a local rule", evolve(yard, rules=kept))
+            self._open_yard.commit(tr("Change a local rule"), evolve(yard, rules=kept))
         return True
 
     def refresh(self) -> None:
@@ -179,7 +183,7 @@ class LocalRules(BesideBox):
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Local rules")
+        self.setWindowTitle(tr("Local rules"))
         self.resize(roomy(self, 680, 520))
         self.rows = RuleRows(open_yard, self)
         self.found = _Found(self)
@@ -187,14 +191,14 @@ class LocalRules(BesideBox):
         self.found.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.found.setFilterKeyColumn(RULE)
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Find a rule: spacing, septic, sun, pollen…")
-        self.search.setAccessibleName("Find a rule")
+        self.search.setPlaceholderText(tr("Find a rule: spacing, septic, sun, pollen…"))
+        self.search.setAccessibleName(tr("Find a rule"))
         self.search.setClearButtonEnabled(True)
-        self.only_local = Check("Only this yard's own")
+        self.only_local = Check(tr("Only this yard's own"))
         self.table = self._made_table()
         self.fault = label("", "fault", wrap=True)
         self.source = label("", "small", wrap=True)
-        self.reset = button("Back to ours", tip="Forget this yard's figure for the chosen rule")
+        self.reset = button(tr("Back to ours"), tip=tr("Forget this yard's figure for the chosen rule"))
         self._lay_out()
         self.search.textChanged.connect(self.found.setFilterFixedString)
         self.only_local.toggled.connect(self.found.show_only_local)
@@ -205,7 +209,7 @@ class LocalRules(BesideBox):
 
     def _made_table(self) -> QTableView:
         table = QTableView()
-        table.setAccessibleName("Rules and this yard's own figures")
+        table.setAccessibleName(tr("Rules and this yard's own figures"))
         table.setModel(self.found)
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -229,7 +233,10 @@ class LocalRules(BesideBox):
         box = QVBoxLayout(self)
         box.setContentsMargins(14, 12, 14, 12)
         box.addWidget(
-            label("Where your adviser or the law gives another figure, type it under Here: it wins.", "muted")
+            label(
+                tr("Where your adviser or the law gives another figure, type it under Here: it wins."),
+                "muted",
+            )
         )
         for part in (self.search, self.only_local, self.table, self.fault, self.source, buttons):
             box.addWidget(part)
@@ -238,8 +245,10 @@ class LocalRules(BesideBox):
     def _show_source(self, index: QModelIndex, *_: object) -> None:
         rule = self.rows.rules[self.found.mapToSource(index).row()] if index.isValid() else None
         self.source.setText("" if rule is None else (
-            f"{rule_words(rule)}. Allowed here: {range_words(rule)}. "
-            f"Source of ours: {cited(rule.source)}"
+            tr(
+                "{rule}. Allowed here: {range}. Source of ours: {source}",
+                rule=rule_words(rule), range=range_words(rule), source=cited(rule.source),
+            )
         ))
 
     def _show_fault(self, *_: object) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
+from yardplan.language import decimals, later, tr, tr_n
 from yardplan.units import System
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import MONTHS
@@ -22,7 +23,7 @@ def degrees_reading(units: System) -> Reading:
 
     def say(celsius: float) -> str:
         shown = f"{celsius * 1.8 + 32 if imperial else celsius:.1f}".removesuffix(".0")
-        return f"{'0' if shown == '-0' else shown} {'°F' if imperial else '°C'}"
+        return f"{'0' if shown == '-0' else decimals(shown)} {'°F' if imperial else '°C'}"
 
     def read(typed: str) -> float | None:
         text = typed.strip().lower().rstrip("cf").rstrip("° ").replace(",", ".").replace("−", "-")
@@ -31,7 +32,7 @@ def degrees_reading(units: System) -> Reading:
         try:
             value = float(text)
         except ValueError:
-            raise EntryError(f"'{typed}' is not a temperature") from None
+            raise EntryError(tr("'{typed}' is not a temperature", typed=typed)) from None
         return within((value - 32) / 1.8 if imperial else value, _LOW, _HIGH, say)
 
     return Reading(read, lambda value: "" if value is None else say(value))
@@ -56,14 +57,17 @@ class MonthFields(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self._units = open_yard.units
-        self.entries = [TextEntry(f"Mean of {month}", degrees_reading(self._units)) for month in MONTHS]
+        self.entries = [
+            TextEntry(tr("Mean of {month}", month=tr(month)), degrees_reading(self._units))
+            for month in MONTHS
+        ]
         self.note = label("", "muted", wrap=True)
         grid = QGridLayout()
         grid.setHorizontalSpacing(6)
         grid.setVerticalSpacing(2)
         for number, entry in enumerate(self.entries):
             row, column = divmod(number, 6)
-            caption = label(MONTHS[number][:3], "muted")
+            caption = label(tr(MONTHS[number])[:3], "muted")
             caption.setBuddy(entry)
             grid.addWidget(caption, 2 * row, column)
             grid.addWidget(entry, 2 * row + 1, column)
@@ -91,8 +95,11 @@ class MonthFields(QWidget):
 
     def _tell(self) -> None:
         held = sum(entry.value is not None for entry in self.entries)
-        words = "" if held in (0, 12) else f"{12 - held} more to go: they count once all twelve are there."
-        self.note.setText(words or "They decide bloom, winter chill and whether fruit ripens.")
+        words = "" if held in (0, 12) else tr_n(
+            "{n} more to go: they count once all twelve are there.",
+            "{n} more to go: they count once all twelve are there.", 12 - held,
+        )
+        self.note.setText(words or tr("They decide bloom, winter chill and whether fruit ripens."))
 
     def _entered(self, _value: object) -> None:
         values = tuple(entry.value for entry in self.entries)
@@ -107,11 +114,11 @@ class MonthFields(QWidget):
         self._means = means
         if means != site.monthly_means:
             kept = tuple(o for o in site.origins if o.fact != "monthly_means")
-            told = (Origin(fact="monthly_means", text="typed in"),) if means else ()
+            told = (Origin(fact="monthly_means", text=later("typed in")),) if means else ()
             lows, highs = (_moved_along(site, means, old) for old in (site.monthly_lows, site.monthly_highs))
             yard = edits.set_site(
                 self._open_yard.yard, monthly_means=means, monthly_lows=lows, monthly_highs=highs,
                 origins=kept + told,
             )
-            self._open_yard.commit("Change monthly means", yard, merge="monthly means")
+            self._open_yard.commit(tr("Change monthly means"), yard, merge="monthly means")
         self._tell()

@@ -8,6 +8,7 @@ from attrs import evolve
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.units import FOOT, System
 from yardplan.window.dialogs.place_field import PlaceField
 from yardplan.window.panels.entry import (
@@ -42,14 +43,16 @@ class NewYardForm(QWidget):
     def __init__(self, units: System, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.units: System = units
-        self.name = TextEntry("Name of the yard", text_reading(optional=False))
-        self.unit_choice = ChoiceEntry("Measure in", UNITS.choices)
-        self.width_entry = TextEntry("Width, left to right", length_reading(*SIDES, units))
-        self.depth_entry = TextEntry("Depth, front to back", length_reading(*SIDES, units))
+        self.name = TextEntry(tr("Name of the yard"), text_reading(optional=False))
+        self.unit_choice = ChoiceEntry(
+            tr("Measure in"), [(value, tr(words)) for value, words in UNITS.choices]
+        )
+        self.width_entry = TextEntry(tr("Width, left to right"), length_reading(*SIDES, units))
+        self.depth_entry = TextEntry(tr("Depth, front to back"), length_reading(*SIDES, units))
         self.place = PlaceField()
         self._typed_in = (self.name, self.width_entry, self.depth_entry)
         self._lay_out()
-        self.name.show_value("My yard")
+        self.name.show_value(tr("My yard"))
         self.unit_choice.show_value(units)
         self._typed = False
         self._offer_sides()
@@ -62,11 +65,11 @@ class NewYardForm(QWidget):
         grid.setHorizontalSpacing(8)
         grid.setColumnStretch(1, 1)
         lines: list[tuple[str, QWidget]] = [
-            ("Name", self.name),
-            ("Measure in", self.unit_choice),
-            ("Width", self.width_entry),
-            ("Depth", self.depth_entry),
-            ("Place", self.place),
+            (tr("Name"), self.name),
+            (tr("Measure in"), self.unit_choice),
+            (tr("Width"), self.width_entry),
+            (tr("Depth"), self.depth_entry),
+            (tr("Place"), self.place),
         ]
         for row, (words, field) in enumerate(lines):
             caption = label(words)

@@ -9,6 +9,7 @@ from attrs import evolve
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialogButtonBox, QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
+from yardplan.language import decimals, later, tr
 from yardplan.plants.own import read_own
 from yardplan.units import System, UnitError, format_length, parse_length
 from yardplan.window.dialogs.box import BesideBox, roomy
@@ -27,10 +28,12 @@ from yardplan.window.panels.site_plans import read_zone
 from yardplan.yard.planting import PlantKey
 
 _SEASONS = ("very early", "early", "early-mid", "mid", "mid-late", "late")
-_YES_NO = (("", "not known"), ("yes", "yes"), ("no", "no"))
+_YES_NO = (("", later("not known")), ("yes", later("yes")), ("no", later("no")))
 _SELF = (
-    ("", "not known"), ("yes", "sets fruit by itself"), ("partly", "better with a partner"),
-    ("no", "needs a partner"),
+    ("", later("not known")),
+    ("yes", later("sets fruit by itself")),
+    ("partly", later("better with a partner")),
+    ("no", later("needs a partner")),
 )
 _BETWEEN = (" to ", "–", "—", "..")
 
@@ -40,16 +43,16 @@ def read_span(typed: str, read: Any) -> list[float] | None:
     text = typed.strip()
     if not text:
         return None
-    for sign in _BETWEEN:
+    for sign in (*_BETWEEN, tr(" to ")):
         text = text.replace(sign, "\0")
     if "\0" not in text and text.count("-") == 1 and not text.startswith("-"):
         text = text.replace("-", "\0")
     parts = [part for part in text.split("\0") if part.strip()]
     if len(parts) not in (1, 2):
-        raise EntryError(f"'{typed}' is not a span: write for example 3 to 4")
+        raise EntryError(tr("'{typed}' is not a span: write for example 3 to 4", typed=typed))
     values = [read(part) for part in parts]
     if values[0] > values[-1]:
-        raise EntryError(f"'{typed}': the smaller figure comes first")
+        raise EntryError(tr("'{typed}': the smaller figure comes first", typed=typed))
     return [values[0], values[-1]]
 
 
@@ -57,9 +60,9 @@ def _plain(typed: str) -> float:
     try:
         value = float(typed.strip().replace(",", "."))
     except ValueError:
-        raise EntryError(f"'{typed.strip()}' is not a number") from None
+        raise EntryError(tr("'{typed}' is not a number", typed=typed.strip())) from None
     if not 0 <= value <= 5000:
-        raise EntryError(f"{value:g} is outside 0 to 5000")
+        raise EntryError(tr("{value} is outside 0 to 5000", value=decimals(f"{value:g}")))
     return value
 
 
@@ -73,12 +76,14 @@ def span_reading(units: System | None) -> Reading:
             raise EntryError(str(error)) from None
 
     def say(value: float) -> str:
-        return format_length(value, units) if units else f"{value:g}"
+        return format_length(value, units) if units else decimals(f"{value:g}")
 
     def show(span: list[float] | None) -> str:
         if span is None:
             return ""
-        return say(span[0]) if span[0] == span[1] else f"{say(span[0])} to {say(span[1])}"
+        return (
+            say(span[0]) if span[0] == span[1] else tr("{low} to {high}", low=say(span[0]), high=say(span[1]))
+        )
 
     return Reading(lambda typed: read_span(typed, length if units else _plain), show)
 
@@ -87,19 +92,24 @@ def _zone_reading() -> Reading:
     return Reading(lambda typed: read_zone(typed) if typed.strip() else None, lambda value: value or "")
 
 
+def _said(choices: tuple[tuple[str, str], ...]) -> tuple[tuple[str, str], ...]:
+    """Choices in the language shown."""
+    return tuple((value, tr(words)) for value, words in choices)
+
+
 class OwnVariety(BesideBox):
     """Add a variety or change one of your own. What you do not know stays empty."""
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
-        self.setWindowTitle("Own varieties")
+        self.setWindowTitle(tr("Own varieties"))
         self.resize(roomy(self, 480, 600))
-        self.which = ChoiceEntry("Variety to edit", ())
+        self.which = ChoiceEntry(tr("Variety to edit"), ())
         self.entries = self._made_entries(open_yard.units)
         self.fault = label("", "fault", wrap=True)
-        self.keep = button("Keep", "main", name="Keep this variety")
-        self.remove = button("Remove", name="Remove this variety from the yard's file")
+        self.keep = button(tr("Keep"), "main", name=tr("Keep this variety"))
+        self.remove = button(tr("Remove"), name=tr("Remove this variety from the yard's file"))
         self._lay_out()
         self.which.entered.connect(self.show_record)
         self.keep.clicked.connect(self.keep_record)
@@ -109,29 +119,31 @@ class OwnVariety(BesideBox):
         self.show_record(None)
 
     def _made_entries(self, units: System) -> dict[str, Entry]:
-        crops = sorted(self._open_yard.catalogue.crops)
-        seasons = (("", "not known"), *((season, season) for season in _SEASONS))
+        crops = self._open_yard.catalogue.crops
+        seasons = (("", tr("not known")), *((season, tr(season)) for season in _SEASONS))
         entries: dict[str, Entry] = {
-            "crop": ChoiceEntry("Kind", [(crop, crop) for crop in crops]),
-            "name": TextEntry("Name", text_reading(optional=False, longest=60)),
-            "self_fruitful": ChoiceEntry("Partner", _SELF),
-            "bloom_season": ChoiceEntry("Bloom", seasons),
-            "harvest_season": TextEntry("Ripens", text_reading(longest=40)),
-            "zone_min": TextEntry("Coldest zone", _zone_reading()),
-            "zone_max": TextEntry("Warmest zone", _zone_reading()),
-            "chill_hours": TextEntry("Winter chill, h", span_reading(None)),
-            "height": TextEntry("Height", span_reading(units)),
-            "spread": TextEntry("Spread", span_reading(units)),
-            "ploidy": TextEntry("Sets of chromosomes", number_reading(1, 8, digits=0, optional=True)),
-            "s_alleles": TextEntry("Pollen alleles", text_reading(longest=40)),
-            "container": ChoiceEntry("In a pot", _YES_NO),
-            "thornless": ChoiceEntry("Thornless", _YES_NO),
-            "note": TextEntry("Note", text_reading()),
-            "source": TextEntry("You know it from", text_reading()),
+            "crop": ChoiceEntry(
+                tr("Kind"), sorted(((crop, tr(crop)) for crop in crops), key=lambda pair: pair[1].casefold())
+            ),
+            "name": TextEntry(tr("Name"), text_reading(optional=False, longest=60)),
+            "self_fruitful": ChoiceEntry(tr("Partner"), _said(_SELF)),
+            "bloom_season": ChoiceEntry(tr("Bloom"), seasons),
+            "harvest_season": TextEntry(tr("Ripens"), text_reading(longest=40)),
+            "zone_min": TextEntry(tr("Coldest zone"), _zone_reading()),
+            "zone_max": TextEntry(tr("Warmest zone"), _zone_reading()),
+            "chill_hours": TextEntry(tr("Winter chill, h"), span_reading(None)),
+            "height": TextEntry(tr("Height"), span_reading(units)),
+            "spread": TextEntry(tr("Spread"), span_reading(units)),
+            "ploidy": TextEntry(tr("Sets of chromosomes"), number_reading(1, 8, digits=0, optional=True)),
+            "s_alleles": TextEntry(tr("Pollen alleles"), text_reading(longest=40)),
+            "container": ChoiceEntry(tr("In a pot"), _said(_YES_NO)),
+            "thornless": ChoiceEntry(tr("Thornless"), _said(_YES_NO)),
+            "note": TextEntry(tr("Note"), text_reading()),
+            "source": TextEntry(tr("You know it from"), text_reading()),
         }
         for entry in entries.values():
             if isinstance(entry, TextEntry):
-                entry.set_placeholder("not known")
+                entry.set_placeholder(tr("not known"))
         return entries
 
     def _lay_out(self) -> None:
@@ -157,14 +169,17 @@ class OwnVariety(BesideBox):
         buttons.rejected.connect(self.reject)
         box = QVBoxLayout(self)
         box.setContentsMargins(14, 12, 14, 12)
-        box.addWidget(label("They travel inside this yard's file.", "muted"))
+        box.addWidget(label(tr("They travel inside this yard's file."), "muted"))
         for part in (scroll, self.fault, buttons):
             box.addWidget(part)
 
     def _fill_which(self) -> None:
         own = self._open_yard.shown_yard.own_cultivars
-        names = [(number, f"{record.get('name')}, {record.get('crop')}") for number, record in enumerate(own)]
-        self.which.set_choices([(None, "a new one"), *names])
+        names = [
+            (number, f"{record.get('name')}, {tr(str(record.get('crop')))}")
+            for number, record in enumerate(own)
+        ]
+        self.which.set_choices([(None, tr("a new one")), *names])
 
     def _yard_changed(self, change: Any) -> None:
         if "own_cultivars" in change.whole:
@@ -199,7 +214,7 @@ class OwnVariety(BesideBox):
         record = self.record()
         faults = [entry.name for entry in self.entries.values() if entry.fault]
         if faults:
-            self.fault.setText(f"To be put right first: {', '.join(faults)}.")
+            self.fault.setText(tr("To be put right first: {fields}.", fields=', '.join(faults)))
             return
         _, wrong = read_own([record], self._open_yard.catalogue.crops)
         if wrong:
@@ -210,7 +225,7 @@ class OwnVariety(BesideBox):
         names = (record["crop"], record["name"])
         kept = tuple(held for held in yard.own_cultivars if (held.get("crop"), held.get("name")) != names)
         self._open_yard.commit(
-            f"Keep variety {record['name']}", evolve(yard, own_cultivars=(*kept, record))
+            tr("Keep variety {name}", name=record['name']), evolve(yard, own_cultivars=(*kept, record))
         )
         self._open_yard.take_in_hand(InHand(plant=PlantKey(*names)))
 
@@ -222,5 +237,5 @@ class OwnVariety(BesideBox):
             own = yard.own_cultivars
             kept = own[:number] + own[number + 1 :]
             name = own[number].get("name")
-            self._open_yard.commit(f"Remove variety {name}", evolve(yard, own_cultivars=kept))
+            self._open_yard.commit(tr("Remove variety {name}", name=name), evolve(yard, own_cultivars=kept))
             self.show_record(None)

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
+from yardplan.language import decimals, tr
 from yardplan.window.panels.days import say_day
 from yardplan.window.panels.parts import Combo, button, label
 
@@ -21,8 +22,8 @@ _OFFERED = 8
 
 def position_words(latitude: float, longitude: float) -> str:
     """`42.44° N, 76.50° W`."""
-    north, east = "N" if latitude >= 0 else "S", "E" if longitude >= 0 else "W"
-    return f"{abs(latitude):.2f}° {north}, {abs(longitude):.2f}° {east}"
+    north, east = tr("N") if latitude >= 0 else tr("S"), tr("E") if longitude >= 0 else tr("W")
+    return f"{decimals(f'{abs(latitude):.2f}')}° {north}, {decimals(f'{abs(longitude):.2f}')}° {east}"
 
 
 def facts_words(facts: PlaceFacts) -> str:
@@ -30,13 +31,24 @@ def facts_words(facts: PlaceFacts) -> str:
     place, frost = facts.place, facts.climate.frost
     parts = [position_words(place.latitude, place.longitude)]
     if facts.zone:
-        parts.append(f"{'about ' if facts.zone_estimated else ''}zone {facts.zone}")
+        words = tr("about zone {zone}", zone=facts.zone) if facts.zone_estimated else (
+            tr("zone {zone}", zone=facts.zone)
+        )
+        parts.append(words)
     if frost.last and frost.first:
-        parts.append(f"last frost about {say_day(frost.last)}, first about {say_day(frost.first)}")
+        parts.append(
+            tr(
+                "last frost about {last}, first about {first}",
+                last=say_day(frost.last),
+                first=say_day(frost.first),
+            )
+        )
     elif frost.kind == "rare":
-        parts.append("frost is rare")
+        parts.append(tr("frost is rare"))
     parts.append(
-        "monthly means found" if facts.climate.means else "no climate station near: type what you know"
+        tr("monthly means found")
+        if facts.climate.means
+        else tr("no climate station near: type what you know")
     )
     return "; ".join(parts)
 
@@ -53,14 +65,14 @@ class PlaceField(QWidget):
         self._looked_up = ""
         self._places: list[Place] = []
         self.line = QLineEdit()
-        self.line.setPlaceholderText("town or ZIP code")
-        self.line.setAccessibleName("Place: town, US ZIP code, or latitude and longitude")
-        self.line.setToolTip("A town, a US ZIP code, or latitude and longitude such as 42.44, -76.50")
+        self.line.setPlaceholderText(tr("town or ZIP code"))
+        self.line.setAccessibleName(tr("Place: town, US ZIP code, or latitude and longitude"))
+        self.line.setToolTip(tr("A town, a US ZIP code, or latitude and longitude such as 42.44, -76.50"))
         self.look_up_button = button(
-            "Look up", tip="Fill in zone, frost dates and temperatures; works offline"
+            tr("Look up"), tip=tr("Fill in zone, frost dates and temperatures; works offline")
         )
         self.choice = Combo()
-        self.choice.setAccessibleName("Places of that name")
+        self.choice.setAccessibleName(tr("Places of that name"))
         self.choice.hide()
         self.summary = label("", "muted", wrap=True)
         self.summary.hide()
@@ -120,7 +132,7 @@ class PlaceField(QWidget):
         from yardplan.places.facts import facts_at
 
         self.facts = facts_at(place)
-        name = place.label or "This position"
+        name = place.label or tr("This position")
         self._say(f"{name}: {facts_words(self.facts)}", "muted")
         self.found.emit(self.facts)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import say_day
 from yardplan.window.panels.entry import TextEntry, day_reading
@@ -21,11 +22,11 @@ class SeenBloom(QWidget):
         self._shown: tuple[tuple[str, str], ...] = ()
         self.list = QVBoxLayout()
         self.list.setSpacing(2)
-        self.plant = PlantEntry("Variety seen in bloom", open_yard.catalogue, optional=True)
-        self.plant.set_placeholder("variety")
-        self.day = TextEntry("Day of full bloom", day_reading())
-        self.day.set_placeholder("full bloom, e.g. 2 May")
-        self.add_button = button("Add", name="Add the bloom day")
+        self.plant = PlantEntry(tr("Variety seen in bloom"), open_yard.catalogue, optional=True)
+        self.plant.set_placeholder(tr("variety"))
+        self.day = TextEntry(tr("Day of full bloom"), day_reading())
+        self.day.set_placeholder(tr("full bloom, e.g. 2 May"))
+        self.add_button = button(tr("Add"), name=tr("Add the bloom day"))
         line = QHBoxLayout()
         line.setSpacing(6)
         line.addWidget(self.plant, 3)
@@ -36,7 +37,9 @@ class SeenBloom(QWidget):
         box.setSpacing(4)
         box.addWidget(
             label(
-                "A day on which you saw most flowers open corrects all other bloom dates.", "muted", wrap=True
+                tr("A day on which you saw most flowers open corrects all other bloom dates."),
+                "muted",
+                wrap=True,
             )
         )
         box.addLayout(self.list)
@@ -63,8 +66,9 @@ class SeenBloom(QWidget):
         line = QHBoxLayout(holder)
         line.setContentsMargins(0, 0, 0, 0)
         crop, _, cultivar = name.partition(":")
-        line.addWidget(label(f"{cultivar or crop}: {say_day(day)}"), 1)
-        away = button("Remove", "link", name=f"Remove the bloom day of {cultivar or crop}")
+        variety = cultivar or tr(crop)
+        line.addWidget(label(f"{variety}: {say_day(day)}"), 1)
+        away = button(tr("Remove"), "link", name=tr("Remove the bloom day of {variety}", variety=variety))
         away.clicked.connect(lambda: self._remove(number))
         line.addWidget(away)
         return holder
@@ -76,16 +80,16 @@ class SeenBloom(QWidget):
         key, day = self.plant.value, self.day.value
         if key is None or day is None:
             missing = self.plant if key is None else self.day
-            missing.show_fault("a variety is needed" if key is None else "a day is needed")
+            missing.show_fault(tr("a variety is needed") if key is None else tr("a day is needed"))
             return
         kept = tuple(pair for pair in self._open_yard.yard.site.observed_bloom if pair[0] != str(key))
-        self._commit(f"Add bloom day of {key.cultivar}", (*kept, (str(key), day)))
+        self._commit(tr("Add bloom day of {variety}", variety=key.cultivar), (*kept, (str(key), day)))
         self.plant.show_value(None)
         self.day.show_value(None)
 
     def _remove(self, number: int) -> None:
         seen = self._open_yard.yard.site.observed_bloom
-        self._commit("Remove a bloom day", seen[:number] + seen[number + 1 :])
+        self._commit(tr("Remove a bloom day"), seen[:number] + seen[number + 1 :])
 
     def _commit(self, text: str, seen: tuple[tuple[str, str], ...]) -> None:
         self._open_yard.commit(text, edits.set_site(self._open_yard.yard, observed_bloom=seen))

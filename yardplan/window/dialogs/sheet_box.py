@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.language import later, tr, tr_n
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import PAPERS, SheetError, usual_paper
 from yardplan.window.dialogs.box import BesideBox, roomy
@@ -27,10 +28,10 @@ from yardplan.window.panels.parts import Check, Combo, button, label
 from yardplan.window.sheet_maker import SheetWish, Stopped, make, sheet_words, write
 
 _SCALES = (
-    ("fit", "best fit"), ("1:50", "1:50"), ("1:100", "1:100"), ("1:200", "1:200"),
-    ("1/4 in", "1/4 in to the foot"), ("1/8 in", "1/8 in to the foot"),
+    ("fit", later("best fit")), ("1:50", "1:50"), ("1:100", "1:100"), ("1:200", "1:200"),
+    ("1/4 in", later("1/4 in to the foot")), ("1/8 in", later("1/8 in to the foot")),
 )
-_FILES = "PDF (*.pdf);;SVG, one file a page (*.svg);;PNG, one file a page (*.png)"
+_FILES = later("PDF (*.pdf);;SVG, one file a page (*.svg);;PNG, one file a page (*.png)")
 _USUAL = ("plan", "schedule", "key")
 _YEARS_AHEAD = 5
 _MOST_PERSONS = 1000.0
@@ -41,7 +42,7 @@ class SheetBox(BesideBox):
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Sheets")
+        self.setWindowTitle(tr("Sheets"))
         self._open_yard = open_yard
         self._stop = False
         #: True once sheets were written or printed.
@@ -49,13 +50,15 @@ class SheetBox(BesideBox):
         self.choices = {name: Check(words) for name, words in sheet_words().items()}
         self.paper, self.scale, self.year = Combo(), Combo(), Combo()
         eaters = number_reading(0.5, _MOST_PERSONS, optional=True)
-        self.persons = TextEntry("People fed from the yard", eaters)
-        self.persons.set_placeholder("not given")
-        self.marks = Check("conflicts and cautions on the plan")
-        self.every, self.none = button("All", "link"), button("None", "link")
-        self.save = button("Save…", tip="PDF, SVG or PNG, true to scale")
-        self.printing = button("Print…", tip="Print at 100 percent: the bar on the plan must measure 100 mm")
-        self.cancel = button("Stop", name="Stop making sheets")
+        self.persons = TextEntry(tr("People fed from the yard"), eaters)
+        self.persons.set_placeholder(tr("not given"))
+        self.marks = Check(tr("conflicts and cautions on the plan"))
+        self.every, self.none = button(tr("All"), "link"), button(tr("None"), "link")
+        self.save = button(tr("Save…"), tip=tr("PDF, SVG or PNG, true to scale"))
+        self.printing = button(
+            tr("Print…"), tip=tr("Print at 100 percent: the bar on the plan must measure 100 mm")
+        )
+        self.cancel = button(tr("Stop"), name=tr("Stop making sheets"))
         self.bar = QProgressBar()
         self.said = label("", "muted", wrap=True)
         self._fill()
@@ -70,15 +73,19 @@ class SheetBox(BesideBox):
             self.paper.addItem(name, name)
         self.paper.setCurrentText(usual_paper(self._open_yard.units).name)
         for typed, words in _SCALES:
-            self.scale.addItem(words, typed)
+            self.scale.addItem(tr(words), typed)
         this = dt.date.today().year
         for year in range(this, this + _YEARS_AHEAD):
             self.year.addItem(str(year), year)
-        names = ((self.paper, "Paper"), (self.scale, "Scale"), (self.year, "Year of care and harvest"))
+        names = (
+            (self.paper, tr("Paper")),
+            (self.scale, tr("Scale")),
+            (self.year, tr("Year of care and harvest")),
+        )
         for part, name in names:
             part.setAccessibleName(name)
         self.bar.setRange(0, 100)
-        self.bar.setAccessibleName("How far the sheets are")
+        self.bar.setAccessibleName(tr("How far the sheets are"))
 
     def _lay_out(self) -> None:
         grid, foot, links = QGridLayout(), QHBoxLayout(), QHBoxLayout()
@@ -89,8 +96,10 @@ class SheetBox(BesideBox):
         links.addStretch()
         fields = QGridLayout()
         rows: tuple[tuple[str, QWidget], ...] = (
-            ("Paper", self.paper), ("Scale of the plan", self.scale), ("Care and harvest of", self.year),
-            ("People fed from the yard", self.persons),
+            (tr("Paper"), self.paper),
+            (tr("Scale of the plan"), self.scale),
+            (tr("Care and harvest of"), self.year),
+            (tr("People fed from the yard"), self.persons),
         )
         for number, (words, part) in enumerate(rows):
             fields.addWidget(label(words, "muted"), number, 0)
@@ -144,7 +153,7 @@ class SheetBox(BesideBox):
 
     def _ask_file(self) -> None:
         name = f"{self._open_yard.shown_yard.site.name}.pdf"
-        path, kind = QFileDialog.getSaveFileName(self, "Save sheets", name, _FILES)
+        path, kind = QFileDialog.getSaveFileName(self, tr("Save sheets"), name, tr(_FILES))
         if path:
             ending = "." + kind.rpartition("*.")[2].rstrip(")") if kind else ".pdf"
             self.save_to(Path(path) if Path(path).suffix else Path(path).with_suffix(ending))
@@ -154,7 +163,12 @@ class SheetBox(BesideBox):
 
         def finish(document: Document) -> str:
             paths = write(document, path, self._told)
-            return f"Written: {paths[0].name}" + (f" and {len(paths) - 1} more" if len(paths) > 1 else "")
+            if len(paths) == 1:
+                return tr("Written: {name}", name=paths[0].name)
+            return tr_n(
+                "Written: {name} and {n} more", "Written: {name} and {n} more", len(paths) - 1,
+                name=paths[0].name,
+            )
 
         self._run(finish)
 
@@ -175,7 +189,10 @@ class SheetBox(BesideBox):
 
         def finish(document: Document) -> str:
             print_document(document, printer, self._told)
-            return f"Sent to the printer: {len(document.pages)} pages. Print at 100 percent, not to fit."
+            return tr_n(
+                "Sent to the printer: {n} page. Print at 100 percent, not to fit.",
+                "Sent to the printer: {n} pages. Print at 100 percent, not to fit.", len(document.pages),
+            )
 
         self._run(finish)
 
@@ -188,9 +205,9 @@ class SheetBox(BesideBox):
             said = finish(make(self._open_yard, self.wish, self._told))
             self.made = True
         except Stopped:
-            said = "Stopped: nothing more was written."
+            said = tr("Stopped: nothing more was written.")
         except SheetError as error:
-            said = f"No sheets were made: {error}"
+            said = tr("No sheets were made: {fault}", fault=error)
         finally:
             self._busy(False)
         self.said.setText(said)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.language import thousands, tr, tr_n
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, text_reading
@@ -29,12 +30,12 @@ class ShoppingBox(BesideBox):
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Shopping list")
+        self.setWindowTitle(tr("Shopping list"))
         self._open_yard = open_yard
         self.rows = ShoppingRows(open_yard, self)
         self.table = QTableView()
         self.table.setModel(self.rows)
-        self.table.setAccessibleName("What to buy")
+        self.table.setAccessibleName(tr("What to buy"))
         self.table.verticalHeader().hide()
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setEditTriggers(
@@ -45,12 +46,12 @@ class ShoppingBox(BesideBox):
         head.setSectionResizeMode(ITEM, QHeaderView.ResizeMode.Stretch)
         for column in (QUANTITY, PRICE, COST):
             head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
-        self.currency = TextEntry("Currency", text_reading(longest=_LONGEST_CURRENCY))
-        self.currency.set_placeholder("currency")
+        self.currency = TextEntry(tr("Currency"), text_reading(longest=_LONGEST_CURRENCY))
+        self.currency.set_placeholder(tr("currency"))
         self.total = label("", "heading")
         self.fault = label("", "fault", wrap=True)
         self.note = label("", "muted", wrap=True)
-        self.to_file = button("Save as CSV…", tip="A table for a spreadsheet")
+        self.to_file = button(tr("Save as CSV…"), tip=tr("A table for a spreadsheet"))
         self._lay_out()
         self.rows.modelReset.connect(self._show)
         self.rows.dataChanged.connect(lambda *_: self._show())
@@ -61,7 +62,7 @@ class ShoppingBox(BesideBox):
 
     def _lay_out(self) -> None:
         foot = QHBoxLayout()
-        foot.addWidget(label("Prices in", "muted"))
+        foot.addWidget(label(tr("Prices in"), "muted"))
         foot.addWidget(self.currency)
         foot.addWidget(self.total)
         foot.addStretch()
@@ -69,7 +70,7 @@ class ShoppingBox(BesideBox):
         box = QVBoxLayout(self)
         box.setSpacing(6)
         box.addWidget(label(
-            "Quantities are estimates to buy by. Prices are your own: click a price and type.", "muted",
+            tr("Quantities are estimates to buy by. Prices are your own: click a price and type."), "muted",
             wrap=True,
         ))
         box.addWidget(self.table, 1)
@@ -91,10 +92,13 @@ class ShoppingBox(BesideBox):
         bill = self.rows.bill
         self.currency.show_value(bill.currency)
         if bill.total is None:
-            self.total.setText("no prices yet" if bill.items else "nothing to buy")
+            self.total.setText(tr("no prices yet") if bill.items else tr("nothing to buy"))
         else:
-            left_out = f", {bill.unpriced} lines without a price" if bill.unpriced else ""
-            self.total.setText(f"Total {bill.currency} {bill.total:,.2f}{left_out}".replace("  ", " "))
+            total = f"{bill.currency} {thousands(bill.total, 2)}".strip()
+            self.total.setText(tr_n(
+                "Total {total}, {n} line without a price", "Total {total}, {n} lines without a price",
+                bill.unpriced, total=total,
+            ) if bill.unpriced else tr("Total {total}", total=total))
         here = self.table.currentIndex()
         known = here.isValid() and here.row() < len(bill.items)
         self.note.setText(bill.items[here.row()].note if known else "")
@@ -102,8 +106,8 @@ class ShoppingBox(BesideBox):
         self.fault.setVisible(bool(self.rows.fault))
 
     def _ask_file(self) -> None:
-        name = f"{self._open_yard.shown_yard.site.name} shopping.csv"
-        path, _ = QFileDialog.getSaveFileName(self, "Save as CSV", name, "CSV (*.csv)")
+        name = tr("{yard} shopping.csv", yard=self._open_yard.shown_yard.site.name)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save as CSV"), name, "CSV (*.csv)")
         if path:
             self.write_csv(Path(path))
 
@@ -112,6 +116,6 @@ class ShoppingBox(BesideBox):
         try:
             path.write_bytes(self.rows.bill.csv().encode("utf-8-sig"))
         except OSError as error:
-            self.note.setText(f"The list was not written: {error.strerror or error}")
+            self.note.setText(tr("The list was not written: {fault}", fault=error.strerror or error))
             return
-        self.note.setText(f"Written: {path.name}")
+        self.note.setText(tr("Written: {name}", name=path.name))

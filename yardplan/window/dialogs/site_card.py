@@ -54,13 +54,13 @@ _FACT_WORDS = {
 }
 #: Typed facts that need no word on where they came from.
 _PLAIN = ("name", "units")
-_TYPED = "typed in"
+_TYPED = later("typed in")
 
 
 def origin_words(site: Site) -> list[str]:
     """Where each looked-up fact came from, a line each; what was typed in comes last in one line."""
     told = [origin for origin in site.origins if origin.fact not in _PLAIN]
-    said = [f"{_fact_words(origin.fact)}: {origin.text}" for origin in told if origin.text != _TYPED]
+    said = [f"{_fact_words(origin.fact)}: {tr(origin.text)}" for origin in told if origin.text != _TYPED]
     typed = [_fact_words(origin.fact) for origin in told if origin.text == _TYPED]
     return said + ([tr("Typed in: {facts}", facts=", ".join(typed))] if typed else [])
 
@@ -75,11 +75,11 @@ class SiteCard(BesideBox):
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
-        self.setWindowTitle("Site card")
+        self.setWindowTitle(tr("Site card"))
         self.resize(roomy(self, 620, 680))
         self.place = PlaceField()
         self.take_button = button(
-            "Use these facts", tip="Fill zone, frost days and monthly means in from this place"
+            tr("Use these facts"), tip=tr("Fill zone, frost days and monthly means in from this place")
         )
         self.take_button.setEnabled(False)
         self.grids = [FieldGrid(open_yard) for _ in GROUPS]
@@ -102,7 +102,7 @@ class SiteCard(BesideBox):
         box = QVBoxLayout(inside)
         box.setContentsMargins(4, 4, 10, 4)
         box.setSpacing(6)
-        box.addWidget(label("Look the place up", "heading"))
+        box.addWidget(label(tr("Look the place up"), "heading"))
         line = QHBoxLayout()
         line.addWidget(self.place, 1)
         line.addWidget(self.take_button, 0, Qt.AlignmentFlag.AlignTop)
@@ -110,19 +110,19 @@ class SiteCard(BesideBox):
         below: dict[str, list[QWidget]] = {
             "Winter and frost": [
                 self.meaning,
-                label("Monthly mean temperatures", "heading"),
+                label(tr("Monthly mean temperatures"), "heading"),
                 self.months,
-                label("Bloom seen here", "heading"),
+                label(tr("Bloom seen here"), "heading"),
                 self.seen,
             ],
         }
         for (title, _plans), grid in zip(GROUPS, self.grids, strict=True):
             box.addSpacing(6)
-            for part in (label(title, "heading"), grid, *below.get(title, [])):
+            for part in (label(tr(title), "heading"), grid, *below.get(title, [])):
                 box.addWidget(part)
         box.addSpacing(6)
         box.addWidget(self.missing)
-        box.addWidget(label("Where the facts come from", "heading"))
+        box.addWidget(label(tr("Where the facts come from"), "heading"))
         box.addWidget(self.origins)
         box.addStretch(1)
         scroll = QScrollArea()
@@ -147,11 +147,13 @@ class SiteCard(BesideBox):
         missing = missing_words(site)
         self.missing.setText("\n".join([tr("Worth finding out:"), *missing]) if missing else "")
         self.missing.setVisible(bool(missing))
-        self.origins.setText("\n".join(origin_words(site)) or "Nothing was looked up yet.")
+        self.origins.setText("\n".join(origin_words(site)) or tr("Nothing was looked up yet."))
 
     def take_facts(self) -> None:
         """Fill in what the place's look-up found, as one undo step."""
         facts: PlaceFacts | None = self.place.facts
         if facts is not None:
             yard = edits.set_site(self._open_yard.yard, **to_site_fields(facts))
-            self._open_yard.commit(f"Look up {facts.place.label or 'the place'}", yard)
+            place = facts.place.label
+            text = tr("Look up {place}", place=place) if place else tr("Look up the place")
+            self._open_yard.commit(text, yard)

@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QLocale, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
+from yardplan.language import tr, tr_n
 from yardplan.shipped import folder
 from yardplan.units import System
 from yardplan.window.dialogs.new_yard import NewYardForm
@@ -46,7 +47,7 @@ def sample_of(path: Path) -> Sample:
         place, name = str(site.get("place", "")), str(site["name"])
     except (OSError, ValueError, LookupError, TypeError, AttributeError):
         return Sample(path, path.stem.replace("_", " "), "")
-    parts = [place, f"{plants} plantings" if plants != 1 else "1 planting"]
+    parts = [place, tr_n("{n} planting", "{n} plantings", plants)]
     return Sample(path, name, ", ".join(part for part in parts if part))
 
 
@@ -73,15 +74,15 @@ class StartPanel(QFrame):
         self._open_yard = open_yard
         self._put_away = False
         self.setObjectName("start")
-        self.setAccessibleName("Begin: a new yard, a sample, or a file")
+        self.setAccessibleName(tr("Begin: a new yard, a sample, or a file"))
         self.form = NewYardForm(usual_units())
-        self.begin = button("Begin", "main", name="Begin the new yard")
+        self.begin = button(tr("Begin"), "main", name=tr("Begin the new yard"))
         self.sample_buttons = [self._file_button(s.path, s.name, s.words) for s in samples()]
         self.recent_buttons = [
             self._file_button(path, path.name, str(path.parent)) for path in recent[:_RECENT]
         ]
-        self.open_button = button("Open a file…", name="Open a yard file")
-        self.draw_button = button("Draw on the empty sheet", "link", tip="Close this panel (Esc)")
+        self.open_button = button(tr("Open a file…"), name=tr("Open a yard file"))
+        self.draw_button = button(tr("Draw on the empty sheet"), "link", tip=tr("Close this panel (Esc)"))
         self._lay_out()
         self.begin.clicked.connect(self._begin)
         self.open_button.clicked.connect(self.open_wanted)
@@ -94,7 +95,13 @@ class StartPanel(QFrame):
         self.refresh()
 
     def _file_button(self, path: Path, name: str, words: str) -> QWidget:
-        made = button(name, "link", name=f"Open {name}, {words}" if words else f"Open {name}")
+        made = button(
+            name,
+            "link",
+            name=tr("Open {name}, {words}", name=name, words=words)
+            if words
+            else tr("Open {name}", name=name),
+        )
         made.clicked.connect(lambda: self.file_chosen.emit(path))
         line = QWidget()
         box = QVBoxLayout(line)
@@ -111,7 +118,7 @@ class StartPanel(QFrame):
         left, right = QVBoxLayout(), QVBoxLayout()
         for column in (left, right):
             column.setSpacing(8)
-        left.addWidget(label("A new yard", "heading"))
+        left.addWidget(label(tr("A new yard"), "heading"))
         left.addWidget(self.form)
         left.addStretch(1)
         line = QHBoxLayout()
@@ -119,11 +126,11 @@ class StartPanel(QFrame):
         line.addWidget(self.draw_button)
         line.addStretch()
         left.addLayout(line)
-        right.addWidget(label("Samples to look at", "heading"))
+        right.addWidget(label(tr("Samples to look at"), "heading"))
         for each in self.sample_buttons:
             right.addWidget(each)
         if self.recent_buttons:
-            right.addWidget(label("Lately open", "heading"))
+            right.addWidget(label(tr("Lately open"), "heading"))
             for each in self.recent_buttons:
                 right.addWidget(each)
         right.addStretch(1)
@@ -135,7 +142,7 @@ class StartPanel(QFrame):
         box = QVBoxLayout(self)
         box.setContentsMargins(24, 18, 24, 18)
         box.setSpacing(12)
-        box.addWidget(label("Plan your yard", "title"))
+        box.addWidget(label(tr("Plan your yard"), "title"))
         box.addLayout(columns)
         self.setMinimumWidth(scaled(620))
 
