@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -11,6 +12,7 @@ import pytest
 from support.builders import plant, yard_of
 
 from yardplan.files.writing import save
+from yardplan.yard.planting import Container
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
 
@@ -93,11 +95,12 @@ def test_a_file_that_is_no_yard_is_an_error_of_one_line(tmp_path: Path, content:
 
 @pytest.fixture
 def sour(tmp_path: Path) -> Path:
-    site = Site(name="Sour", latitude=42.0, zone="5b", soil=Soil(ph=6.5, texture="loam"), units="imperial")
+    soil = Soil(ph=6.5, texture="clay", drainage="good")
+    site = Site(name="Sour", latitude=42.0, zone="5b", soil=soil, units="imperial", last_frost="05-15")
     return _saved(
         tmp_path / "sour.yard",
         yard_of(
-            plant("B1", "northern highbush blueberry:Patriot", (15, 10)),
+            plant("B1", "northern highbush blueberry:Patriot", (15, 10), planted=2028),
             plant("A1", "apple:Liberty", (8, 10)), site=site,
         ),
     )
@@ -107,17 +110,46 @@ def test_soil_amounts_as_a_table(sour: Path):
     done = run("soil", str(sour))
     assert (done.returncode, done.stderr) == (0, "")
     assert "Patriot (B1): pH 6.5, wants 4.5 to 5.5" in done.stdout
-    assert "elemental sulfur" in done.stdout
+    # Both weights stand together, the reader's own first; the dressings follow with a test between.
+    said = " ".join(done.stdout.split())
+    assert re.search(r"\d lb \([\d. to]+ kg\) of elemental sulfur on [\d.]+ sq ft \([\d.]+ m²\)", said)
+    assert "In this order:" in said
+    assert "by 16 May 2027 (12 months before planting): Work in elemental sulfur:" in said
+    assert said.index("Work in elemental") < said.index("Test again before the next dressing for")
     assert "Liberty (A1): pH 6.5, wants 6.0 to 7.0: the soil suits" in done.stdout
 
 
 def test_soil_amounts_as_json(sour: Path):
     done = run("soil", str(sour), "--json")
-    first, second = json.loads(done.stdout)["soil"]
+    told = json.loads(done.stdout)
+    first, second = told["soil"]
     assert (first["thing"], first["what"], first["material"]) == ("B1", "acidify", "elemental sulfur")
     assert 0 < first["kg"]["low"] <= first["kg"]["high"]
     assert sum(d["kg"]["high"] for d in first["dressings"]) == pytest.approx(first["kg"]["high"])
+    assert first["lb"]["low"] == pytest.approx(first["kg"]["low"] / 0.45359237)
     assert (second["what"], second["kg"]) == ("fits", None)
+    steps = [step for step in told["steps"] if "B1" in step["things"]]
+    assert [step["step"] for step in steps] == ["sulfur", "retest", "sulfur"]
+    assert [step["date"] for step in steps] == sorted(step["date"] for step in steps)
+    assert sum(step["kg"]["high"] for step in steps if step["kg"]) == pytest.approx(first["kg"]["high"])
+
+
+def test_soil_that_cannot_be_mended_gets_a_bed_or_a_container_with_its_fill(tmp_path: Path):
+    site = Site(name="Chalk", latitude=42.0, zone="5b", soil=Soil(ph=7.9, lime=True, texture="loam"))
+    path = _saved(tmp_path / "chalk.yard", yard_of(
+        plant("B1", "northern highbush blueberry:Patriot", (15, 10)),
+        plant("B2", "northern highbush blueberry:Patriot", (20, 10), container="K1"), site=site,
+        containers=(Container(id="K1", place=(20, 10), volume=60.0, soil=Soil(ph=7.2)),),
+    ))
+    said = " ".join(run("soil", str(path)).stdout.split())
+    assert "(B1): pH 7.9, wants 4.5 to 5.5: this ground cannot be made acid. Build a raised bed" in said
+    assert "of fill, half peat, half composted pine bark or acid potting mix; or use a container from" in said
+    assert "(B2): pH 7.2, wants 4.5 to 5.5: fill the container anew with 60 L (16 gal) of a mix" in said
+    ground, pot = json.loads(run("soil", str(path), "--json").stdout)["soil"]
+    bed = ground["instead"]
+    assert bed["fill_litres"] == pytest.approx(1000 * bed["bed_area_m2"] * bed["bed_depth_m"])
+    assert bed["container_litres"] == pytest.approx(5 * 3.785411784)
+    assert (pot["what"], pot["refill_litres"], pot["kg"]) == ("refill", 60.0, None)
 
 
 def test_soil_of_a_missing_file(tmp_path: Path):

@@ -12,7 +12,7 @@ from yardplan.care.measures import said
 from yardplan.care.season import Season, bloom_for
 from yardplan.care.tables import rows_of
 from yardplan.care.things import care_things
-from yardplan.checks.soil_plan import SoilPlan, soil_plans
+from yardplan.checks.soil_plan import SoilPlan, instead_of, soil_plans
 from yardplan.checks.soil_tables import Spread
 from yardplan.checks.survey import Survey
 from yardplan.units import System, format_area, format_length, format_volume, format_weight
@@ -124,7 +124,9 @@ def _steps(survey: Survey, group: Sequence[SoilPlan], planting: dt.date | None) 
     if plan.rooting.home == "container":
         yield _step("repot", group, planting)
     elif plan.way == "bed":
-        yield _bed(survey, group, planting)
+        # Kinds that only suffer in limy ground are not given a bed each: the check says what else helps.
+        if instead_of(plan, survey.rules) is not None:
+            yield _bed(survey, group, planting)
     else:
         yield from _dressings(group, planting, "sulfur" if plan.way == "acidify" else "lime")
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
-from yardplan.checks.soil_plan import Rooting, SoilPlan, acid_loving, limy, soil_plans
+from yardplan.checks.soil_plan import Rooting, SoilPlan, acid_loving, instead_of, limy, soil_plans
 from yardplan.checks.survey import Survey
 from yardplan.yard.ground import Outline
 
@@ -75,14 +75,13 @@ def _bed(survey: Survey, plan: SoilPlan) -> Finding:
     """Ground that cannot be made acid: the bed or container that would do, with its size and fill."""
     rooting, value = plan.rooting, survey.rules.value
     free_lime = limy(rooting.soil, survey.rules)
-    if not is_conflict(plan):
+    instead = instead_of(plan, survey.rules)
+    if instead is None:
         weight = Weight.CAUTION if plan.gap > value("ph-far") else Weight.ADVICE
         return _made(survey, plan, "limy", weight, "ph-limy", {"gap": Figure(plan.gap, "ph")})
-    depth = value("raised-bed-depth")
-    area = max(rooting.area, value("raised-bed-width") ** 2)
     shown = {
-        "depth": Figure(depth, "length"), "area": Figure(area, "area"),
-        "fill": Figure(area * depth * 1000.0, "volume"),
+        "depth": Figure(instead.depth, "length"), "area": Figure(instead.area, "area"),
+        "fill": Figure(instead.fill, "volume"),
         "pot": survey.rules.figure("container-blueberry"),
     }
     kind = "needs_bed_lime" if free_lime else "needs_bed"

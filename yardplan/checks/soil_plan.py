@@ -206,6 +206,30 @@ def _too_acid(rooting: Rooting, ph: float, wanted: tuple[float, float], rules: R
     )
 
 
+@frozen(kw_only=True)
+class Instead:
+    """What does where ground is not worth making acid: a raised bed or a container, with its fill.
+
+    `area` m2 and `depth` m of the bed, `fill` litres; `pot` least litres of a container.
+    """
+
+    area: float
+    depth: float
+    fill: float
+    pot: float
+
+
+def instead_of(plan: SoilPlan, rules: Rules) -> Instead | None:
+    """The bed or container for a plant that needs acid soil and will not get it from this ground."""
+    if plan.way != "bed" or plan.rooting.home == "container" or not acid_loving(plan.rooting.crop):
+        return None
+    depth = rules.value("raised-bed-depth")
+    area = max(plan.rooting.area, rules.value("raised-bed-width") ** 2)
+    return Instead(
+        area=area, depth=depth, fill=area * depth * 1000.0, pot=rules.value("container-blueberry")
+    )
+
+
 def soil_plans(survey: Survey) -> list[SoilPlan]:
     """What the soil of every planted thing needs, in the yard's order."""
     return [plan_for(rooting, survey.rules) for rooting in rootings(survey)]
