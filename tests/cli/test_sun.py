@@ -68,6 +68,7 @@ def test_a_date_adds_its_hours_and_the_suns_rise(file: str, capsys: pytest.Captu
 def test_a_table_for_people(file: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["sun", file, "--date", "2026-06-21"]) == 0
     out = capsys.readouterr().out
+    assert "hours of direct sun a day, 1 April to 30 September" in out
     assert "sunrise" in out
     assert "Liberty (A1)" in out
     assert "h Enterprise (A2)" in out

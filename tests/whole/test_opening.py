@@ -39,6 +39,15 @@ def test_without_a_screen_it_says_so_in_one_line_and_prints_the_check() -> None:
     assert re.search(r"^conflict .*spacing", done.stdout, re.M)
 
 
+def test_a_file_that_is_no_yard_is_one_line_and_nothing_else(tmp_path: Path) -> None:
+    bad = tmp_path / "bad.yard"
+    bad.write_text("{", encoding="utf-8")
+    done = start(str(bad))
+    assert (done.returncode, done.stdout) == (2, "")
+    assert len(done.stderr.splitlines()) == 1
+    assert "bad.yard" in done.stderr
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [

@@ -109,7 +109,11 @@ def _tally(number: int, weight: Weight) -> str:
 
 def run(args: argparse.Namespace) -> int:
     """Check the yard: 0 without conflicts, 1 with. Raises CommandError."""
-    yard = yard_in(args.file)
+    return report(yard_in(args.file), args)
+
+
+def report(yard: Yard, args: argparse.Namespace) -> int:
+    """Print what the checks find in a yard: 0 without conflicts, 1 with. Raises CommandError."""
     survey = surveyed(yard, year_of(args.year))
     found = findings(survey)
     system: System = args.units or yard.site.units

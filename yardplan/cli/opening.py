@@ -57,10 +57,12 @@ def _without_display(path: Path | None) -> int:
     """No screen: one line says so, then the yard's check as a table."""
     if path is None:
         raise CommandError("no display was found, so no window can open; try: yardplan check FILE")
-    print("No display was found, so no window can open; here is this yard's check.", file=sys.stderr)
     import argparse
 
     check = import_module("yardplan.cli.check")
+    # A file that cannot be read is the one thing to say.
+    yard = check.yard_in(str(path))
+    print("No display was found, so no window can open; here is this yard's check.", file=sys.stderr)
     parser = argparse.ArgumentParser(prog="yardplan")
     check.add_parser(parser.add_subparsers(dest="command"))
-    return int(check.run(parser.parse_args(["check", str(path)])))
+    return int(check.report(yard, parser.parse_args(["check", str(path)])))

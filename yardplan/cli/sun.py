@@ -123,11 +123,18 @@ def _table_row(light: PlantLight, on_day: PlantLight | None, names: dict[str, st
     return [*row, ", ".join(taken) or "nothing"]
 
 
+def _day_words(date_text: str) -> str:
+    """`1 April` from `04-01`."""
+    month, day = date_text.split("-")
+    return f"{int(day)} {_MONTHS[int(month)]}"
+
+
 def _print(
     yard: Yard, scene: Scene, report: LightReport, on_day: LightReport | None, day: date | None
 ) -> None:
     size = "at full size" if report.year is None else f"in year {report.year}"
-    print(f"{yard.site.name}, {size}: hours of direct sun a day, {report.season[0]} to {report.season[1]}; "
+    print(f"{yard.site.name}, {size}: hours of direct sun a day, {_day_words(report.season[0])} to "
+          f"{_day_words(report.season[1])}; "
           f"an open place has {report.open_hours:.1f}")
     if day is not None:
         print(_day_text(scene, day))
