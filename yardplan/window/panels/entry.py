@@ -10,6 +10,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
 
+from yardplan.language import decimals, later, tr
 from yardplan.units import System, UnitError, format_length, parse_length
 from yardplan.window.panels.days import DayError, read_day, say_day
 from yardplan.window.panels.parts import Check, Combo, label
@@ -21,7 +22,7 @@ class _Mixed:
 
 
 MIXED: Final = _Mixed()
-_SEVERAL = "several values"
+_SEVERAL = later("several values")
 
 
 class EntryError(ValueError):
@@ -119,7 +120,7 @@ class TextEntry(Entry):
     def set_placeholder(self, text: str) -> None:
         """What the empty field stands for."""
         self._empty = text
-        self.line.setPlaceholderText(_SEVERAL if self._value is MIXED else text)
+        self.line.setPlaceholderText(tr(_SEVERAL) if self._value is MIXED else text)
 
     def set_reading(self, reading: Reading) -> None:
         """Read and show differently from now on (other units)."""
@@ -139,7 +140,7 @@ class TextEntry(Entry):
     def show_value(self, value: Any) -> None:
         self._value = value
         self.line.setText("" if value is MIXED else self._reading.show(value))
-        self.line.setPlaceholderText(_SEVERAL if value is MIXED else self._empty)
+        self.line.setPlaceholderText(tr(_SEVERAL) if value is MIXED else self._empty)
         self.line.setCursorPosition(0)
         self.show_fault("")
         self._show_echo("")
@@ -206,7 +207,7 @@ class ParagraphEntry(Entry):
 
     def show_value(self, value: Any) -> None:
         self.text.setPlainText("" if value is MIXED else str(value))
-        self.text.setPlaceholderText(_SEVERAL if value is MIXED else "")
+        self.text.setPlaceholderText(tr(_SEVERAL) if value is MIXED else "")
         self.text.document().setModified(False)
 
     def eventFilter(self, watched: Any, event: QEvent) -> bool:
@@ -237,7 +238,7 @@ class ChoiceEntry(Entry):
         if value is not MIXED and value not in self._values:
             self._values.append(value)
             self.combo.addItem(str(value))
-        self.combo.setPlaceholderText(_SEVERAL if value is MIXED else "")
+        self.combo.setPlaceholderText(tr(_SEVERAL) if value is MIXED else "")
         self.combo.setCurrentIndex(-1 if value is MIXED else self._values.index(value))
 
     @property
@@ -279,7 +280,7 @@ def _or_none(read: Callable[[str], Any], optional: bool) -> Callable[[str], Any]
         if not typed.strip():
             if optional:
                 return None
-            raise EntryError("a value is needed here")
+            raise EntryError(tr("a value is needed here"))
         return read(typed)
 
     return reader
@@ -288,7 +289,9 @@ def _or_none(read: Callable[[str], Any], optional: bool) -> Callable[[str], Any]
 def within(value: float, low: float, high: float, say: Callable[[float], str]) -> float:
     """The value, or EntryError with the allowed range."""
     if not low <= value <= high:
-        raise EntryError(f"{say(value)} is outside {say(low)} to {say(high)}")
+        raise EntryError(
+            tr("{value} is outside {low} to {high}", value=say(value), low=say(low), high=say(high))
+        )
     return value
 
 
@@ -320,14 +323,14 @@ def number_reading(
 
     def say(value: float) -> str:
         shown = f"{value * factor:.{digits}f}"
-        return (shown.rstrip("0").rstrip(".") if "." in shown else shown) + behind
+        return decimals(shown.rstrip("0").rstrip(".") if "." in shown else shown) + behind
 
     def read(typed: str) -> float:
         text = typed.strip().removesuffix(unit).strip().replace(",", ".").replace("−", "-")
         try:
             value = float(text) / factor
         except ValueError:
-            raise EntryError(f"'{typed}' is not a number") from None
+            raise EntryError(tr("'{typed}' is not a number", typed=typed)) from None
         value = within(value, low, high, say)
         return int(value) if digits == 0 and factor == 1.0 else value
 
@@ -342,9 +345,9 @@ def text_reading(*, optional: bool = True, longest: int = 200, empty: str | None
         if not text and optional:
             return empty
         if not text:
-            raise EntryError("a name is needed here")
+            raise EntryError(tr("a name is needed here"))
         if len(text) > longest:
-            raise EntryError(f"{len(text)} characters are too many: {longest} at most")
+            raise EntryError(tr("{n} characters are too many: {most} at most", n=len(text), most=longest))
         return text
 
     return Reading(read, lambda value: "" if value is None else str(value))

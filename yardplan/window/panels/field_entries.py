@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QCompleter
 
 from yardplan.checks.rules import Rules
+from yardplan.language import tr
 from yardplan.plants.catalogue import Catalogue
 from yardplan.units import US_GALLON, System
 from yardplan.window.panels import history_entry
@@ -35,7 +36,7 @@ from yardplan.yard.yard import Thing, Yard
 
 def plant_words(key: PlantKey) -> str:
     """A variety as read and typed: `Liberty, apple`."""
-    return f"{key.cultivar}, {key.crop}"
+    return f"{key.cultivar}, {tr(key.crop)}"
 
 
 def plant_reading(catalogue: Catalogue, *, optional: bool = False) -> Reading:
@@ -49,12 +50,15 @@ def plant_reading(catalogue: Catalogue, *, optional: bool = False) -> Reading:
         wanted = name if name else crop
         kind = crop if name else ""
         named = [k for k in catalogue.cultivars if k.cultivar.lower() == wanted]
-        found = [key for key in named if not kind or key.crop.lower() == kind]
+        found = [key for key in named if not kind or kind in (key.crop.lower(), tr(key.crop).lower())]
         if len(found) == 1:
             return found[0]
         if found:
-            raise EntryError(f"several kinds have a {text}: write for example '{plant_words(found[0])}'")
-        raise EntryError(f"the catalogue has no '{text}'")
+            raise EntryError(tr(
+                "several kinds have a {name}: write for example '{example}'",
+                name=text, example=plant_words(found[0]),
+            ))
+        raise EntryError(tr("the catalogue has no '{name}'", name=text))
 
     shared = Counter(key.cultivar for key in catalogue.cultivars)
 
@@ -101,12 +105,25 @@ class PlantEntry(TextEntry):
         self._finished()
 
 
+def tree_reading(kinds: Iterable[str]) -> Reading:
+    """The kind of a tree, typed in the language shown or in that of the file; others stay as typed."""
+    by_name = {tr(kind).casefold(): kind for kind in kinds}
+    plain = text_reading(optional=False)
+
+    def read(typed: str) -> str:
+        text = str(plain.read(typed))
+        return by_name.get(text.casefold(), text)
+
+    return Reading(read, lambda value: "" if value is None else tr(str(value)))
+
+
 class TreeEntry(TextEntry):
     """The kind of a standing tree; the kinds whose size and shade are known are offered while typing."""
 
     def __init__(self, name: str, catalogue: Catalogue) -> None:
-        super().__init__(name, text_reading(optional=False))
-        completer = QCompleter(sorted({*catalogue.tree_kinds, *catalogue.crops}), self)
+        kinds = {*catalogue.tree_kinds, *catalogue.crops}
+        super().__init__(name, tree_reading(kinds))
+        completer = QCompleter(sorted(tr(kind) for kind in kinds), self)
         completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         completer.setFilterMode(Qt.MatchFlag.MatchContains)
         completer.activated.connect(self._offered)
@@ -114,7 +131,7 @@ class TreeEntry(TextEntry):
 
     def _edited(self, text: str) -> None:
         """Half a name is not tried on the plan."""
-        self.show_fault("" if text.strip() else "a kind is needed here")
+        self.show_fault("" if text.strip() else tr("a kind is needed here"))
 
     def _offered(self, text: str) -> None:
         self.line.setText(text)
@@ -128,20 +145,23 @@ def _crop_choices(things: Iterable[Thing], catalogue: Catalogue, sort: str) -> C
     crops = {key.crop for key in keys if key is not None}
     crop = catalogue.crop(crops.pop()) if len(crops) == 1 else None
     if crop is None:
-        return ((None, "usual"),)
+        return ((None, tr("usual")),)
     if sort == "rootstock":
-        return ((None, "usual"), *((stock.name, stock.name) for stock in crop.rootstocks))
-    return ((None, f"usual: {crop.usual_form}"), *((form.form, form.form) for form in crop.forms))
+        return ((None, tr("usual")), *((stock.name, stock.name) for stock in crop.rootstocks))
+    return (
+        (None, tr("usual: {form}", form=tr(crop.usual_form))),
+        *((form.form, tr(form.form)) for form in crop.forms),
+    )
 
 
 def _choices(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catalogue) -> Choices:
     if plan.sort == "container":
-        return ((None, "the ground"), *((pot.id, f"{pot.name} ({pot.id})") for pot in yard.containers))
+        return ((None, tr("the ground")), *((pot.id, f"{pot.name} ({pot.id})") for pot in yard.containers))
     if plan.sort == "way":
         return way_choices(Rules(yard.rules), yard.site.units)
     if plan.sort in ("rootstock", "form"):
         return _crop_choices((t for t in yard.things() if t.id in ids), catalogue, plan.sort)
-    return plan.choices
+    return tuple((value, tr(words)) for value, words in plan.choices)
 
 
 def reading_of(plan: FieldPlan, units: System) -> Reading:
@@ -176,21 +196,22 @@ def _volume_reading(plan: FieldPlan, units: System) -> Reading:
 def entry_for(plan: FieldPlan, yard: Yard, ids: frozenset[str], catalogue: Catalogue) -> Entry:
     """The field of a plan, ready to show a value."""
     entry: Entry
+    name = tr(plan.name)
     if plan.sort == "plant":
-        entry = PlantEntry(plan.name, catalogue, optional=plan.optional)
+        entry = PlantEntry(name, catalogue, optional=plan.optional)
     elif plan.sort == "tree":
-        entry = TreeEntry(plan.name, catalogue)
+        entry = TreeEntry(name, catalogue)
     elif plan.sort == "check":
-        entry = CheckEntry(plan.name, plan.name)
+        entry = CheckEntry(name, name)
     elif plan.sort == "paragraph":
-        entry = ParagraphEntry(plan.name)
+        entry = ParagraphEntry(name)
     elif plan.sort in ("choice", "container", "rootstock", "form", "way"):
-        entry = ChoiceEntry(plan.name, _choices(plan, yard, ids, catalogue))
+        entry = ChoiceEntry(name, _choices(plan, yard, ids, catalogue))
     else:
-        entry = TextEntry(plan.name, reading_of(plan, yard.site.units))
-    entry.setToolTip(plan.tip)
+        entry = TextEntry(name, reading_of(plan, yard.site.units))
+    entry.setToolTip(tr(plan.tip))
     if isinstance(entry, TextEntry):
-        entry.set_placeholder(plan.empty)
+        entry.set_placeholder(tr(plan.empty))
     return entry
 
 

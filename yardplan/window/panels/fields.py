@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
+from yardplan.language import tr, tr_n
 from yardplan.units import format_area, format_coarse, format_length
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels import subjects
@@ -72,10 +73,10 @@ class FieldGrid(QWidget):
         if isinstance(entry, CheckEntry):
             self._grid.addWidget(entry, line, 0, 1, 2)
             return entry
-        caption = label(plan.name, wrap=True)
+        caption = label(tr(plan.name), wrap=True)
         caption.setFixedWidth(scaled(_CAPTION))
         caption.setBuddy(entry)
-        caption.setToolTip(plan.tip)
+        caption.setToolTip(tr(plan.tip))
         self._grid.addWidget(caption, line, 0, Qt.AlignmentFlag.AlignTop)
         caption.setContentsMargins(0, 4, 0, 0)
         self._grid.addWidget(entry, line, 1)
@@ -122,7 +123,7 @@ def catalogue_size(open_yard: OpenYard, ids: frozenset[str], path: str) -> str:
     sizes = {
         format_coarse(size.height if path == "height" else size.spread, open_yard.units) for size in found
     }
-    return f"{sizes.pop()} by the catalogue" if len(sizes) == 1 else "by the catalogue"
+    return tr("{size} by the catalogue", size=sizes.pop()) if len(sizes) == 1 else tr("by the catalogue")
 
 
 class Fields(QWidget):
@@ -139,9 +140,9 @@ class Fields(QWidget):
         self.note = label("", "muted", wrap=True)
         self.grid = FieldGrid(open_yard)
         self.corner_grid = FieldGrid(open_yard)
-        self.corners = Fold("Corners", self.corner_grid, open_=False)
+        self.corners = Fold(tr("Corners"), self.corner_grid, open_=False)
         self.corners.folded.connect(self.refresh)
-        self.site_button = button("Site card: climate, soil, place…", "link")
+        self.site_button = button(tr("Site card: climate, soil, place…"), "link")
         self.site_button.clicked.connect(self.site_wanted)
         self._lay_out()
         open_yard.shown.connect(self._refresh_seen)
@@ -195,8 +196,12 @@ class Fields(QWidget):
         if len(points) < 3:
             return ""
         if subjects.closed(yard, ids):
-            return f"{format_area(subjects.area_of(points), units)}, {len(points)} corners"
-        return f"{format_length(subjects.length_of(points), units)} long, {len(points)} corners"
+            area = format_area(subjects.area_of(subjects.drawn(yard, ids)), units)
+            if len(points) != len(subjects.drawn(yard, ids)):
+                return area
+            return tr_n("{area}, {n} corner", "{area}, {n} corners", len(points), area=area)
+        length = format_length(subjects.length_of(points), units)
+        return tr_n("{length} long, {n} corner", "{length} long, {n} corners", len(points), length=length)
 
     def focus_on(self, path: str) -> None:
         """Put the cursor into the field of a fact, where it is offered now."""

@@ -27,8 +27,13 @@ KIND_WORDS: dict[type, str] = {
 
 def kind_word(thing: Thing) -> str:
     """What the thing is: plant, row, wall, path, tree next door ..."""
+    return tr(kind_key(thing))
+
+
+def kind_key(thing: Thing) -> str:
+    """The same as English words, by which kinds are told apart."""
     if isinstance(thing, (Barrier, Paving, Service)):
-        return tr(thing.kind)
+        return thing.kind
     if isinstance(thing, StandingTree) and thing.beyond_lot:
-        return tr("tree next door")
-    return tr(KIND_WORDS[type(thing)])
+        return later("tree next door")
+    return KIND_WORDS[type(thing)]

@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.checks.finding import Weight
-from yardplan.language import tr
+from yardplan.language import later, tr
 from yardplan.window.theme import Colours, colours_now, scaled
 
 Look = Literal["title", "heading", "muted", "small", "fault", "plain"]
@@ -41,11 +41,11 @@ SIGN_OF: dict[Weight, Sign] = {
 }
 #: What a screen reader says for a sign.
 SIGN_WORDS: dict[Sign, str] = {
-    "good": "good",
-    "conflict": "conflict",
-    "caution": "caution",
-    "advice": "advice",
-    "unknown": "not known",
+    "good": later("good"),
+    "conflict": later("conflict"),
+    "caution": later("caution"),
+    "advice": later("advice"),
+    "unknown": later("not known"),
 }
 
 
@@ -193,7 +193,7 @@ class SignMark(QWidget):
     def show_sign(self, sign: Sign) -> None:
         """Show another sign."""
         self._sign = sign
-        self.setAccessibleName(SIGN_WORDS[sign])
+        self.setAccessibleName(tr(SIGN_WORDS[sign]))
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:

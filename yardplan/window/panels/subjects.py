@@ -10,16 +10,21 @@ from attrs import evolve
 
 from yardplan.checks.rules import Rules
 from yardplan.checks.wording import names_of
+from yardplan.language import later, mid_sentence, tr
 from yardplan.plants.catalogue import Catalogue
 from yardplan.units import System
 from yardplan.window.panels.entry import MIXED, EntryError
 from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at, with_value
+from yardplan.window.panels.kind_counts import count_of
 from yardplan.window.panels.lot_limits import place_fault
-from yardplan.window.panels.names import kind_word
+from yardplan.window.panels.shape_plans import SHAPE, places_itself, shape_plans, shape_value, with_shape
+from yardplan.window.panels.names import kind_key
 from yardplan.window.panels.site_plans import YARD_PLANS
 from yardplan.window.panels.way_plan import WAY, way_of, with_way
 from yardplan.yard import edits
+from yardplan.yard.edges import outline_of
 from yardplan.yard.ground import Barrier, Building, Outline, Paving
+from yardplan.yard.handles import handles_of
 from yardplan.yard.planting import Bed, Planting, Row
 from yardplan.yard.site import Origin
 from yardplan.yard.yard import Thing, Yard
@@ -37,19 +42,14 @@ LOT = "lot"
 def title_of(yard: Yard, ids: frozenset[str]) -> str:
     """What the fields are about, in words."""
     if not ids:
-        return "The yard"
+        return tr("The yard")
     if ids == {LOT}:
-        return "Lot line"
+        return tr("Lot line")
     if len(ids) == 1:
         return names_of(yard).get(next(iter(ids)), "")
     things = [thing for thing in yard.things() if thing.id in ids]
-    kinds = {kind_word(thing) for thing in things}
-    word = (
-        {"bush": "bushes", "fence": "fences"}.get(kinds.copy().pop(), f"{kinds.copy().pop()}s")
-        if kinds
-        else ""
-    )
-    return f"{len(ids)} {word if len(kinds) == 1 else 'things'}"
+    kinds = {kind_key(thing) for thing in things}
+    return count_of(kinds.pop() if len(kinds) == 1 else "", len(ids))
 
 
 def plans_for(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
@@ -57,7 +57,11 @@ def plans_for(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
     if not ids:
         return (*YARD_PLANS[:_AFTER], WAY, *YARD_PLANS[_AFTER:])
     plans = shared_plans(yard, ids)
-    return (*plans, *_place_plans(yard, ids)) if len(ids) == 1 else plans
+    if len(ids) != 1:
+        return plans
+    key = next(iter(ids))
+    places = () if places_itself(yard, key) else _place_plans(yard, ids)
+    return (*plans, *shape_plans(yard, key), *places)
 
 
 def _place_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
@@ -65,24 +69,31 @@ def _place_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
     if thing is None:
         return ()
     many = len(edits.points_of(thing)) > 1
-    start = "Starts at" if isinstance(thing, (Row, Barrier)) else "First corner"
-    names = (f"{start}, x", f"{start}, y") if many else ("From the left, x", "From below, y")
+    line = (later("Starts at, x"), later("Starts at, y"))
+    outline = (later("First corner, x"), later("First corner, y"))
+    single = (later("From the left, x"), later("From below, y"))
+    names = single if not many else line if isinstance(thing, (Row, Barrier)) else outline
     plans = [
-        FieldPlan(name=name, path=path, sort="length", low=-_FAR, high=_FAR, tip="Measured on the drawing")
+        FieldPlan(
+            name=name, path=path, sort="length", low=-_FAR, high=_FAR, tip=later("Measured on the drawing")
+        )
         for name, path in zip(names, ("@x", "@y"), strict=True)
     ]
     if len(edits.points_of(thing)) == 2:
-        plans.append(FieldPlan(name="Length", path="@length", sort="length", low=0.05, high=_FAR))
+        plans.append(FieldPlan(name=later("Length"), path="@length", sort="length", low=0.05, high=_FAR))
     return tuple(plans)
 
 
 def corner_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
     """Fields for the places of all corners of one thing or of the lot."""
     points = corners(yard, ids)
-    if len(points) < 2:
+    if len(points) < 2 or places_itself(yard, next(iter(ids))):
         return ()
     return tuple(
-        FieldPlan(name=f"Corner {n + 1}, {axis}", path=f"@{axis}.{n}", sort="length", low=-_FAR, high=_FAR)
+        FieldPlan(
+            name=tr("Corner {number}, {axis}", number=n + 1, axis=axis), path=f"@{axis}.{n}",
+            sort="length", low=-_FAR, high=_FAR,
+        )
         for n in range(len(points))
         for axis in "xy"
     )
@@ -90,10 +101,16 @@ def corner_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
 
 def corners(yard: Yard, ids: frozenset[str]) -> Outline:
     """The corners of the one thing selected, or of the lot."""
-    if ids == {LOT}:
-        return yard.lot
-    thing = yard.find(next(iter(ids))) if len(ids) == 1 else None
-    return () if thing is None else edits.points_of(thing)
+    if len(ids) != 1:
+        return ()
+    key = next(iter(ids))
+    thing = yard.find(key)
+    return handles_of(yard, key) or (edits.points_of(thing) if thing is not None else ())
+
+
+def drawn(yard: Yard, ids: frozenset[str]) -> Outline:
+    """The outline of the one thing selected or the lot as it is drawn, curves and all."""
+    return outline_of(yard, next(iter(ids))) if len(ids) == 1 else ()
 
 
 def closed(yard: Yard, ids: frozenset[str]) -> bool:
@@ -115,6 +132,8 @@ def length_of(points: Outline) -> float:
 
 def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:
     """The fact a field shows; MIXED where the selected things differ."""
+    if plan.path.startswith(SHAPE):
+        return shape_value(yard, next(iter(ids)), plan.path)
     if plan.path.startswith("@"):
         return _place_value(corners(yard, ids), plan.path)
     if plan.path.startswith(_SEASON):
@@ -129,7 +148,7 @@ def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:
 
 def _place_value(points: Outline, path: str) -> float | None:
     if path == "@length":
-        return math.dist(points[0], points[1]) if len(points) == 2 else None
+        return math.dist(points[0], points[1]) if len(points) > 1 else None
     axis, _, number = path[1:].partition(".")
     index = int(number or 0)
     return points[index]["xy".index(axis)] if index < len(points) else None
@@ -164,7 +183,7 @@ def _of_site(site: Any, plan: FieldPlan, value: Any) -> Any:
         return evolve(site, season=tuple(days))
     changed = with_value(site, plan.path, value)
     kept = tuple(origin for origin in site.origins if origin.fact != plan.path)
-    typed = (Origin(fact=plan.path, text="typed in"),) if value is not None else ()
+    typed = (Origin(fact=plan.path, text=later("typed in")),) if value is not None else ()
     return evolve(changed, origins=kept + typed)
 
 
@@ -203,4 +222,6 @@ def _placed(yard: Yard, ids: frozenset[str], path: str, value: float) -> Yard:
 def step_text(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> str:
     """What undo calls the step: `Change height of fence (F1)`."""
     what = title_of(yard, ids)
-    return f"Change {plan.name.lower()} of {what[:1].lower() + what[1:] if not ids or ids == {LOT} else what}"
+    if not ids or ids == {LOT}:
+        what = mid_sentence(what)
+    return tr("Change {fact} of {thing}", fact=mid_sentence(tr(plan.name)), thing=what)
