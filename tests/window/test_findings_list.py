@@ -11,7 +11,8 @@ from support.widgets import too_small, unnamed
 
 from yardplan.checks.finding import Finding, Weight
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.findings_list import FindingsList, count_text, step_words
+from yardplan.window.panels.finding_counts import count_text
+from yardplan.window.panels.findings_list import FindingsList, step_words
 from yardplan.yard import edits
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard

@@ -12,6 +12,10 @@ from yardplan.yard.planting import PlantKey
 
 #: Width of the right side in pixels: at 1280 the sheet keeps more than 60 %.
 WIDTH = 320
+#: How the panels and the findings share the height; the panels never get less than they need.
+_SHARES = (3, 2)
+#: Any height to share out at first, pixels.
+_TALL = 1000
 
 
 class Side(QWidget):
@@ -58,8 +62,9 @@ class Side(QWidget):
         split.setChildrenCollapsible(False)
         split.addWidget(self.tabs)
         split.addWidget(self.findings)
-        split.setStretchFactor(0, 1)
-        split.setStretchFactor(1, 1)
+        for place, share in enumerate(_SHARES):
+            split.setStretchFactor(place, share)
+        split.setSizes([share * _TALL for share in _SHARES])
         box = QVBoxLayout(self)
         box.setContentsMargins(8, 4, 8, 4)
         box.addWidget(split, 1)

@@ -145,26 +145,26 @@ STEPS: tuple[Step, ...] = (
     ),
     Step(
         title=later("Draw the lot"),
-        words=later("Type its width and depth and press Begin. Another outline can be drawn later with the "
-                    "tool Lot line: click the corners, or type each length."),
+        words=later("Type its width and depth and press Begin. Another outline can be drawn later with "
+                    "the tool Lot line: click the corners, or type each length."),
         aim=_lot_aim, done=lambda window: bool(window.open_yard.yard.lot),
     ),
     Step(
         title=later("Pick plants"),
-        words=later("Type a kind or a variety and press Enter: it is in hand. Click on the sheet where it shall "
-                    "stand; green hatch is clear ground. Plant two or more."),
+        words=later("Type a kind or a variety and press Enter: it is in hand. Click on the sheet where it "
+                    "shall stand; green hatch is clear ground. Plant two or more."),
         aim=_plants_aim, done=lambda window: _count(window) >= PLANTS,
     ),
     Step(
         title=later("Clear the warnings"),
-        words=later("Each card says what is wrong and what would clear it; a click shows the place. Drag plants "
-                    "apart, change a variety, or let the program find a clear place."),
+        words=later("Each card says what is wrong and what would clear it; a click shows the place. Drag "
+                    "plants apart, change a variety, or let the program find a clear place."),
         aim=_findings_aim, done=_clear,
     ),
     Step(
         title=later("Print the plan"),
-        words=later("Open Sheets in the menu, choose what you want on paper, and save or print it. The plan is "
-                    "true to scale."),
+        words=later("Open Sheets in the menu, choose what you want on paper, and save or print it. The plan "
+                    "is true to scale."),
         aim=_sheets_aim, done=_printed,
     ),
 )

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRect, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QHBoxLayout, QToolBar, QVBoxLayout, QWidget
+from PySide6.QtCore import QRect, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolBar, QVBoxLayout, QWidget
 
 from yardplan.language import tr
 from yardplan.window.panels.parts import button, label
@@ -24,6 +24,7 @@ class GuideStrip(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(tr("Guided start"))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.number = label("", "small")
         self.title = label("", "heading")
         self.words = label("", "plain", wrap=True)
@@ -52,11 +53,20 @@ class GuideStrip(QWidget):
         self.number.setText(number)
         self.title.setText(title)
         self.words.setText(words)
+        self._fit()
         self.show_me.setVisible(not last)
         self.next.setVisible(not last)
         self.leave.setText(tr("Close the guide") if last else tr("Skip the guide"))
         self.leave.setAccessibleName(self.leave.text())
         self.setAccessibleDescription(f"{number} {title}. {words}")
+
+    def _fit(self) -> None:
+        """As tall as the words need at this width: a bar does not ask a wrapped text for its height."""
+        self.words.setFixedHeight(self.words.heightForWidth(max(self.words.width(), 1)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        QTimer.singleShot(0, self, self._fit)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:

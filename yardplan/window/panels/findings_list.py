@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QListView, QVBoxLayout, QWidget
 
 from yardplan.checks.finding import Finding, Weight
-from yardplan.language import later, tr, tr_n
+from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.finding_card import FindingCard
+from yardplan.window.panels.finding_counts import FindingCounts, count_text  # noqa: F401
 from yardplan.window.panels.finding_rows import FindingRows, Row
-from yardplan.window.panels.parts import SIGN_OF, SignMark, button, label
+from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.way_plan import WAY
 from yardplan.window.theme import scaled
 from yardplan.yard.yard import Yard
@@ -19,19 +20,10 @@ from yardplan.yard.yard import Yard
 _HINT = "Choose a line to see its place on the plan and the rule behind it."
 #: Room kept for two lines of the rule, so that the list keeps its height.
 _RULE_HEIGHT = 30
-#: The cards are never lower than this, pixels: one and a half of them.
-_LEAST = 160
+#: The cards are never lower than this, pixels: one of them and the head of the next.
+_LEAST = 100
 _NONE = "Nothing stands against this plan."
 _EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here."
-
-
-def count_text(weight: Weight, number: int) -> str:
-    """`3 conflicts`, `1 caution`, `4 pieces of advice`."""
-    if weight is Weight.CONFLICT:
-        return tr_n("{n} conflict", "{n} conflicts", number)
-    if weight is Weight.CAUTION:
-        return tr_n("{n} caution", "{n} cautions", number)
-    return tr_n("{n} piece of advice", "{n} pieces of advice", number)
 
 
 PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
@@ -76,28 +68,6 @@ def step_words(finding: Finding, yard: Yard) -> str:
     if step == PARTNER_STEP and getattr(thing, "plant", None) is None:
         return ""
     return step if step == SITE_STEP or thing is not None else ""
-
-
-class _Counts(QWidget):
-    """The line of counts, each with the sign its cards bear."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        line = QHBoxLayout(self)
-        line.setContentsMargins(2, 2, 2, 2)
-        line.setSpacing(4)
-        self._texts: dict[Weight, QLabel] = {}
-        for weight in Weight:
-            line.addWidget(SignMark(SIGN_OF[weight]))
-            self._texts[weight] = label("", "heading")
-            line.addWidget(self._texts[weight])
-            line.addSpacing(8)
-        line.addStretch()
-
-    def show_counts(self, counts: dict[Weight, int]) -> None:
-        for weight, text in self._texts.items():
-            text.setText(count_text(weight, counts[weight]))
-        self.setAccessibleName(", ".join(count_text(w, counts[w]) for w in Weight))
 
 
 class _Cards(QListView):
@@ -159,7 +129,7 @@ class FindingsList(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.rows = FindingRows(open_yard, self)
-        self.counts = _Counts()
+        self.counts = FindingCounts()
         self.cards = _Cards()
         self.cards.setModel(self.rows)
         self.quiet = label("", "muted", wrap=True)
