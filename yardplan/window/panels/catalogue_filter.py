@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from attrs import frozen
 
+from yardplan.language import later, tr
 from yardplan.plants.catalogue import Catalogue
 from yardplan.plants.chill import site_chill
 from yardplan.plants.cultivar import Cultivar, SelfFruit
@@ -66,27 +67,34 @@ def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
 
 
 _SELF_WORDS = {
-    SelfFruit.YES: "sets fruit by itself",
-    SelfFruit.PARTLY: "better with a partner",
-    SelfFruit.NO: "needs a partner",
+    SelfFruit.YES: later("sets fruit by itself"),
+    SelfFruit.PARTLY: later("better with a partner"),
+    SelfFruit.NO: later("needs a partner"),
     SelfFruit.NOT_APPLICABLE: "",
-    SelfFruit.UNKNOWN: "partner need not known",
+    SelfFruit.UNKNOWN: later("partner need not known"),
 }
 
 
 def self_words(cultivar: Cultivar) -> str:
     """Whether it needs a partner, in the shared words; the sexed kinds say their sex."""
     if cultivar.sex:
-        return cultivar.sex
-    return _SELF_WORDS[cultivar.self_fruitful]
+        return tr(cultivar.sex)
+    return tr(_SELF_WORDS[cultivar.self_fruitful])
 
 
 def zone_words(cultivar: Cultivar) -> str:
     """`zones 4–7`, `from zone 4`, or nothing."""
     low, high = cultivar.zone_min, cultivar.zone_max
     if low and high and low != high:
-        return f"zones {low}\N{EN DASH}{high}"
-    return f"zone {low}" if low and high else f"from zone {low}" if low else f"to zone {high}" if high else ""
+        return tr("zones {low}–{high}", low=low, high=high)
+    if low:
+        return tr("zone {zone}", zone=low) if high else tr("from zone {zone}", zone=low)
+    return tr("to zone {zone}", zone=high) if high else ""
+
+
+def bloom_words(cultivar: Cultivar) -> str:
+    """`early bloom`, or nothing."""
+    return tr("{season} bloom", season=tr(cultivar.bloom_season)) if cultivar.bloom_season else ""
 
 
 #: The columns whose facts a row of the list shows.
@@ -96,10 +104,9 @@ _SHOWN = ("zone_min", "self_fruitful", "bloom_season", "harvest_season")
 def fact_words(cultivar: Cultivar) -> str:
     """One line of what decides: partner, bloom, ripening."""
     parts = [self_words(cultivar)]
-    if cultivar.bloom_season:
-        parts.append(f"{cultivar.bloom_season} bloom")
+    parts.append(bloom_words(cultivar))
     if cultivar.harvest_season:
-        parts.append(f"ripens {cultivar.harvest_season}")
+        parts.append(tr("ripens {season}", season=tr(cultivar.harvest_season)))
     return " · ".join(part for part in parts if part)
 
 

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from yardplan.language import tr, tr_n
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.catalogue_filter import Asked, listed
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
@@ -31,7 +32,7 @@ class _View(QListView):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Varieties of the catalogue")
+        self.setAccessibleName(tr("Varieties of the catalogue"))
         self.setUniformItemSizes(True)
         self.setDragEnabled(True)
         self.setDragDropMode(QAbstractItemView.DragDropMode.DragOnly)
@@ -59,12 +60,14 @@ class CatalogueList(QWidget):
         self._open_yard = open_yard
         self.rows = CatalogueRows(self)
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Find a variety or kind")
-        self.search.setAccessibleName("Find a variety or kind")
+        self.search.setPlaceholderText(tr("Find a variety or kind"))
+        self.search.setAccessibleName(tr("Find a variety or kind"))
         self.search.setClearButtonEnabled(True)
         self.crops = Combo()
-        self.crops.setAccessibleName("Kind of fruit")
-        self.filter_button = button("Filter", tip="Hardy here, needs no partner, ripening, width and more")
+        self.crops.setAccessibleName(tr("Kind of fruit"))
+        self.filter_button = button(
+            tr("Filter"), tip=tr("Hardy here, needs no partner, ripening, width and more")
+        )
         self.filter_button.setCheckable(True)
         self.filters = FilterBox(open_yard)
         self.view = _View()
@@ -109,9 +112,9 @@ class CatalogueList(QWidget):
 
     def _fill_crops(self) -> None:
         held = {cultivar.crop for cultivar in self._open_yard.catalogue.cultivars.values()}
-        self.crops.addItem("All kinds", "")
-        for crop in sorted(held):
-            self.crops.addItem(crop, crop)
+        self.crops.addItem(tr("All kinds"), "")
+        for words, crop in sorted((tr(crop), crop) for crop in held):
+            self.crops.addItem(words, crop)
 
     def asked(self) -> Asked:
         """What the fields ask for now."""
@@ -122,12 +125,14 @@ class CatalogueList(QWidget):
         site = self._open_yard.shown_yard.site
         self.filters.refresh()
         ticked = self.filters.number()
-        self.filter_button.setText(f"Filter: {ticked}" if ticked else "Filter")
-        self.filter_button.setAccessibleName(f"Filters, {ticked} in force")
+        self.filter_button.setText(tr("Filter: {number}", number=ticked) if ticked else tr("Filter"))
+        self.filter_button.setAccessibleName(tr("Filters, {number} in force", number=ticked))
         found = listed(self._open_yard.catalogue, self.asked(), site)
         self.rows.show_cultivars(found)
-        number = f"{len(found)} varieties" if len(found) != 1 else "1 variety"
-        self.count.setText(f"{number}, {MEMORY_MARK} partly from memory")
+        self.count.setText(tr_n(
+            "{n} variety, {mark} partly from memory", "{n} varieties, {mark} partly from memory", len(found),
+            mark=MEMORY_MARK,
+        ))
         self._follow()
 
     def _yard_changed(self, change: Change) -> None:

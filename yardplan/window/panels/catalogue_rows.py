@@ -17,6 +17,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from yardplan.language import tr
 from yardplan.plants.cultivar import Cultivar
 from yardplan.window.canvas.plant_drop import PLANT_MIME
 from yardplan.window.panels.catalogue_filter import fact_words, memory_columns, zone_words
@@ -60,7 +61,7 @@ class CatalogueRows(QAbstractListModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             return spoken(cultivar)
         if role == Qt.ItemDataRole.ToolTipRole and memory_columns(cultivar):
-            return "Partly written down from memory: the card says which facts"
+            return tr("Partly written down from memory: the card says which facts")
         return None
 
     def flags(self, index: _Index) -> Qt.ItemFlag:
@@ -79,9 +80,14 @@ class CatalogueRows(QAbstractListModel):
 
 def spoken(cultivar: Cultivar) -> str:
     """A row in words, for screen readers."""
-    parts = [cultivar.name, cultivar.crop, zone_words(cultivar), fact_words(cultivar).replace(" · ", ", ")]
+    parts = [
+        cultivar.name,
+        tr(cultivar.crop),
+        zone_words(cultivar),
+        fact_words(cultivar).replace(" · ", ", "),
+    ]
     if memory_columns(cultivar):
-        parts.append("partly from memory")
+        parts.append(tr("partly from memory"))
     return ", ".join(part for part in parts if part)
 
 
@@ -119,7 +125,7 @@ class CatalogueRow(QStyledItemDelegate):
 
 
 def _kind_words(cultivar: Cultivar) -> str:
-    return " · ".join(part for part in (cultivar.crop, zone_words(cultivar)) if part)
+    return " · ".join(part for part in (tr(cultivar.crop), zone_words(cultivar)) if part)
 
 
 def _right(painter: QPainter, box: QRect, text: str, colour: str) -> int:

@@ -11,6 +11,7 @@ from attrs import frozen
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.wording import names_of, say
+from yardplan.language import decimals, later, mid_sentence, tr, tr_n
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.finder import hardy_in
@@ -21,22 +22,22 @@ from yardplan.plants.pollen_outlook import Expected, Outlook, named
 from yardplan.plants.stand import Standing, StandingRow
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.catalogue_filter import self_words, zone_words
+from yardplan.window.panels.catalogue_filter import bloom_words, self_words, zone_words
 from yardplan.window.panels.parts import SIGN_OF, Sign
 from yardplan.yard.ground import StandingTree
 from yardplan.yard.planting import Planting, PlantKey, Row
 
 #: The checks whose findings speak about each fact, weightiest finding first.
 CHECKS_OF: dict[str, tuple[str, ...]] = {
-    "Sun": ("light",),
-    "Partner": ("pollination", "bloom"),
-    "Fruit": (),
-    "Room": ("spacing", "clearance", "access", "beds"),
-    "Winter": ("hardiness", "chill", "frost", "air"),
-    "Soil": ("soil", "drainage", "rotation"),
+    later("Sun"): ("light",),
+    later("Partner"): ("pollination", "bloom"),
+    later("Fruit"): (),
+    later("Room"): ("spacing", "clearance", "access", "beds"),
+    later("Winter"): ("hardiness", "chill", "frost", "air"),
+    later("Soil"): ("soil", "drainage", "rotation"),
 }
 #: What findings of all other checks come under; the line shows only where there is one.
-OTHER = "Also"
+OTHER = later("Also")
 _SPOKEN = frozenset(name for names in CHECKS_OF.values() for name in names)
 #: The variety behind a title: the card is about it anyway.
 _TAIL = re.compile(r": [^:]*$")
@@ -55,7 +56,7 @@ class Fact:
     @property
     def spoken(self) -> str:
         """The fact in a sentence for screen readers."""
-        return ", ".join(part for part in (f"{self.name}: {self.value}", self.detail) if part)
+        return ", ".join(part for part in (f"{tr(self.name)}: {self.value}", self.detail) if part)
 
 
 @frozen(kw_only=True)
@@ -123,14 +124,16 @@ def _fact(open_yard: OpenYard, name: str, about: Iterable[Finding], good: Fact) 
     title = _TAIL.sub("", said.title)
     sign = SIGN_OF[found[0].weight]
     if name == "Partner" and "donor" in found[0].figures:
-        return Fact(name, sign, good.value, f"{title[:1].lower()}{title[1:]}; {good.detail}")
-    more = f" (and {len(found) - 1} more)" if len(found) > 1 else ""
-    return Fact(name, sign, title + more, good.detail)
+        return Fact(name, sign, good.value, f"{mid_sentence(title)}; {good.detail}")
+    if len(found) > 1:
+        title = tr_n("{title} (and {n} more)", "{title} (and {n} more)", len(found) - 1, title=title)
+    return Fact(name, sign, title, good.detail)
 
 
 def _sun(open_yard: OpenYard, subject: Subject) -> Fact:
     crop = subject.crop
-    need = f"needs {crop.sun_needed:g}, likes {crop.sun_good:g}" if crop else ""
+    needed, liked = (crop.sun_needed, crop.sun_good) if crop else (0.0, 0.0)
+    need = tr("needs {needed}, likes {liked}", needed=_figure(needed), liked=_figure(liked)) if crop else ""
     light = open_yard.light
     held = (
         None
@@ -138,19 +141,20 @@ def _sun(open_yard: OpenYard, subject: Subject) -> Fact:
         else (light.plants.get(subject.id) or light.rows.get(subject.id))
     )
     if held is None:
-        waiting = "being computed" if subject.id is not None else "known once it has a place"
-        return Fact("Sun", "unknown", waiting, need and f"{need} h a day")
+        waiting = tr("being computed") if subject.id is not None else tr("known once it has a place")
+        return Fact("Sun", "unknown", waiting, need and tr("{need} h a day", need=need))
+    hours = decimals(f"{held.hours:.1f}")
     if not open_yard.checks.light_fresh and not open_yard.on_trial:
-        return Fact("Sun", "unknown", f"{held.hours:.1f} h a day before", "being computed")
+        return Fact("Sun", "unknown", tr("{hours} h a day before", hours=hours), tr("being computed"))
     sign: Sign = "good" if crop is None or held.hours >= crop.sun_needed else "caution"
-    return Fact("Sun", sign, f"{held.hours:.1f} h a day", need)
+    return Fact("Sun", sign, tr("{hours} h a day", hours=hours), need)
 
 
 def _partner(open_yard: OpenYard, subject: Subject) -> Fact:
     cultivar = subject.cultivar
     if cultivar is None:
-        return Fact("Partner", "unknown", "variety not known")
-    words = self_words(cultivar) or "no pollen needed"
+        return Fact("Partner", "unknown", tr("variety not known"))
+    words = self_words(cultivar) or tr("no pollen needed")
     if subject.id is not None:
         outlooks = outlooks_for(open_yard.survey)
         outlook = outlooks[subject.id]
@@ -158,7 +162,7 @@ def _partner(open_yard: OpenYard, subject: Subject) -> Fact:
             return _with_donor(open_yard, outlooks.net, outlook, words)
     if not needs_partner(cultivar):
         return Fact("Partner", "good", words)
-    blooms = f"{cultivar.bloom_season} bloom" if cultivar.bloom_season else ""
+    blooms = bloom_words(cultivar)
     return Fact("Partner", "unknown", words, blooms)
 
 
@@ -173,14 +177,16 @@ def _fruit(open_yard: OpenYard, subject: Subject) -> Fact:
     """The crop to expect where it stands, and the share of pollen taken or what crossing adds."""
     if subject.id is None:
         gain = None if subject.cultivar is None else better_crossed(subject.cultivar)
-        return Fact("Fruit", "unknown", "known once it has a place", "" if gain is None else gain.words)
+        return Fact("Fruit", "unknown", tr("known once it has a place"), "" if gain is None else gain.words)
     found = fruit_set(outlooks_for(open_yard.survey), subject.id)
     if found is None:
-        return Fact("Fruit", "unknown", "pollination not known")
+        return Fact("Fruit", "unknown", tr("pollination not known"))
     detail = found.gain if found.expected in {"alone", "light alone"} else ""
     if found.donor is not None and not detail:
         taken = found.taken
-        detail = f"takes {taken} of its pollen" if found.share is not None else f"share taken {taken}"
+        detail = tr("takes {share} of its pollen", share=taken) if found.share is not None else (
+            tr("share taken {share}", share=taken)
+        )
     return Fact("Fruit", "good" if found.expected is None else _FRUIT_SIGNS[found.expected], found.words,
                 detail)
 
@@ -194,7 +200,10 @@ def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: st
     good = outlook.level == YES or not outlook.needed
     together = ""
     if verdict.overlap is not None:
-        together = f"{round(verdict.overlap.shared)} days together, {verdict.overlap.often}"
+        together = tr_n(
+            "{n} day together, {often}", "{n} days together, {often}", round(verdict.overlap.shared),
+            often=verdict.overlap.often,
+        )
     return Fact(
         "Partner", "good" if good else "caution", f"{named(net, donor)}, {distance}", together or words
     )
@@ -202,9 +211,9 @@ def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: st
 
 def _room(open_yard: OpenYard, subject: Subject) -> Fact:
     if subject.id is None:
-        return Fact("Room", "unknown", "known once it has a place")
+        return Fact("Room", "unknown", tr("known once it has a place"))
     nearest = nearest_plant(open_yard, subject.id)
-    return Fact("Room", "good", "enough", nearest)
+    return Fact("Room", "good", tr("enough"), nearest)
 
 
 def nearest_plant(open_yard: OpenYard, thing_id: str) -> str:
@@ -217,13 +226,14 @@ def nearest_plant(open_yard: OpenYard, thing_id: str) -> str:
         return ""
     other = min(others, key=lambda each: math.dist(each.place, me.place))
     name = _short_name(other)
-    return f"nearest {name}, {format_coarse(math.dist(other.place, me.place), open_yard.units)}"
+    distance = format_coarse(math.dist(other.place, me.place), open_yard.units)
+    return tr("nearest {name}, {distance}", name=name, distance=distance)
 
 
 def _short_name(plant: Standing) -> str:
     thing = plant.thing
     if isinstance(thing, StandingTree):
-        return thing.name or thing.cultivar or thing.kind
+        return thing.name or thing.cultivar or tr(thing.kind)
     return thing.plant.cultivar
 
 
@@ -232,21 +242,30 @@ def _winter(open_yard: OpenYard, subject: Subject) -> Fact:
     suits = zone_words(cultivar) if cultivar else ""
     hardy = None if cultivar is None or not zone else hardy_in(cultivar, zone)
     if hardy is None:
-        why = "yard's zone not known" if not zone else "its zone not known"
+        why = tr("yard's zone not known") if not zone else tr("its zone not known")
         return Fact("Winter", "unknown", why, suits)
     return Fact(
         "Winter",
         "good" if hardy else "caution",
-        "hardy" if hardy else "outside its zones",
-        f"{suits}, yard {zone}",
+        tr("hardy") if hardy else tr("outside its zones"),
+        tr("{suits}, yard {zone}", suits=suits, zone=zone),
     )
 
 
 def _soil(open_yard: OpenYard, subject: Subject) -> Fact:
     suited = subject.crop.ph if subject.crop else None
-    suits = f"suits {suited[0]:.1f} to {suited[1]:.1f}" if suited else ""
+    suits = tr("suits {low} to {high}", low=_tenths(suited[0]), high=_tenths(suited[1])) if suited else ""
     ph = open_yard.shown_yard.site.soil.ph
     if ph is None or suited is None:
-        return Fact("Soil", "unknown", "pH not known" if ph is None else "no figure for its pH", suits)
+        why = tr("pH not known") if ph is None else tr("no figure for its pH")
+        return Fact("Soil", "unknown", why, suits)
     inside = suited[0] <= ph <= suited[1]
-    return Fact("Soil", "good" if inside else "advice", f"pH {ph:.1f}", suits)
+    return Fact("Soil", "good" if inside else "advice", f"pH {_tenths(ph)}", suits)
+
+
+def _figure(value: float) -> str:
+    return decimals(f"{value:g}")
+
+
+def _tenths(value: float) -> str:
+    return decimals(f"{value:.1f}")

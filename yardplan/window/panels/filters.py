@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QWidget
 
+from yardplan.language import later, tr
 from yardplan.plants.chill import site_chill
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.catalogue_filter import Asked
@@ -13,15 +14,26 @@ from yardplan.window.panels.parts import Check, Combo
 
 #: Filters that are ticked: field of Asked, words, hint.
 TICKS = (
-    ("hardy", "Hardy here", "Varieties that live through the site's winters; needs the site's zone"),
-    ("alone", "Needs no partner", "Varieties that set fruit by themselves"),
-    ("chilled", "Chill is met here", "Varieties whose winter chill the site gives; needs its monthly means"),
-    ("sunny", "Sun is enough there", "Kinds content with the sun at the selected plant"),
-    ("container", "For pots", "Varieties that can live in a container"),
-    ("thornless", "Thornless", "Canes without thorns"),
+    (
+        "hardy",
+        later("Hardy here"),
+        later("Varieties that live through the site's winters; needs the site's zone"),
+    ),
+    ("alone", later("Needs no partner"), later("Varieties that set fruit by themselves")),
+    (
+        "chilled",
+        later("Chill is met here"),
+        later("Varieties whose winter chill the site gives; needs its monthly means"),
+    ),
+    ("sunny", later("Sun is enough there"), later("Kinds content with the sun at the selected plant")),
+    ("container", later("For pots"), later("Varieties that can live in a container")),
+    ("thornless", later("Thornless"), later("Canes without thorns")),
 )
 _RIPENS = (
-    ("", "any ripening"), ("early", "early ripening"), ("mid", "mid ripening"), ("late", "late ripening"),
+    ("", later("any ripening")),
+    ("early", later("early ripening")),
+    ("mid", later("mid ripening")),
+    ("late", later("late ripening")),
 )
 #: Widths that can be asked for, metres.
 _WIDTHS = (0.3, 30.0)
@@ -37,20 +49,20 @@ class FilterBox(QWidget):
         self._open_yard = open_yard
         self.ticks: dict[str, Check] = {}
         self.ripens = Combo()
-        self.ripens.setAccessibleName("When it ripens")
+        self.ripens.setAccessibleName(tr("When it ripens"))
         for value, words in _RIPENS:
-            self.ripens.addItem(words, value)
+            self.ripens.addItem(tr(words), value)
         self._units = open_yard.units
-        self.widest = TextEntry("No wider than", length_reading(*_WIDTHS, self._units, optional=True))
-        self.widest.set_placeholder("no wider than…")
+        self.widest = TextEntry(tr("No wider than"), length_reading(*_WIDTHS, self._units, optional=True))
+        self.widest.set_placeholder(tr("no wider than…"))
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(4)
         grid.setVerticalSpacing(0)
         for n, (name, words, tip) in enumerate(TICKS):
-            tick = self.ticks[name] = Check(words)
-            tick.setToolTip(tip)
-            tick.setAccessibleName(words)
+            tick = self.ticks[name] = Check(tr(words))
+            tick.setToolTip(tr(tip))
+            tick.setAccessibleName(tr(words))
             tick.toggled.connect(self.changed)
             grid.addWidget(tick, n // 2, n % 2)
         grid.addWidget(self.ripens, len(TICKS) // 2, 0)

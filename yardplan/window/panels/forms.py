@@ -5,6 +5,7 @@ from __future__ import annotations
 from attrs import evolve
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.plants.catalogue import Catalogue
 from yardplan.plants.crop import Size
 from yardplan.plants.growth import mature_size
@@ -24,8 +25,10 @@ def size_in_hand(catalogue: Catalogue, in_hand: InHand) -> Size:
 
 def size_words(size: Size, units: System) -> str:
     """`4.2 m wide, 4.0 m tall`; with `about` where a curve, not a table, gave it."""
-    about = "about " if size.estimate else ""
-    return f"{about}{format_coarse(size.spread, units)} wide, {format_coarse(size.height, units)} tall"
+    wide, tall = format_coarse(size.spread, units), format_coarse(size.height, units)
+    if size.estimate:
+        return tr("about {wide} wide, {tall} tall", wide=wide, tall=tall)
+    return tr("{wide} wide, {tall} tall", wide=wide, tall=tall)
 
 
 class FormChoice(QWidget):
@@ -38,9 +41,12 @@ class FormChoice(QWidget):
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 2, 0, 0)
         line.setSpacing(4)
-        for words, combo in (("Rootstock", self.rootstock), ("Form", self.form)):
-            combo.setAccessibleName(f"{words} of the plant in hand")
-            combo.setToolTip(f"{words} of the plant in hand")
+        for words, combo in (
+            (tr("Rootstock of the plant in hand"), self.rootstock),
+            (tr("Form of the plant in hand"), self.form),
+        ):
+            combo.setAccessibleName(words)
+            combo.setToolTip(words)
             combo.activated.connect(self._chosen)
             line.addWidget(combo, 1)
         open_yard.in_hand_changed.connect(self.refresh)
@@ -55,8 +61,8 @@ class FormChoice(QWidget):
         crop = self._open_yard.catalogue.crop(in_hand.plant.crop)
         stocks = [stock.name for stock in crop.rootstocks] if crop else []
         forms = [form.form for form in crop.forms] if crop else []
-        usual = f"usual form: {crop.usual_form}" if crop else "usual form"
-        _offer(self.rootstock, "usual rootstock", stocks, in_hand.rootstock)
+        usual = tr("usual form: {form}", form=tr(crop.usual_form)) if crop else tr("usual form")
+        _offer(self.rootstock, tr("usual rootstock"), stocks, in_hand.rootstock)
         _offer(self.form, usual, forms, in_hand.form)
 
     def _chosen(self) -> None:
@@ -71,6 +77,6 @@ def _offer(combo: QComboBox, usual: str, names: list[str], chosen: str | None) -
     combo.clear()
     combo.addItem(usual, None)
     for name in names:
-        combo.addItem(name, name)
+        combo.addItem(tr(name), name)
     combo.setCurrentIndex(max(combo.findData(chosen), 0) if chosen else 0)
     combo.setVisible(bool(names))

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from functools import cache
 
 from yardplan.checks.wording import cited
+from yardplan.language import later, tr
 from yardplan.plants.cultivar import MEMORY, Cultivar
 from yardplan.shipped import resource
 
@@ -14,9 +15,14 @@ Row = Mapping[str, str]
 
 #: Columns of the ornament table with the words they stand under.
 ORNAMENT = {
-    "flower_colour": "Flowers", "fragrance": "Scent", "spring_foliage": "Leaves in spring",
-    "summer_foliage": "Leaves in summer", "autumn_colour": "Autumn colour",
-    "winter_interest": "In winter", "form": "Habit", "wildlife": "Wildlife",
+    "flower_colour": later("Flowers"),
+    "fragrance": later("Scent"),
+    "spring_foliage": later("Leaves in spring"),
+    "summer_foliage": later("Leaves in summer"),
+    "autumn_colour": later("Autumn colour"),
+    "winter_interest": later("In winter"),
+    "form": later("Habit"),
+    "wildlife": later("Wildlife"),
 }
 #: Facts that hold for a whole kind stand under this word in the table's cultivar column.
 _ALL = "all"
@@ -51,7 +57,7 @@ def ornament(cultivar: Cultivar) -> list[tuple[str, str, str, bool]]:
         row = next((row for row in (*own, *kind) if row[column].strip()), None)
         if row is not None:
             source, memory = source_words(row["sources"])
-            found.append((words, row[column].strip(), source, memory))
+            found.append((tr(words), tr(row[column].strip()), source, memory))
     return found
 
 
@@ -62,5 +68,6 @@ def resistance(cultivar: Cultivar) -> list[tuple[str, str, str, bool]]:
     for row in _rows("disease-resistance.csv"):
         if row["crop"] == cultivar.crop and row["cultivar"].casefold() in names:
             source, memory = source_words(row["sources"])
-            found.append((row["problem"].capitalize(), row["resistance"], source, memory))
+            problem = tr(row["problem"])
+            found.append((problem[:1].upper() + problem[1:], tr(row["resistance"]), source, memory))
     return found

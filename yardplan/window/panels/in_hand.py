@@ -8,6 +8,7 @@ from PySide6.QtCore import QRect, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.facts import CHECKS_OF, Fact, Subject, facts_of, plant_in_hand, standing_of
@@ -36,7 +37,7 @@ class _FactLine(QWidget):
     def show_fact(self, fact: Fact) -> None:
         """Show another fact."""
         self.fact = fact
-        self.setAccessibleName(f"{fact.spoken}. {SIGN_WORDS[fact.sign]}")
+        self.setAccessibleName(f"{fact.spoken}. {tr(SIGN_WORDS[fact.sign])}")
         self.setToolTip(f"{fact.value}\n{fact.detail}" if fact.detail else fact.value)
         self.update()
 
@@ -44,7 +45,7 @@ class _FactLine(QWidget):
         painter, c = QPainter(self), colours_now()
         draw_sign(painter, QRectF(1, scaled(3), scaled(12), scaled(12)), self.fact.sign, c)
         box = self.rect().adjusted(scaled(20), 0, 0, 0)
-        _draw(painter, box, self.fact.name, font(SMALL + 1), c.muted)
+        _draw(painter, box, tr(self.fact.name), font(SMALL + 1), c.muted)
         box = box.adjusted(scaled(_NAME_WIDTH), 0, 0, 0)
         used = _draw(painter, box, self.fact.value, font(BASE, bold=True), c.ink)
         _draw(painter, box.adjusted(used + 8, 0, 0, 0), self.fact.detail, font(SMALL), c.muted)
@@ -83,9 +84,13 @@ class InHandCard(QWidget):
         self.kicker = Elided("", "muted")
         self.size_text = label("", "muted", wrap=True)
         self.lines = [_FactLine() for _ in range(_LINES)]
-        self.facts_button = button("All facts…", "link", tip="Every fact of this variety with its source")
-        self.partners_button = button("Find a partner…", "link", tip="Varieties that would set fruit on it")
-        self.away_button = button("Put away", "link", tip="Nothing in hand (Esc)")
+        self.facts_button = button(
+            tr("All facts…"), "link", tip=tr("Every fact of this variety with its source")
+        )
+        self.partners_button = button(
+            tr("Find a partner…"), "link", tip=tr("Varieties that would set fruit on it")
+        )
+        self.away_button = button(tr("Put away"), "link", tip=tr("Nothing in hand (Esc)"))
         self._lay_out()
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
@@ -152,8 +157,11 @@ class InHandCard(QWidget):
         in_hand = self._about is plant_in_hand
         self.away_button.setVisible(in_hand)
         stock = self._stock(subject)
-        kind = f"{subject.key.crop} on {stock}" if stock else subject.key.crop
-        self.kicker.setText(f"{'in hand' if in_hand or subject.id is None else subject.id} · {kind}")
+        kind = tr(subject.key.crop)
+        if stock:
+            kind = tr("{kind} on {rootstock}", kind=kind, rootstock=stock)
+        where = tr("in hand") if in_hand or subject.id is None else subject.id
+        self.kicker.setText(f"{where} · {kind}")
         self.title.setText(subject.key.cultivar)
         self.size_text.setText(self._size_words(subject))
         facts = facts_of(self._open_yard, subject)
@@ -171,18 +179,15 @@ class InHandCard(QWidget):
         open_yard = self._open_yard
         if subject.id is None:
             in_hand = open_yard.in_hand
-            return (
-                ""
-                if in_hand is None
-                else (
-                    f"{size_words(size_in_hand(open_yard.catalogue, in_hand), open_yard.units)} at full size"
-                )
-            )
+            if in_hand is None:
+                return ""
+            size = size_words(size_in_hand(open_yard.catalogue, in_hand), open_yard.units)
+            return tr("{size} at full size", size=size)
         standing = standing_of(open_yard, subject.id)
         if standing is None:
             return ""
-        words = f"{size_words(standing.mature, open_yard.units)} at full size"
+        words = tr("{size} at full size", size=size_words(standing.mature, open_yard.units))
         if open_yard.year is None:
             return words
         now = format_coarse(standing.size.spread, open_yard.units)
-        return f"{words}; year {open_yard.year}: about {now} wide"
+        return tr("{words}; year {year}: about {now} wide", words=words, year=open_yard.year, now=now)
