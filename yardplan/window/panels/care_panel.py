@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.care.calendar_file import CalendarError, calendar_file
 from yardplan.care.tables import KINDS
+from yardplan.language import later, tr, tr_n
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.care_card import CareCard
 from yardplan.window.panels.care_rows import CareRows, View
@@ -28,19 +29,30 @@ from yardplan.window.panels.parts import Check, Combo, button, label
 from yardplan.yard import edits
 
 _VIEWS: tuple[tuple[View, str], ...] = (
-    ("month", "By month"), ("year", "Whole year"), ("refused", "Sprays not placed")
+    ("month", later("By month")), ("year", later("Whole year")), ("refused", later("Sprays not placed"))
 )
 _KIND_WORDS = {
-    "prune": "pruning", "thin": "thinning", "feed": "feeding", "acidify": "acidifying", "mulch": "mulching",
-    "water": "watering", "net": "netting", "frost": "frost nights", "protect": "protecting",
-    "guard": "trunk guards", "spray": "sprays", "scout": "looking", "harvest": "harvest", "store": "storing",
-    "plant": "planting",
+    "prune": later("pruning"),
+    "thin": later("thinning"),
+    "feed": later("feeding"),
+    "acidify": later("acidifying"),
+    "mulch": later("mulching"),
+    "water": later("watering"),
+    "net": later("netting"),
+    "frost": later("frost nights"),
+    "protect": later("protecting"),
+    "guard": later("trunk guards"),
+    "spray": later("sprays"),
+    "scout": later("looking"),
+    "harvest": later("harvest"),
+    "store": later("storing"),
+    "plant": later("planting"),
 }
 _EMPTY: dict[View, str] = {
-    "month": "No work in this month.", "year": "Nothing is planted yet, so there is no work.",
-    "refused": "No spray had to be left out.",
+    "month": later("No work in this month."), "year": later("Nothing is planted yet, so there is no work."),
+    "refused": later("No spray had to be left out."),
 }
-_GUARD = (
+_GUARD = later(
     "Nothing is sprayed from some days before any flower in or beside the yard opens until its petals are "
     "down, nor on fruit that is being picked. The label, the law and your local extension service come first."
 )
@@ -53,7 +65,7 @@ class _Cards(QListView):
         super().__init__(parent)
         self.setObjectName("cards")
         self.setModel(rows)
-        self.setAccessibleName("Work of the year")
+        self.setAccessibleName(tr("Work of the year"))
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -86,13 +98,13 @@ class CarePanel(QWidget):
         self.cards = _Cards(self.rows)
         self.view, self.month, self.kind = Combo(), Combo(), Combo()
         self.year = label("", "heading")
-        self.earlier = button("‹", name="A year earlier")
-        self.later = button("›", name="A year later")
-        self.only_open = Check("only what is to do")
+        self.earlier = button("‹", name=tr("A year earlier"))
+        self.later = button("›", name=tr("A year later"))
+        self.only_open = Check(tr("only what is to do"))
         self.quiet = label("", "muted", wrap=True)
         self.details = label("", "plain", wrap=True)
-        self.on_plan = button("Show on the plan", "link")
-        self.to_file = button("Save as calendar…", tip="An iCalendar file for any calendar program")
+        self.on_plan = button(tr("Show on the plan"), "link")
+        self.to_file = button(tr("Save as calendar…"), tip=tr("An iCalendar file for any calendar program"))
         self.said = label("", "small", wrap=True)
         self._fill(day)
         self._lay_out()
@@ -103,13 +115,14 @@ class CarePanel(QWidget):
         for key, words in _VIEWS:
             self.view.addItem(words, key)
         for number, words in enumerate(MONTHS, 1):
-            self.month.addItem(words, number)
-        self.kind.addItem("all work", "")
+            self.month.addItem(tr(words), number)
+        self.kind.addItem(tr("all work"), "")
         for kind in KINDS:
-            self.kind.addItem(_KIND_WORDS[kind], kind)
+            self.kind.addItem(tr(_KIND_WORDS[kind]), kind)
         self.month.setCurrentIndex(day.month - 1)
         self.view.setMinimumContentsLength(18)
-        for part, name in ((self.view, "View"), (self.month, "Month"), (self.kind, "Kind of work")):
+        names = ((self.view, tr("View")), (self.month, tr("Month")), (self.kind, tr("Kind of work")))
+        for part, name in names:
             part.setAccessibleName(name)
 
     def _lay_out(self) -> None:
@@ -123,12 +136,12 @@ class CarePanel(QWidget):
         filters.addWidget(self.to_file)
         self.details.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.details.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.details.setAccessibleName("Details of the task")
+        self.details.setAccessibleName(tr("Details of the task"))
         below = QScrollArea()
         below.setWidgetResizable(True)
         below.setWidget(self.details)
         below.setFrameShape(QScrollArea.Shape.NoFrame)
-        below.setAccessibleName("What is known of the task")
+        below.setAccessibleName(tr("What is known of the task"))
         split = QSplitter(Qt.Orientation.Vertical)
         split.setChildrenCollapsible(False)
         split.addWidget(self.cards)
@@ -182,16 +195,19 @@ class CarePanel(QWidget):
         empty = self.rows.rowCount() == 0
         self.cards.setVisible(not empty)
         plan = self.rows.plan
-        notes = [_EMPTY[self.rows.view]] if empty else []
+        notes = [tr(_EMPTY[self.rows.view])] if empty else []
         if self.rows.view == "refused":
-            notes.append(_GUARD)
+            notes.append(tr(_GUARD))
         if plan.by_month:
-            notes.append("Some dates rest on usual months: the site's temperatures or frosts are not known.")
+            notes.append(
+                tr("Some dates rest on usual months: the site's temperatures or frosts are not known.")
+            )
         if plan.bloom_unknown:
             kinds = ", ".join(plan.bloom_unknown)
-            notes.append(f"Bloom here is not known of {kinds}: no spray is placed.")
+            notes.append(tr("Bloom here is not known of {kinds}: no spray is placed.", kinds=kinds))
         if plan.undated:
-            notes.append(f"Not dated for want of bloom dates here: {', '.join(plan.undated)}.")
+            kinds = ", ".join(plan.undated)
+            notes.append(tr("Not dated for want of bloom dates here: {kinds}.", kinds=kinds))
         self.quiet.setText(" ".join(notes))
         self.quiet.setVisible(bool(notes))
         self._chosen()
@@ -214,7 +230,7 @@ class CarePanel(QWidget):
 
     def _ask_file(self) -> None:
         name = f"{self._open_yard.shown_yard.site.name} {self.rows.year}.ics"
-        path, _ = QFileDialog.getSaveFileName(self, "Save as calendar", name, "Calendar (*.ics)")
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save as calendar"), name, tr("Calendar (*.ics)"))
         if path:
             self.write_calendar(Path(path))
 
@@ -224,8 +240,12 @@ class CarePanel(QWidget):
         try:
             path.write_bytes(calendar_file(self.rows.plan, yard))
         except (OSError, CalendarError) as error:
-            said = f"The calendar was not written: {getattr(error, 'strerror', None) or error}"
+            fault = getattr(error, "strerror", None) or error
+            said = tr("The calendar was not written: {fault}", fault=fault)
         else:
-            said = f"Written: {path.name}, {len(self.rows.plan.tasks)} tasks."
+            said = tr_n(
+                "Written: {name}, {n} task.", "Written: {name}, {n} tasks.", len(self.rows.plan.tasks),
+                name=path.name,
+            )
         self.said.setText(said)
         self.said.show()

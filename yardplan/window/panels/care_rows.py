@@ -12,6 +12,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 
 from yardplan.care.tasks import CarePlan, CareTask, Refusal, care_plan
 from yardplan.care.together import Work, together
+from yardplan.language import tr
 from yardplan.plants.sources import written_out
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import MONTHS
@@ -66,14 +67,14 @@ class CareLine:
     @property
     def dates(self) -> str:
         """`about 24 Apr to 9 May`."""
-        about = "about " if self.work is not None and self.work.about else ""
         first, last = short(self.shown.start), short(self.shown.end)
-        return f"{about}{first}" if first == last else f"{about}{first} to {last}"
+        days = first if first == last else tr("{first} to {last}", first=first, last=last)
+        return tr("about {days}", days=days) if self.work is not None and self.work.about else days
 
     @property
     def spoken(self) -> str:
         """Everything in one run of words, for screen readers."""
-        state = "done" if self.done else "to do" if self.work is not None else "not placed"
+        state = tr("done") if self.done else tr("to do") if self.work is not None else tr("not placed")
         return f"{self.title}. {self.plants}. {self.dates}. {state}."
 
     @property
@@ -81,14 +82,19 @@ class CareLine:
         """All that is known of it: when, why, how much, cautions, sources."""
         if self.work is None:
             blockers = self.refusal.blockers if self.refusal is not None else ()
-            return f"Not placed on these days because of: {', '.join(blockers)}."
+            return tr("Not placed on these days because of: {plants}.", plants=", ".join(blockers))
         work, task = self.work, self.work.first
         lines = (
-            f"Done on {self.done}." if self.done else "", _sentence(task.when), _sentence(task.why),
-            *(_sentence(amount) for amount in work.amounts), *(_sentence(line) for line in work.weeks),
-            *work.notes, *work.cautions, _sentence(_basis(task)),
-            "From memory, not confirmed by a source." if task.memory else "",
-            f"Source: {'; '.join(written_out(work.sources))}",
+            tr("Done on {day}.", day=self.done) if self.done else "",
+            _sentence(task.when),
+            _sentence(task.why),
+            *(_sentence(amount) for amount in work.amounts),
+            *(_sentence(line) for line in work.weeks),
+            *work.notes,
+            *work.cautions,
+            _sentence(_basis(task)),
+            tr("From memory, not confirmed by a source.") if task.memory else "",
+            tr("Source: {sources}", sources="; ".join(written_out(work.sources))),
         )
         return "\n".join(line for line in lines if line)
 
@@ -99,14 +105,14 @@ def _sentence(text: str) -> str:
 
 def _basis(task: CareTask) -> str:
     if task.basis:
-        return f"dates {task.basis}"
-    days = f"about {task.about:.0f} days either way" if task.about else ""
-    return f"dates of an average year, {days}" if days else ""
+        return tr("dates {basis}", basis=task.basis)
+    days = f"{task.about:.0f}"
+    return tr("dates of an average year, about {days} days either way", days=days) if task.about else ""
 
 
 def short(day: dt.date) -> str:
     """`24 Apr`."""
-    return f"{day.day} {MONTHS[day.month - 1][:3]}"
+    return tr("{day} {month}", day=day.day, month=tr(MONTHS[day.month - 1])[:3])
 
 
 def month_days(year: int, month: int) -> tuple[dt.date, dt.date]:
@@ -213,7 +219,8 @@ class CareRows(QAbstractListModel):
         marks = {name: day for name, day in yard.done.items() if name not in names}
         if done:
             marks |= dict.fromkeys(names, (today or dt.date.today()).isoformat())
-        text = f"Mark {'done' if done else 'to do'}: {work.first.title}"
+        title = work.first.title
+        text = tr("Mark done: {task}", task=title) if done else tr("Mark to do: {task}", task=title)
         self._open_yard.commit(text, evolve(yard, done=marks))
 
     def _shown(self, change: Change) -> None:
@@ -266,5 +273,5 @@ class CareRows(QAbstractListModel):
 
     def _heading(self, work: Work) -> str:
         if work.start.year < self.year:
-            return f"Begun in {self.year - 1}"
-        return MONTHS[work.start.month - 1]
+            return tr("Begun in {year}", year=self.year - 1)
+        return tr(MONTHS[work.start.month - 1])

@@ -47,23 +47,33 @@ def _fits(catalogue: Catalogue, cultivar: Cultivar, asked: Asked) -> bool:
 def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
     """The varieties that pass: best match first, or by kind and name where no words are given."""
     chill = site_chill(site) if asked.chilled else None
-    found = search(
-        catalogue,
-        asked.words,
-        Filters(
-            crop=asked.crop,
-            zone=(site.zone or "") if asked.hardy else "",
-            self_fruitful=True if asked.alone else None,
-            container=True if asked.container else None,
-            thornless=True if asked.thornless else None,
-            ripening=asked.ripening,
-            chill_up_to=chill.hours if chill is not None else None,
-        ),
+    filters = Filters(
+        crop=asked.crop,
+        zone=(site.zone or "") if asked.hardy else "",
+        self_fruitful=True if asked.alone else None,
+        container=True if asked.container else None,
+        thornless=True if asked.thornless else None,
+        ripening=asked.ripening,
+        chill_up_to=chill.hours if chill is not None else None,
     )
+    found = search(catalogue, asked.words, filters)
+    found += _named_here(search(catalogue, "", filters), asked.words, found)
     found = [cultivar for cultivar in found if _fits(catalogue, cultivar, asked)]
     if not asked.words.strip():
         found.sort(key=lambda cultivar: (cultivar.crop, cultivar.name.casefold()))
     return found
+
+
+def _named_here(all_of_them: list[Cultivar], words: str, found: list[Cultivar]) -> list[Cultivar]:
+    """Those besides `found` whose kind, as the language shown calls it, holds a word: `Apfel`."""
+    wanted = words.casefold().split()
+    held = {cultivar.key for cultivar in found}
+    named = {crop: tr(crop).casefold() for crop in {cultivar.crop for cultivar in all_of_them}}
+    return [
+        cultivar for cultivar in all_of_them
+        if wanted and cultivar.key not in held and named[cultivar.crop] != cultivar.crop
+        and all(word in f"{named[cultivar.crop]} {cultivar.name.casefold()}" for word in wanted)
+    ]
 
 
 _SELF_WORDS = {

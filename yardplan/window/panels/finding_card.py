@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from yardplan.checks.finding import Weight
+from yardplan.language import mid_sentence, tr
 from yardplan.window.panels.finding_rows import ROW_ROLE, Row
 from yardplan.window.panels.parts import SIGN_OF, draw_sign, kept_together
 from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font, scaled
@@ -35,10 +36,10 @@ def _words(row: Row) -> str:
     """The message with what happened to it during the gesture."""
     message = row.said.message
     if row.cleared:
-        return f"Cleared: {message}"
+        return tr("Cleared: {message}", message=message)
     if row.stale:
-        return f"Computing again: {message}"
-    return f"Changed: {message}" if row.changed else message
+        return tr("Computing again: {message}", message=message)
+    return tr("Changed: {message}", message=message) if row.changed else message
 
 
 def lines_of(row: Row) -> list[_Line]:
@@ -57,7 +58,7 @@ def _height(text: str, size: int, bold: bool, width: int) -> int:
 
 
 def _weight_width(row: Row) -> int:
-    return QFontMetrics(font(SMALL)).horizontalAdvance(row.told.lower()) + 4
+    return QFontMetrics(font(SMALL)).horizontalAdvance(mid_sentence(row.told)) + 4
 
 
 def _beside() -> int:
@@ -127,7 +128,7 @@ class FindingCard(QStyledItemDelegate):
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
         head = QRect(left, top, width, scaled(16))
-        painter.drawText(head, int(Qt.AlignmentFlag.AlignRight), row.told.lower())
+        painter.drawText(head, int(Qt.AlignmentFlag.AlignRight), mid_sentence(row.told))
         title = QRect(
             left + _beside(), top, _title_width(row, width), self._title_height(row, width)
         )

@@ -45,13 +45,13 @@ class Row:
         """Everything in one sentence run, for screen readers."""
         parts = [self.told, self.said.title, self.said.message]
         if self.cleared:
-            parts.append("cleared")
+            parts.append(tr("cleared"))
         elif self.changed:
-            parts.append("changed")
+            parts.append(tr("changed"))
         if self.stale:
-            parts.append("being computed again")
+            parts.append(tr("being computed again"))
         if self.said.clears:
-            parts.append(f"What clears it: {self.said.clears}")
+            parts.append(tr("What clears it: {clears}", clears=self.said.clears))
         return ". ".join(part.rstrip(".") for part in parts if part) + "."
 
 

@@ -7,16 +7,17 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QListView, QVBoxLayout, QWidget
 
 from yardplan.checks.wording import names_of
+from yardplan.language import later, tr
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.partner_rows import PartnerCard, PartnerRow, PartnerRows, rows_for, rows_for_all
 from yardplan.window.panels.parts import button, label
 from yardplan.yard.planting import PlantKey
 
-_ASK = "Select a plant and ask for a partner, or see what the whole yard lacks."
-_NONE = "No variety of the catalogue that lives here is known to set fruit on it."
-_NO_ROOM = "No clear ground is left there: make room, or graft a branch onto it."
-_ENOUGH = "Every plant on the plan has what it needs to set fruit."
+_ASK = later("Select a plant and ask for a partner, or see what the whole yard lacks.")
+_NONE = later("No variety of the catalogue that lives here is known to set fruit on it.")
+_NO_ROOM = later("No clear ground is left there: make room, or graft a branch onto it.")
+_ENOUGH = later("Every plant on the plan has what it needs to set fruit.")
 
 
 class _View(QListView):
@@ -26,7 +27,7 @@ class _View(QListView):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Varieties that would set fruit")
+        self.setAccessibleName(tr("Varieties that would set fruit"))
         self.setUniformItemSizes(True)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -54,15 +55,15 @@ class PartnerList(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.rows = PartnerRows(self)
-        self.title = label("Partners", "heading", wrap=True)
-        self.note = label(_ASK, "muted", wrap=True)
+        self.title = label(tr("Partners"), "heading", wrap=True)
+        self.note = label(tr(_ASK), "muted", wrap=True)
         self.view = _View()
         self.view.setModel(self.rows)
         self.reasons = label("", "small", wrap=True)
         self.all_button = button(
-            "What the whole yard lacks",
-            name="Fewest plants to add so that every plant crops",
-            tip="The fewest plants to add so that every plant crops",
+            tr("What the whole yard lacks"),
+            name=tr("Fewest plants to add so that every plant crops"),
+            tip=tr("The fewest plants to add so that every plant crops"),
         )
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
@@ -77,25 +78,31 @@ class PartnerList(QWidget):
 
     def clear(self) -> None:
         """Ask anew: another yard was opened."""
-        self._show([], "Partners", _ASK)
+        self._show([], tr("Partners"), tr(_ASK))
 
     def show_for(self, key: PlantKey, thing_id: str | None) -> None:
         """List partners for a plant on the plan, or for one only in hand (`thing_id` None)."""
         rows = rows_for(self._open_yard.survey, key, thing_id)
         where = f" ({thing_id})" if thing_id else ""
-        near = f"Plant it within {self._near(rows[0])} of it, trunk to trunk." if rows else _NONE
+        near = (
+            tr("Plant it within {distance} of it, trunk to trunk.", distance=self._near(rows[0]))
+            if rows
+            else tr(_NONE)
+        )
         if rows and not rows[0].room:
-            near = f"{near} {_NO_ROOM}"
-        self._show(rows, f"Partners for {key.cultivar}{where}", near)
+            near = f"{near} {tr(_NO_ROOM)}"
+        self._show(rows, tr("Partners for {variety}", variety=f"{key.cultivar}{where}"), near)
 
     def show_for_all(self) -> None:
         """List the fewest plants to add so that every plant crops."""
         rows, left = rows_for_all(self._open_yard.survey)
         names = names_of(self._open_yard.shown_yard)
-        note = "" if rows or left else _ENOUGH
+        note = "" if rows or left else tr(_ENOUGH)
         if left:
-            note = f"Nothing known here helps {', '.join(names.get(each, each) for each in left)}."
-        self._show(rows, "What the whole yard lacks", note)
+            note = tr(
+                "Nothing known here helps {plants}.", plants=", ".join(names.get(each, each) for each in left)
+            )
+        self._show(rows, tr("What the whole yard lacks"), note)
 
     def _show(self, rows: list[PartnerRow], title: str, note: str) -> None:
         self.rows.show_rows(rows)
@@ -113,10 +120,11 @@ class PartnerList(QWidget):
             row = self.rows.row(index.row())
             names = names_of(self._open_yard.shown_yard)
             beside = [names[each] for each in row.near or (row.anchor,) if each in names]
-            near = f"Within {self._near(row)} of {' and '.join(beside)}. " if beside else ""
-            words = (
-                near + ". ".join(reason[:1].upper() + reason[1:] for reason in row.suggestion.reasons) + "."
-            )
+            near = [
+                tr("Within {distance} of {plants}", distance=self._near(row), plants=tr(" and ").join(beside))
+            ] if beside else []
+            told = [reason[:1].upper() + reason[1:] for reason in row.suggestion.reasons]
+            words = ". ".join([*near, *told]) + "."
         self.reasons.setText(words)
         self.reasons.setVisible(bool(words))
 

@@ -8,6 +8,7 @@ from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
 from yardplan.drawing.season import SeasonChart, SeasonRow, Together
 from yardplan.drawing.season_picture import season_chart
+from yardplan.language import tr
 from yardplan.plants.bloom import BloomAt, bloom_of
 from yardplan.plants.pollen_place import place_for
 from yardplan.plants.season import SeasonLine, overlaps, season_lines
@@ -38,8 +39,10 @@ def _note(bloom: BloomAt) -> str:
         return bloom.faults[0]
     if bloom.basis == "nothing":
         if bloom.too_mild:
-            return "Winters are too mild here to reckon bloom: enter a bloom day you have seen (site card)."
-        return "Bloom dates are not known here: give the place or its monthly means (site card)."
+            return tr(
+                "Winters are too mild here to reckon bloom: enter a bloom day you have seen (site card)."
+            )
+        return tr("Bloom dates are not known here: give the place or its monthly means (site card).")
     return ""
 
 
@@ -84,12 +87,22 @@ def row_words(row: SeasonRow) -> list[str]:
     words = []
     if row.bloom is not None:
         first, last = _days(row.bloom.start), _days(row.bloom.end)
-        error = f", {row.bloom.error:.0f} days either way" if row.bloom.error else ""
-        words.append(f"{row.thing} {row.name} blooms {first} to {last}{error}")
+        plant = f"{row.thing} {row.name}"
+        words.append(tr(
+            "{plant} blooms {first} to {last}, {days} days either way",
+            plant=plant, first=first, last=last, days=f"{row.bloom.error:.0f}",
+        ) if row.bloom.error else tr("{plant} blooms {first} to {last}", plant=plant, first=first, last=last))
     if row.shared:
-        words.append(f"in bloom {row.shared}")
+        words.append(tr("in bloom {shared}", shared=row.shared))
     if row.harvest is not None:
-        words.append(f"{row.name} ripens {_days(row.harvest.start)} to {_days(row.harvest.end)}")
+        words.append(
+            tr(
+                "{name} ripens {first} to {last}",
+                name=row.name,
+                first=_days(row.harvest.start),
+                last=_days(row.harvest.end),
+            )
+        )
     return words
 
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, Q
 
 from yardplan.drawing.season import SeasonChart, SeasonLayout, SeasonRow, draw_season, height_for
 from yardplan.drawing.style import PALETTE
+from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.days import day_of_number, say_day
 from yardplan.window.panels.moment import MomentBar
@@ -23,8 +24,8 @@ _KEY_DAYS = {
 }
 #: Partner lines of the chart follow a drag when the hand rests so long, milliseconds.
 _REST_MS = 150
-_HINT = "Drag to choose the day; click a name to select the plant"
-_EMPTY = "Plant something, and its bloom and harvest show here."
+_HINT = later("Drag to choose the day; click a name to select the plant")
+_EMPTY = later("Plant something, and its bloom and harvest show here.")
 
 
 class ChartView(QWidget):
@@ -80,7 +81,7 @@ class ChartView(QWidget):
         if hidden > 0:
             painter.setFont(font(SMALL))
             painter.setPen(QColor(PALETTE.muted))
-            words = f"{hidden} more: scroll"
+            words = tr("{n} more: scroll", n=hidden)
             painter.drawText(self.rect().adjusted(12, 0, 0, -4), int(Qt.AlignmentFlag.AlignBottom), words)
         if self.hasFocus():
             painter.setPen(QPen(QColor(PALETTE.caution), 2))
@@ -108,7 +109,7 @@ class ChartView(QWidget):
         """On hover a row says its days and partners, bare ground what can be done."""
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
             row = self.layout_now().row(event.pos().y())
-            words = _HINT if row is None else "\n".join(row_words(self.chart.rows[row])) or _HINT
+            words = tr(_HINT) if row is None else "\n".join(row_words(self.chart.rows[row])) or tr(_HINT)
             QToolTip.showText(event.globalPos(), words, self)
             return True
         return super().event(event)
@@ -153,7 +154,7 @@ class SeasonStrip(QWidget):
         top = QHBoxLayout()
         top.setContentsMargins(10, 3, 10, 0)
         top.setSpacing(14)
-        top.addWidget(label("Season", "heading"))
+        top.addWidget(label(tr("Season"), "heading"))
         top.addWidget(self.note, 1)
         top.addWidget(self.moment, 3)
         box = QVBoxLayout(self)
@@ -198,12 +199,12 @@ class SeasonStrip(QWidget):
         moment = open_yard.moment
         chart = with_choice(self._season, survey, open_yard.selection, moment.day, moment.hour)
         self.chart.show_chart(chart)
-        note = self._season.note or ("" if chart.rows else _EMPTY)
+        note = self._season.note or ("" if chart.rows else tr(_EMPTY))
         self.note.setText(note)
         self.note.setToolTip(note)
         self.note.setVisible(bool(self.note.text()))
         self._follow_selection()
-        self.chart.setAccessibleName(f"Season chart, {say_day(moment.day)}")
+        self.chart.setAccessibleName(tr("Season chart, {day}", day=say_day(moment.day)))
         if self.chart.spoken_rows is not chart.rows:
             self.chart.spoken_rows = chart.rows
             self.chart.setAccessibleDescription(spoken(chart))

@@ -10,10 +10,11 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 
 from yardplan.care.shopping import Item, Shopping, shopping
 from yardplan.drawing.rows import bed_places
+from yardplan.language import decimals, later, tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.yard.change import Change
 
-HEADS = ("Item", "Quantity", "Price of one", "Cost")
+HEADS = (later("Item"), later("Quantity"), later("Price of one"), later("Cost"))
 ITEM, QUANTITY, PRICE, COST = range(4)
 #: The highest price that is taken for one.
 _HIGHEST = 1e7
@@ -31,7 +32,7 @@ def read_price(typed: str) -> float | None:
     except ValueError:
         price = math.nan
     if not (math.isfinite(price) and 0 <= price <= _HIGHEST):
-        raise ValueError(f"'{typed}' is not a price: write for example 12.50")
+        raise ValueError(tr("'{typed}' is not a price: write for example 12.50", typed=typed))
     return price
 
 
@@ -58,7 +59,7 @@ class ShoppingRows(QAbstractTableModel):
         self, section: int, orientation: Qt.Orientation, role: int = int(Qt.ItemDataRole.DisplayRole)
     ) -> Any:
         if orientation is Qt.Orientation.Horizontal and role == int(Qt.ItemDataRole.DisplayRole):
-            return HEADS[section]
+            return tr(HEADS[section])
         return None
 
     def data(self, index: _Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
@@ -77,9 +78,9 @@ class ShoppingRows(QAbstractTableModel):
         if column == ITEM:
             return item.name
         if column == QUANTITY:
-            return item.amount(self._open_yard.units)
+            return item.amount
         value = item.price if column == PRICE else item.cost
-        return "" if value is None else f"{value:.2f}"
+        return "" if value is None else decimals(f"{value:.2f}")
 
     def flags(self, index: _Index) -> Qt.ItemFlag:
         flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
@@ -100,14 +101,14 @@ class ShoppingRows(QAbstractTableModel):
         yard = self._open_yard.yard
         prices = {key: kept for key, kept in yard.prices.items() if key != item.key}
         if price is not None:
-            prices[item.key] = price
-        self._open_yard.commit(f"Price of {item.name}", evolve(yard, prices=prices))
+            prices[item.key] = item.kept_price(price)
+        self._open_yard.commit(tr("Price of {item}", item=item.name), evolve(yard, prices=prices))
         return True
 
     def set_currency(self, words: str) -> None:
         """Keep the currency that prices are in."""
         yard = self._open_yard.yard
-        self._open_yard.commit("Currency", evolve(yard, currency=words.strip()))
+        self._open_yard.commit(tr("Currency"), evolve(yard, currency=words.strip()))
 
     def _shown(self, _change: Change) -> None:
         if self._open_yard.on_trial:

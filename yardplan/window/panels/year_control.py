@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
 
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
 from yardplan.window.theme import scaled
@@ -26,7 +27,7 @@ class YearControl(QWidget):
         self.slider.setRange(0, LAST_YEAR + 1)
         self.slider.setPageStep(5)
         self.slider.setMinimumWidth(130)
-        self.slider.setToolTip("Years since planting; at the right end everything is at full size")
+        self.slider.setToolTip(tr("Years since planting; at the right end everything is at full size"))
         line = QHBoxLayout(self)
         line.setContentsMargins(6, 0, 6, 0)
         line.setSpacing(8)
@@ -41,9 +42,12 @@ class YearControl(QWidget):
         year = self._open_yard.year
         with QSignalBlocker(self.slider):
             self.slider.setValue(LAST_YEAR + 1 if year is None else min(year, LAST_YEAR))
-        words = "full size" if year is None else "planting" if year == 0 else f"year {year}"
-        self.text.setText(f"Growth: {words}")
-        self.slider.setAccessibleName(f"Growth: {words}")
+        words = tr("full size") if year is None else tr("planting") if year == 0 else (
+            tr("year {year}", year=year)
+        )
+        text = tr("Growth: {words}", words=words)
+        self.text.setText(text)
+        self.slider.setAccessibleName(text)
 
     def _moved(self, value: int) -> None:
         self._open_yard.set_year(None if value > LAST_YEAR else value)
