@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from yardplan.units import UnitError
+from yardplan.language import tr
 
 
 class LengthEntry(QWidget):
@@ -19,7 +19,7 @@ class LengthEntry(QWidget):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.line = QLineEdit(self)
-        self.line.setAccessibleName("Length, angle or place")
+        self.line.setAccessibleName(tr("Length, angle or place"))
         self.line.setPlaceholderText("12' 6\"  3.8 m  3.8 m < 90  12 x 8  4; 2.5")
         self.line.setMinimumWidth(230)
         self.fault = QLabel(self)
@@ -45,7 +45,7 @@ class LengthEntry(QWidget):
         self.line.setFocus(Qt.FocusReason.OtherFocusReason)
         self.line.end(False)
 
-    def show_fault(self, error: UnitError | None) -> None:
+    def show_fault(self, error: ValueError | None) -> None:
         """Say what is wrong, or nothing."""
         self.fault.setText(str(error) if error else "")
         self.fault.setVisible(error is not None)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from yardplan.language import tr, tr_n
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
 
@@ -32,12 +33,13 @@ def hover_text(open_yard: OpenYard, key: str) -> str:
     names = names_of(yard)
     if key not in names:
         return ""
-    lines = [names[key].capitalize() if key == "lot" else names[key]]
+    lines = [names[key][:1].upper() + names[key][1:] if key == "lot" else names[key]]
     lines += _size(open_yard, key)
     found = [finding for finding in open_yard.findings if key in finding.things]
-    lines += [f"{f.weight.value}: {say(f, names, open_yard.units).title}" for f in found[:_FINDINGS]]
+    lines += [f"{tr(f.weight.value)}: {say(f, names, open_yard.units).title}" for f in found[:_FINDINGS]]
     if len(found) > _FINDINGS:
-        lines.append(f"and {len(found) - _FINDINGS} more in the list")
+        more = len(found) - _FINDINGS
+        lines.append(tr_n("and {n} more in the list", "and {n} more in the list", more))
     return "\n".join(line for line in lines if line)
 
 
@@ -48,9 +50,18 @@ def _size(open_yard: OpenYard, key: str) -> list[str]:
     for grown in everything:
         if grown.id == key:
             size, full = grown.size, grown.mature
-            words = f"{format_coarse(size.spread, units)} wide, {format_coarse(size.height, units)} tall"
+            wide, tall = format_coarse(size.spread, units), format_coarse(size.height, units)
             if open_yard.year is None or size == full:
-                return [f"about {words}"]
-            grown_up = f"{format_coarse(full.spread, units)} wide, {format_coarse(full.height, units)} tall"
-            return [f"about {words} in year {open_yard.year}; {grown_up} at full size"]
+                return [tr("about {wide} wide, {tall} tall", wide=wide, tall=tall)]
+            return [
+                tr(
+                    "about {wide} wide, {tall} tall in year {year}; "
+                "{full_wide} wide, {full_tall} tall at full size",
+                    wide=wide,
+                    tall=tall,
+                    year=open_yard.year,
+                    full_wide=format_coarse(full.spread, units),
+                    full_tall=format_coarse(full.height, units),
+                )
+            ]
     return []

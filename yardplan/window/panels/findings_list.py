@@ -17,18 +17,22 @@ from yardplan.window.panels.way_plan import WAY
 from yardplan.window.theme import scaled
 from yardplan.yard.yard import Yard
 
-_HINT = "Choose a line to see its place on the plan and the rule behind it."
+_HINT = later("Choose a line to see its place on the plan and the rule behind it.")
 #: Room kept for two lines of the rule, so that the list keeps its height.
 _RULE_HEIGHT = 30
 #: The cards are never lower than this, pixels: one of them and the head of the next.
 _LEAST = 100
-_NONE = "Nothing stands against this plan."
-_EMPTY = "Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here."
+_NONE = later("Nothing stands against this plan.")
+_EMPTY = later("Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here.")
 
 
-PARTNER_STEP, SITE_STEP, FIELDS_STEP = "Find a partner…", "Open the site card…", "Go to its fields…"
+PARTNER_STEP, SITE_STEP, FIELDS_STEP = (
+    later("Find a partner…"),
+    later("Open the site card…"),
+    later("Go to its fields…"),
+)
 WAY_STEP = later("Choose the width of ways…")
-SHADE_STEP, CLEAR_STEP = "Show the shade", "Move to the nearest clear place"
+SHADE_STEP, CLEAR_STEP = later("Show the shade"), later("Move to the nearest clear place")
 #: Checks whose conflicts end where a plant stands on clear ground.
 _OF_PLACE = frozenset({"spacing", "clearance", "neighbours", "soil", "drainage"})
 #: The next step that the program can take for findings of a check.
@@ -79,7 +83,7 @@ class _Cards(QListView):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("cards")
-        self.setAccessibleName("Conflicts, cautions and advice")
+        self.setAccessibleName(tr("Conflicts, cautions and advice"))
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -177,7 +181,7 @@ class FindingsList(QWidget):
     def _show_chosen(self) -> None:
         """The rule behind the chosen finding and, where the program can help, the next step."""
         row = self._chosen()
-        self.rule.setText(f"Rule: {row.said.source_text}" if row else _HINT)
+        self.rule.setText(tr("Rule: {rule}", rule=row.said.source_text) if row else tr(_HINT))
         words = step_words(row.finding, self._open_yard.shown_yard) if row else ""
         self.step_button.setText(tr(words))
         self.step_button.setAccessibleName(tr(words))
@@ -214,7 +218,7 @@ class FindingsList(QWidget):
         self.counts.show_counts(self.rows.counts())
         empty = self.rows.rowCount() == 0
         drawn = bool(self._open_yard.shown_yard.lot) or bool(self._open_yard.shown_yard.ids())
-        self.quiet.setText(_NONE if drawn else _EMPTY)
+        self.quiet.setText(tr(_NONE) if drawn else tr(_EMPTY))
         self.quiet.setVisible(empty)
         self.cards.setVisible(not empty)
         self.rule.setVisible(not empty)

@@ -22,6 +22,7 @@ from yardplan.arrange.partner_plan import plan_for
 from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Suggestion, partners_for
 from yardplan.checks.survey import Survey, survey_of
+from yardplan.language import later, tr, tr_n
 from yardplan.window.panels.parts import Sign, draw_sign
 from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font, scaled
 from yardplan.yard import edits
@@ -36,16 +37,16 @@ _Index = QModelIndex | QPersistentModelIndex
 
 _SIGNS: dict[str, Sign] = {"yes": "good", "partly": "caution", "not proved": "unknown", "no": "conflict"}
 _SETS = {
-    "yes": "sets it fully",
-    "partly": "sets it partly",
-    "not proved": "probably sets it",
-    "no": "does not set it",
+    "yes": later("sets it fully"),
+    "partly": later("sets it partly"),
+    "not proved": later("probably sets it"),
+    "no": later("does not set it"),
 }
 _BACK = {
-    "yes": "is set in turn",
-    "partly": "is partly set in turn",
-    "not proved": "is probably set in turn",
-    "no": "needs a partner of its own",
+    "yes": later("is set in turn"),
+    "partly": later("is partly set in turn"),
+    "not proved": later("is probably set in turn"),
+    "no": later("needs a partner of its own"),
 }
 
 
@@ -71,15 +72,17 @@ class PartnerRow:
     def facts(self) -> str:
         """One line of what decides."""
         told = self.suggestion
-        days = "" if told.overlap is None else f"{round(told.overlap)} days together"
-        back = "crops alone" if told.alone else _BACK[told.back]
-        return " · ".join(part for part in (self.serves, _SETS[told.verdict], days, back) if part)
+        days = "" if told.overlap is None else (
+            tr_n("{n} day together", "{n} days together", round(told.overlap))
+        )
+        back = tr("crops alone") if told.alone else tr(_BACK[told.back])
+        return " · ".join(part for part in (self.serves, tr(_SETS[told.verdict]), days, back) if part)
 
     @property
     def spoken(self) -> str:
         """The row in words, for screen readers."""
         key = self.suggestion.key
-        return f"{key.cultivar}, {key.crop}: {self.facts.replace(' · ', ', ')}"
+        return f"{key.cultivar}, {tr(key.crop)}: {self.facts.replace(' · ', ', ')}"
 
 
 def with_plant(yard: Yard, key: PlantKey) -> tuple[Yard, str]:
@@ -107,7 +110,9 @@ def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
     plan = plan_for(survey, fits=fitting(survey))
     rows = [
         PartnerRow(
-            each.suggestion, each.anchor, f"for {', '.join(each.serves)}" if each.serves else "",
+            each.suggestion,
+            each.anchor,
+            tr("for {plants}", plants=", ".join(each.serves)) if each.serves else "",
             # What is added for the sake of another addition stands beside the same plant.
             tuple(one for one in each.serves if survey.yard.find(one) is not None) or (each.anchor,),
         )
@@ -171,7 +176,7 @@ class PartnerCard(QStyledItemDelegate):
         right = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
-        painter.drawText(inner, right, key.crop)
+        painter.drawText(inner, right, tr(key.crop))
         _words(painter, inner.adjusted(0, scaled(19), 0, 0), row.facts, QColor(c.muted), SMALL, bold=False)
         if option.state & QStyle.StateFlag.State_HasFocus:
             painter.setPen(QPen(QColor(c.focus), 2))
