@@ -19,7 +19,7 @@ def _yard() -> Yard:
         beds=(Bed(id="BD1", curve=CURVE, outline=outline_of(CURVE)),),
         dimensions=(Dimension(id="DM1", ends=((0.0, 0.0), (3.0, 4.0)), off=0.5),),
         pictures=(
-            Picture(id="PC1", name="scan.png", base=((0.0, 0.0), (30.0, 0.0)), pixels=(300, 200), data="AAAA"),
+            Picture(id="PC1", name="scan", base=((0.0, 0.0), (30.0, 0.0)), pixels=(300, 200), data="AAAA"),
         ),
     )
     return edits.set_curve(yard, "lot", Curve(kind="rounded", points=((0, 0), (9, 0), (9, 9)), radius=1.0))

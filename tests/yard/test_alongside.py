@@ -36,7 +36,9 @@ def test_the_other_side_goes_round_the_corner():
     assert shape.contains(shapely.Point(12.9, 1.1))
 
 
-@pytest.mark.parametrize(("edge", "outside"), [(0, (14.5, 8)), (1, (19, 11.5)), (2, (23.5, 8)), (3, (19, 4.5))])
+@pytest.mark.parametrize(
+    ("edge", "outside"), [(0, (14.5, 8)), (1, (19, 11.5)), (2, (23.5, 8)), (3, (19, 4.5))]
+)
 def test_one_side_of_a_house_has_its_strip_outside(edge, outside):
     shape = _one(Along(key="BL1", edge=edge, left=False, away=0.0, width=1.0))
     assert shape.contains(shapely.Point(outside))

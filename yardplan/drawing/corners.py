@@ -24,7 +24,10 @@ def freest(view: PlanView, boxes: Mapping[str, QRectF]) -> str:
 def hidden(view: PlanView, box: QRectF) -> float:
     """How much of the yard a box would hide: the area it shares with the boxes of things and of the lot."""
     reach = _REACH * view.unit
-    things = [view.polygon(points_of(thing)).boundingRect() for thing in view.yard.things() if type(thing) is not Picture]
+    things = [
+        view.polygon(points_of(thing)).boundingRect()
+        for thing in view.yard.things() if not isinstance(thing, Picture)
+    ]
     areas = [_area(rect.adjusted(-reach, -reach, reach, reach).intersected(box)) for rect in things]
     lot = view.polygon(view.yard.lot).boundingRect()
     return sum(areas) + _LOT_COUNTS * _area(lot.intersected(box))

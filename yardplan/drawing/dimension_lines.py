@@ -58,7 +58,7 @@ def text_of(view: PlanView, dimension: Dimension) -> str:
 
 
 def _words(view: PlanView, dimension: Dimension) -> tuple[QRectF, float]:
-    """The unturned box of the length and the way it runs: on the line, or past its end where that is short."""
+    """The unturned box of the length and the way it runs: on the line, or past its end if that is short."""
     a, b = view.corners(line_of(dimension))
     size = text_size(text_of(view, dimension), FACE, view.unit)
     line = QLineF(a, b)

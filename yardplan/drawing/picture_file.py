@@ -1,4 +1,4 @@
-"""Pictures for under the plan, read from PNG, JPEG and PDF files and made small enough to travel in a yard file.
+"""Pictures for under the plan, read from PNG, JPEG and PDF, made small enough to travel in a yard file.
 
 What is kept is at most LONGEST_SIDE pixels long, as PNG or JPEG, whichever is smaller, within MOST_BYTES.
 """
@@ -64,14 +64,14 @@ def read_picture(path: Path, page: int = 1) -> ReadPicture:
 
 def _check_file(path: Path) -> None:
     if path.suffix.lower() not in ENDINGS:
-        raise PictureError(tr("{file} is no picture that can be read: choose a PNG, JPEG or PDF", file=path.name))
+        raise PictureError(tr("{file} cannot be read: choose a PNG, JPEG or PDF file", file=path.name))
     try:
         size = path.stat().st_size
     except OSError:
         raise PictureError(tr("{file} cannot be opened", file=path.name)) from None
     if size > LARGEST_FILE:
         most = LARGEST_FILE // 2**20
-        raise PictureError(tr("{file} is too large: at most {most} MB can be read", file=path.name, most=most))
+        raise PictureError(tr("{file} is too large: at most {most} MB are read", file=path.name, most=most))
 
 
 def _damaged(path: Path) -> PictureError:

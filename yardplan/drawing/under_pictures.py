@@ -84,7 +84,7 @@ def decoded(data: str) -> QImage | None:
 
 @lru_cache(maxsize=4)
 def _smaller(data: str, wide: int) -> QImage:
-    """The picture at the size it is shown, so that it is painted fast; at its own size when that is smaller."""
+    """The picture at the size it is shown, so that it is painted fast; never larger than its own."""
     image = decoded(data)
     assert image is not None
     if wide >= image.width():

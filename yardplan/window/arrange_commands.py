@@ -29,10 +29,12 @@ _LINES: dict[Line, str] = {
     "middle up": later("In line a&cross"),
 }
 _LAYERS = {
+    "pictures": later("P&ictures under the plan"),
     "structures": later("&Buildings, walls and paving"),
     "services": later("&Services"),
     "plants": later("&Plants"),
     "notes": later("&Notes"),
+    "dimensions": later("&Dimension lines"),
     "labels": later("&Names and sizes"),
 }
 

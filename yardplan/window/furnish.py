@@ -24,15 +24,19 @@ if TYPE_CHECKING:
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
     from yardplan.window.arrange_commands import ArrangeCommands
+    from yardplan.window.drawing_commands import DrawingCommands
     from yardplan.window.help_commands import HelpCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
+    from yardplan.window.shape_commands import ShapeCommands
 
     year = window.year = YearControl(window.open_yard)
     window.menuBar().setCornerWidget(year, Qt.Corner.TopRightCorner)
     year.show()
     window.arrange_commands = ArrangeCommands(window)
+    window.drawing_commands = DrawingCommands(window)
+    window.shape_commands = ShapeCommands(window, window.arrange_commands.arrange)
     window.tools.dress()
     side = Side(window.open_yard)
     window.side = side

@@ -20,6 +20,7 @@ from yardplan.window.exchange import Exchange
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
+from yardplan.window.picture_commands import ENDINGS as PICTURES
 from yardplan.window.place_commands import PlaceCommands
 from yardplan.window.questions import Questions
 from yardplan.window.recent_menu import fill_recent, fill_samples
@@ -31,9 +32,11 @@ from yardplan.window.tools.toolbox import TOOLS
 
 if TYPE_CHECKING:
     from yardplan.window.arrange_commands import ArrangeCommands
+    from yardplan.window.drawing_commands import DrawingCommands
     from yardplan.window.help_commands import HelpCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.year_control import YearControl
+    from yardplan.window.shape_commands import ShapeCommands
     from yardplan.window.sides import Side
 
 #: Size of the first window, pixels.
@@ -81,6 +84,8 @@ class MainWindow(QMainWindow):
         self.light_room: LightRoom | None = None
         self.start_panel: QWidget | None = None
         self.arrange_commands: ArrangeCommands | None = None
+        self.drawing_commands: DrawingCommands | None = None
+        self.shape_commands: ShapeCommands | None = None
         self.year: YearControl | None = None
         self.help: HelpCommands | None = None
         self.theme: Theme | None = None
@@ -144,7 +149,7 @@ class MainWindow(QMainWindow):
 
     def _tool_changed(self) -> None:
         icon = self.canvas.tool.icon
-        if icon != "carry":
+        if icon in {kind.icon for kind in TOOLS}:
             self.actions_[f"tool {icon}"].setChecked(True)
 
     def _fill_recent(self) -> None:
@@ -194,7 +199,16 @@ class MainWindow(QMainWindow):
         path = _dropped_path(event)
         if path is not None:
             event.acceptProposedAction()
-            self.documents.open_path(path)
+            if path.suffix.lower() == ".yard":
+                self.documents.open_path(path)
+            else:
+                self._put_picture(path)
+
+    def _put_picture(self, path: Path) -> None:
+        """A picture that was dropped goes under the plan."""
+        self.build_side()
+        if self.drawing_commands is not None:
+            self.drawing_commands.pictures.put(path)
 
     # Closing
 
@@ -219,9 +233,9 @@ class MainWindow(QMainWindow):
 
 
 def _dropped_path(event: QDropEvent) -> Path | None:
-    """The one local `.yard` file that is being dropped, or None."""
+    """The one local `.yard` file or picture that is being dropped, or None."""
     urls = event.mimeData().urls()
     if len(urls) != 1 or not urls[0].isLocalFile():
         return None
     path = Path(urls[0].toLocalFile())
-    return path if path.suffix.lower() == ".yard" else None
+    return path if path.suffix.lower() in {".yard", *PICTURES} else None

@@ -1,4 +1,4 @@
-"""A strip alongside something: a path by a fence, a bed along a house, at a distance and a width in metres."""
+"""A strip alongside something: a path by a fence, a bed along a house. Distance and width in metres."""
 
 from __future__ import annotations
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from yardplan.language import tr
 from yardplan.yard import edits
 from yardplan.yard.edits import OUTLINE_FIELD, EditError, points_of
-from yardplan.yard.ground import Barrier, Outline, Point, Service
+from yardplan.yard.ground import Barrier, Dimension, Outline, Picture, Point, Service
 from yardplan.yard.planting import Row
 from yardplan.yard.yard import Yard
 
@@ -36,7 +37,14 @@ def is_closed(yard: Yard, key: str) -> bool:
 def edges_of(points: Outline, *, closed: bool) -> tuple[tuple[Point, Point], ...]:
     """The edges from corner to corner, and from the last to the first where closed."""
     ring = (*points, points[0]) if closed and len(points) > 2 else points
-    return tuple(zip(ring, ring[1:], strict=False))
+    return tuple(pairwise(ring))
+
+
+def straight_edges(yard: Yard, key: str) -> tuple[tuple[Point, Point], ...]:
+    """The edges of a thing or the lot that have a length of their own: none of curves and pictures."""
+    if edits.curve_of(yard, key) is not None or isinstance(yard.find(key), Dimension | Picture):
+        return ()
+    return edges_of(outline_of(yard, key), closed=is_closed(yard, key))
 
 
 def set_length(yard: Yard, key: str, edge: int, length: float) -> Yard:
@@ -47,10 +55,12 @@ def set_length(yard: Yard, key: str, edge: int, length: float) -> Yard:
     thing = yard.find(key)
     if thing is not None and thing.locked:
         raise EditError(tr("This is locked: unlock it to change its edges"))
+    if edge >= len(straight_edges(yard, key)):
+        raise EditError(tr("There is no edge {number}", number=edge + 1))
     points, closed = outline_of(yard, key), is_closed(yard, key)
     new = with_length(points, edge, length, closed=closed)
     if crosses_itself(new, closed=closed) and not crosses_itself(points, closed=closed):
-        raise EditError(tr("With this length the outline would cross itself: try another, or move its corners"))
+        raise EditError(tr("This length would make the outline cross itself: try another"))
     if key == LOT:
         return edits.set_lot(yard, new)
     return edits.replace(yard, edits.with_points(thing, new)) if thing is not None else yard

@@ -11,6 +11,9 @@ from yardplan.yard.edges import LOT, outline_of
 from yardplan.yard.ground import Curve, Dimension, Outline, Picture, Point
 from yardplan.yard.yard import Thing, Yard
 
+#: No circle is smaller, metres.
+_LEAST_RADIUS = 0.05
+
 
 def handles_of(yard: Yard, key: str) -> Outline:
     """The places that can be taken hold of: corners, points of a curve, ends and line of a dimension."""
@@ -51,9 +54,12 @@ def can_bend(yard: Yard, key: str) -> bool:
 def bent(yard: Yard, key: str, kind: str, radius: float = 0.0) -> Yard:
     """The yard with an outline drawn straight (`corners`), `smooth`, or `rounded` by a radius in metres.
 
-    The points it was drawn by stay; a circle gives the ends of its axes.
+    The points it was drawn by stay; a circle gives the ends of its axes. A `circle` is as large as what was
+    there and lies round its middle.
     """
     points = handles_of(yard, key)
+    if kind == "circle":
+        return edits.set_curve(yard, key, _as_circle(outline_of(yard, key)))
     if kind == "smooth":
         return edits.set_curve(yard, key, Curve(kind="smooth", points=points))
     if kind == "rounded":
@@ -62,6 +68,14 @@ def bent(yard: Yard, key: str, kind: str, radius: float = 0.0) -> Yard:
         return edits.set_lot(yard, points)
     thing = yard.find(key)
     return edits.replace(yard, edits.with_points(thing, points)) if thing is not None else yard
+
+
+def _as_circle(outline: Outline) -> Curve:
+    """A circle of the same area round the mean of the corners."""
+    x, y = (sum(p[i] for p in outline) / len(outline) for i in (0, 1))
+    ring = zip(outline, (*outline[1:], outline[0]), strict=True)
+    area = abs(sum(a[0] * b[1] - b[0] * a[1] for a, b in ring)) / 2
+    return Curve(kind="circle", points=((x, y),), radius=max(math.sqrt(area / math.pi), _LEAST_RADIUS))
 
 
 def covered(thing: Thing) -> Outline:

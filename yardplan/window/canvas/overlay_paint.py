@@ -19,6 +19,7 @@ WORDS_PIXELS = 12
 
 _PENS: dict[Look, tuple[str, float, tuple[float, ...]]] = {
     "line": ("ink", 1.8, ()),
+    "curve": ("ink", 1.8, ()),
     "guide": ("caution", 1.2, (5.0, 4.0)),
     "band": ("caution", 1.2, (4.0, 3.0)),
     "ghost": ("ink", 1.2, (3.0, 3.0)),

@@ -157,7 +157,9 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
             optional=True,
             tip=later("Your own figure for full size; left empty, the catalogue's is used"),
         ),
-        _height(optional=True, tip="Your own figure for full size; left empty, the catalogue's is used"),
+        _height(
+            optional=True, tip=later("Your own figure for full size; left empty, the catalogue's is used")
+        ),
         FieldPlan(
             name=later("Faces"),
             path="facing",
@@ -313,7 +315,11 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
     Note: (FieldPlan(name=later("Words"), path="text", sort="paragraph"), _LOCKED),
     Dimension: (
         FieldPlan(
-            name=later("Line aside by"), path="off", sort="length", low=-200, high=200,
+            name=later("Line aside by"),
+            path="off",
+            sort="length",
+            low=-200,
+            high=200,
             tip=later("How far the line stands to the left of what it measures"),
         ),
         _LOCKED,
@@ -321,8 +327,15 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
     Picture: (
         _NAME,
         FieldPlan(
-            name=later("Strength"), path="opacity", sort="number", low=0.05, high=1, unit="%", factor=100,
-            digits=0, tip=later("Less lets the plan stand out over the picture"),
+            name=later("Strength"),
+            path="opacity",
+            sort="number",
+            low=0.05,
+            high=1,
+            unit="%",
+            factor=100,
+            digits=0,
+            tip=later("Less lets the plan stand out over the picture"),
         ),
         _check(later("On paper too"), "printed"),
         _LOCKED,

@@ -17,8 +17,8 @@ from yardplan.window.panels.entry import MIXED, EntryError
 from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at, with_value
 from yardplan.window.panels.kind_counts import count_of
 from yardplan.window.panels.lot_limits import place_fault
-from yardplan.window.panels.shape_plans import SHAPE, places_itself, shape_plans, shape_value, with_shape
 from yardplan.window.panels.names import kind_key
+from yardplan.window.panels.shape_plans import SHAPE, places_itself, shape_plans, shape_value, with_shape
 from yardplan.window.panels.site_plans import YARD_PLANS
 from yardplan.window.panels.way_plan import WAY, way_of, with_way
 from yardplan.yard import edits
@@ -158,6 +158,8 @@ def edited(
     yard: Yard, ids: frozenset[str], plan: FieldPlan, value: Any, catalogue: Catalogue, units: System
 ) -> Yard:
     """The yard with another fact. Raises EntryError when the value does not fit the thing."""
+    if plan.path.startswith(SHAPE):
+        return with_shape(yard, next(iter(ids)), plan.path, value)
     if plan.path.startswith("@"):
         outside = place_fault(yard, next(iter(ids)), plan.path, value, units)
         if outside:

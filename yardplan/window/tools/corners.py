@@ -58,6 +58,11 @@ class CornersTool(Tool):
             )
         return tr("Click the next corner, or type a length ({typed}); press Enter to end", typed=typed)
 
+    @property
+    def takes_rectangle(self) -> bool:
+        """True while a drag from the first corner draws a rectangle."""
+        return self.closed
+
     # Pointer
 
     def press(self, event: Pointer) -> None:
@@ -81,7 +86,7 @@ class CornersTool(Tool):
         if distance(pressed, event.place) < DRAG_PIXELS * event.pixel:
             return
         at = self.desk.snap(event)
-        if len(self.corners) == 1 and self.closed and not event.ctrl:
+        if len(self.corners) == 1 and self.takes_rectangle and not event.ctrl:
             self._rectangle(at[0] - self.corners[0][0], at[1] - self.corners[0][1])
         else:
             self._add(self._snapped(event))
@@ -91,7 +96,7 @@ class CornersTool(Tool):
             self._end()
 
     def _snapped(self, event: Pointer) -> Point:
-        if event.dragging and len(self.corners) == 1 and self.closed:
+        if event.dragging and len(self.corners) == 1 and self.takes_rectangle:
             return self.desk.snap(event)
         return self.desk.snap(event, line=self.corners)
 
@@ -175,7 +180,7 @@ class CornersTool(Tool):
         if not self.corners or self.here is None or self.here == self.corners[-1]:
             return self.corners
         first, here = self.corners[0], self.here
-        if self._pressed and len(self.corners) == 1 and self.closed and here[0] != first[0] != here[1]:
+        if self._pressed and len(self.corners) == 1 and self.takes_rectangle and _wide(first, here):
             return (first, (here[0], first[1]), here, (first[0], here[1]))
         return (*self.corners, here)
 
@@ -198,3 +203,8 @@ class CornersTool(Tool):
         if not self.closed or len(points) < 3:
             return (line,)
         return (line, Stroke(points=(points[-1], points[0]), look="guide"))
+
+
+def _wide(first: Point, here: Point) -> bool:
+    """True when two corners make more than a line."""
+    return here[0] != first[0] and here[1] != first[1]

@@ -24,6 +24,8 @@ class Desk:
         self.snapped = Snapped((0.0, 0.0))
         self.say: Callable[[str], None] = lambda _text: None
         self.ask_text: Callable[[str, str], str | None] = lambda _question, _text: None
+        #: Open the field for typed lengths.
+        self.open_entry: Callable[[], None] = lambda: None
         #: Open the field for the length of an edge (of a thing or `lot`, from 0); whether lengths are shown.
         self.edit_edge: Callable[[str, int], None] = lambda _key, _edge: None
         self.shows_lengths: Callable[[], bool] = lambda: True

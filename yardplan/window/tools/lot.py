@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+from attrs import evolve
+
 from yardplan.language import later, tr
-from yardplan.window.tools.corners import CornersTool
+from yardplan.window.tools.areas import AreaTool
 from yardplan.yard import edits
-from yardplan.yard.ground import Outline
+from yardplan.yard.ground import Curve, Outline
 
 
-class LotTool(CornersTool):
-    """The lot line: corners, a rectangle, or lengths with angles or bearings."""
+class LotTool(AreaTool):
+    """The lot line: corners, a rectangle, or lengths with angles or bearings; or a curve."""
 
     name, key, icon = later("Lot line"), "L", "lot"
     about = later("Draw the line round the ground that may be planted")
     what = later("lot")
 
-    def finish(self, points: Outline) -> None:
-        yard = edits.set_lot(self.open_yard.yard, points)
+    def made(self, points: Outline, curve: Curve | None) -> None:
+        yard = evolve(edits.set_lot(self.open_yard.yard, points), lot_curve=curve)
         self.open_yard.commit(tr("Draw the lot line"), yard, selection={"lot"})

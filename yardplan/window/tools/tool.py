@@ -11,13 +11,16 @@ from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Pointer
 from yardplan.yard.ground import Outline, Point
 
-Look = Literal["line", "guide", "band", "ghost"]
+Look = Literal["line", "curve", "guide", "band", "ghost"]
 Key = Literal["enter", "backspace", "tab"]
 
 
 @frozen(kw_only=True)
 class Stroke:
-    """A line of the overlay; `closed` an outline. `look`: drawn line, dashed guide, rubber band, ghost."""
+    """A line of the overlay; `closed` an outline.
+
+    `look`: a drawn line with its corners, a curve, a dashed guide, a rubber band, a ghost.
+    """
 
     points: Outline
     look: Look = "line"
@@ -69,6 +72,8 @@ class Tool:
     icon = ""
     #: True while plain digits typed on the canvas begin an entry.
     takes_lengths = False
+    #: True while the pointer rests on a length that a click lets type over.
+    over_length = False
     #: True when the tool has done its work: the canvas goes back to the pointer.
     done = False
 

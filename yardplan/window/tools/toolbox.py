@@ -78,6 +78,14 @@ TOOLS: tuple[ToolKind, ...] = (
     ToolKind("gate", later("Gate"), "G", later("Mark where one enters the yard"), "gate", "GateTool"),
     ToolKind("tape", later("Tape"), "M", later("Measure from place to place"), "tape", "TapeTool"),
     ToolKind(
+        "dimension",
+        later("Dimension"),
+        "I",
+        later("Draw a length that stays on the plan"),
+        "dimension",
+        "DimensionTool",
+    ),
+    ToolKind(
         "light",
         later("Sun at a spot"),
         "H",
