@@ -6,6 +6,8 @@ The window installs a lookup (Qt's translations, resources/languages); without o
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from datetime import date
 from typing import Protocol
 
 #: The translation context all texts share.
@@ -57,6 +59,41 @@ def later(text: str) -> str:
 def decimals(text: str) -> str:
     """A number written by Python, with the decimal point of the language shown."""
     return text if _Spoken.point == "." else text.replace(".", _Spoken.point)
+
+
+def all_of(words: Sequence[str]) -> str:
+    """`a`, `a and b`, `a, b and c`."""
+    if len(words) < 2:
+        return "".join(words)
+    return tr("{first} and {last}", first=", ".join(words[:-1]), last=words[-1])
+
+
+def any_of(words: Sequence[str]) -> str:
+    """`a`, `a or b`, `a or b or c`."""
+    return tr(" or ").join(words)
+
+
+#: The months as they are said.
+MONTHS = (
+    later("January"), later("February"), later("March"), later("April"), later("May"), later("June"),
+    later("July"), later("August"), later("September"), later("October"), later("November"),
+    later("December"),
+)
+
+
+def month_name(month: int) -> str:
+    """The name of a month, 1 to 12."""
+    return tr(MONTHS[month - 1])
+
+
+def day_month(month: int, day: int) -> str:
+    """A day of the year: `24 April`."""
+    return tr("{day} {month}", day=day, month=month_name(month))
+
+
+def whole_date(day: date) -> str:
+    """A date: `24 April 2027`."""
+    return tr("{day} {month} {year}", day=day.day, month=month_name(day.month), year=day.year)
 
 
 def mid_sentence(text: str) -> str:

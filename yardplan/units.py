@@ -11,6 +11,8 @@ import math
 import re
 from typing import TYPE_CHECKING, Literal
 
+from yardplan.language import decimals, tr
+
 if TYPE_CHECKING:
     from fractions import Fraction
 
@@ -62,7 +64,7 @@ def _fraction(text: str) -> Fraction:
 
 
 def _unreadable(typed: str) -> UnitError:
-    return UnitError(f"'{typed}' is not a length: write for example 12' 6\" or 3.8 m")
+    return UnitError(tr("'{typed}' is not a length: write for example 12' 6\" or 3.8 m", typed=typed))
 
 
 def parse_length(typed: str, system: System = "metric") -> float:
@@ -85,7 +87,7 @@ def parse_length(typed: str, system: System = "metric") -> float:
         raise _unreadable(typed)
     if metres > LONGEST:
         shown = typed if len(typed) <= 20 else typed[:20] + "…"
-        raise UnitError(f"'{shown}' is longer than 10 km")
+        raise UnitError(tr("'{typed}' is longer than 10 km", typed=shown))
     return sign * metres
 
 
@@ -114,9 +116,9 @@ def _one_unit(text: str, system: System) -> float | None:
 def _figure(value: float, unit: str, digits: int = 0) -> str:
     """A number with its unit; no minus before a zero, and `unknown` for what is no number."""
     if not math.isfinite(value):
-        return "unknown"
+        return tr("unknown")
     text = f"{value:.{digits}f}"
-    return (text.removeprefix("-") if float(text) == 0 else text) + unit
+    return decimals(text.removeprefix("-") if float(text) == 0 else text) + unit
 
 
 def _two_digits(value: float, unit: str) -> str:
@@ -127,7 +129,7 @@ def _two_digits(value: float, unit: str) -> str:
 def format_length(metres: float, system: System = "metric", *, ticks: int = INCH_TICKS) -> str:
     """A length to what a tape can do: 1 cm, or half an inch. Rounded first, then split into feet."""
     if not math.isfinite(metres):
-        return "unknown"
+        return tr("unknown")
     return _feet_text(metres, ticks) if system == "imperial" else _figure(metres, " m", 2)
 
 
@@ -152,7 +154,7 @@ def format_coarse(metres: float, system: System = "metric") -> str:
         return _figure(metres, " m", 1)
     if math.isfinite(metres) and abs(round(metres / INCH)) < 24:
         return _figure(metres / INCH, " in")
-    return _figure(metres / FOOT, " ft", 1).replace(".0 ft", " ft")
+    return _figure(metres / FOOT, " ft", 1).replace(decimals(".0 ft"), " ft")
 
 
 def format_area(square_metres: float, system: System = "metric") -> str:

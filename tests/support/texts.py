@@ -32,7 +32,7 @@ Translations = dict[str, str | list[str]]
 
 
 def said() -> Said:
-    """Every text said through `tr`, `tr_n` or `later`, and in the tables of DATA, by room."""
+    """Every text said through `tr`, `tr_n`, `later` or `Wording`, and in the tables of DATA, by room."""
     found: Said = {}
     for path in sorted((ROOT / "yardplan").rglob("*.py")):
         room = path.relative_to(ROOT / "yardplan").parts[0].removesuffix(".py")
@@ -55,9 +55,19 @@ def _in_code(path: Path) -> dict[str, bool]:
                 texts.setdefault(text, False)
             case "tr_n", [_, ast.Constant(value=str(text)), *_]:
                 texts[text] = True
+            case "Wording", _:
+                texts.update(dict.fromkeys(_wordings(path, node), False))
             case "later" | "tr_n", _:
                 raise ValueError(f"{path}:{node.lineno}: {node.func.id} takes plain texts")
     return texts
+
+
+def _wordings(path: Path, node: ast.Call) -> list[str]:
+    """The sentences of a check's wording: each said whole, or a name whose text is marked by `later`."""
+    parts = [*node.args, *(keyword.value for keyword in node.keywords)]
+    if any(not isinstance(part, ast.Constant | ast.Name) for part in parts):
+        raise ValueError(f"{path}:{node.lineno}: Wording takes plain texts")
+    return [part.value for part in parts if isinstance(part, ast.Constant) and part.value]
 
 
 def names_in(text: str) -> set[str]:

@@ -16,9 +16,11 @@ from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.shortfall import Mask
 from yardplan.checks.survey import Survey
 from yardplan.checks.ways import Shapes, Ways, crown_shapes, ways_of
+from yardplan.language import later
 from yardplan.yard.planting import Bed
 
 NAME = "access"
+_STARTS = {"paving": later("paving"), "largest part": later("largest part")}
 
 #: Directions in which the ring for a ladder is tried, and how many quarters must be free.
 _SIDES = 8
@@ -138,14 +140,14 @@ def run(survey: Survey) -> list[Finding]:
         if has_area(bed.outline):
             found.extend(_bed(survey, ways, bed))
     if ways.entered_by != "gate":
-        shown = {"start": Figure(ways.entered_by, "text")}
+        shown = {"start": Figure(_STARTS[ways.entered_by], "text")}
         found.append(survey.finding(NAME, "no_gate", Weight.ADVICE, (), "access-way", shown))
     return found
 
 
 CHECK = Check(
     name=NAME,
-    title="Ways and reach",
+    title=later("Ways and reach"),
     run=run,
     near=False,
     wording={

@@ -14,6 +14,7 @@ from yardplan.checks.lines import Array
 from yardplan.checks.shapes import has_area
 from yardplan.checks.shortfall import Mask
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.yard.ground import Barrier, Building
 
 NAME = "air"
@@ -128,7 +129,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Wind, cold air and slope",
+    title=later("Wind, cold air and slope"),
     run=run,
     near=False,
     wording={

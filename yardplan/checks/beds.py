@@ -15,6 +15,7 @@ from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import form_of
 from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.stand import StandingBed
 from yardplan.yard.ground import Outline, Point
 from yardplan.yard.planting import Bed, Pattern, Row
@@ -147,7 +148,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Beds and rows",
+    title=later("Beds and rows"),
     run=run,
     wording={
         "row_full": Wording(

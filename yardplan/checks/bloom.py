@@ -6,6 +6,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.planted import planted
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.bloom import BloomAt
 from yardplan.plants.bloom_tables import crop_bloom, position
 from yardplan.plants.pollen_place import place_for
@@ -45,11 +46,11 @@ def _lacking(bloom: BloomAt) -> list[Finding]:
     return []
 
 
-_ENTER = "Enter the twelve monthly mean temperatures of the site, or one bloom date seen there."
+_ENTER = later("Enter the twelve monthly mean temperatures of the site, or one bloom date seen there.")
 
 CHECK = Check(
     name=NAME,
-    title="Bloom dates",
+    title=later("Bloom dates"),
     run=run,
     places=False,
     wording={

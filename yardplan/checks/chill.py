@@ -11,6 +11,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.planted import Planted, planted
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.bloom_tables import is_low_chill
 from yardplan.plants.chill import SiteChill, site_chill
 from yardplan.plants.frost import kill_point
@@ -67,7 +68,7 @@ def _finding(
 
 CHECK = Check(
     name=NAME,
-    title="Winter chill",
+    title=later("Winter chill"),
     run=run,
     places=False,
     wording={

@@ -7,6 +7,7 @@ from yardplan.checks.clear import buildings, lines_above, lines_below, lot_line,
 from yardplan.checks.finding import Finding
 from yardplan.checks.shortfall import Limit
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 
 _PARTS = (buildings, lot_line, septic, lines_below, lines_above, paving, sight, rows)
 
@@ -36,7 +37,7 @@ def conflict_limits(survey: Survey, sort: str) -> list[Limit]:
 
 CHECK = Check(
     name="clearance",
-    title="Clear of buildings, lines and neighbours",
+    title=later("Clear of buildings, lines and neighbours"),
     run=run,
     wording={kind: words for part in _PARTS for kind, words in part.WORDING.items()},
     severity="care",

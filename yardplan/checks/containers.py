@@ -9,6 +9,7 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.groups import is_member
 from yardplan.checks.survey import Survey
 from yardplan.checks.zones import site_zone
+from yardplan.language import later
 from yardplan.plants.stand import Standing
 from yardplan.yard.planting import Container, Planting
 
@@ -101,7 +102,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Containers",
+    title=later("Containers"),
     run=run,
     places=False,
     wording={

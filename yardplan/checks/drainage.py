@@ -11,6 +11,7 @@ from yardplan.checks.groups import member
 from yardplan.checks.rules import Rules
 from yardplan.checks.soil_plan import Rooting, beds_of, rootings
 from yardplan.checks.survey import Survey
+from yardplan.language import decimals, later, tr
 from yardplan.units import INCH
 
 NAME = "drainage"
@@ -52,7 +53,10 @@ def _dry(survey: Survey) -> Iterator[Finding]:
     if survey.yard.site.irrigated is not False:
         return
     low, high = (survey.rules.value(name) for name in ("water-week-low", "water-week-high"))
-    week = f"{low / INCH:g} to {high / INCH:g} in ({low * 1000:.0f} to {high * 1000:.0f} mm)"
+    week = tr(
+        "{low_in} to {high_in} in ({low} to {high} mm)", low=f"{low * 1000:.0f}", high=f"{high * 1000:.0f}",
+        low_in=decimals(f"{low / INCH:g}"), high_in=decimals(f"{high / INCH:g}"),
+    )
     for rooting in rootings(survey):
         if rooting.home != "container" and member("shallow berry", rooting.crop.id) is not None:
             mark = Mark(rooting.outline, "point" if len(rooting.outline) == 1 else "line")
@@ -80,7 +84,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Wet and dry ground",
+    title=later("Wet and dry ground"),
     run=run,
     near=False,
     wording={

@@ -8,6 +8,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.planted import Planted, planted
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.crop_names import crop_name
 from yardplan.plants.frost import FrostRisk, frost_risk
 from yardplan.plants.heat import date_of
@@ -78,7 +79,7 @@ _MESSAGE = (
 
 CHECK = Check(
     name=NAME,
-    title="Frost at bloom",
+    title=later("Frost at bloom"),
     run=run,
     places=False,
     wording={

@@ -11,6 +11,7 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
 from yardplan.checks.survey import Survey
 from yardplan.checks.zones import HalfZone, hardy_to, site_zone, warm_to
+from yardplan.language import decimals, later, tr
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
 
@@ -46,8 +47,8 @@ def _grown(survey: Survey) -> Iterator[_Grown]:
 def _zones_text(steps: int) -> str:
     """Half zones in words: `half a zone`, `1 zone`, `1.5 zones`."""
     if steps == 1:
-        return "half a zone"
-    return f"{steps / 2:g} zone" + ("" if steps == 2 else "s")
+        return tr("half a zone")
+    return tr("1 zone") if steps == 2 else tr("{n} zones", n=decimals(f"{steps / 2:g}"))
 
 
 def _zones(site: HalfZone, plant: HalfZone) -> dict[str, Figure]:
@@ -139,7 +140,7 @@ def _zone_missing(survey: Survey, grown: list[_Grown]) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Winter cold",
+    title=later("Winter cold"),
     run=run,
     places=False,
     wording={

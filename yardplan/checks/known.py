@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.forms import form_named
@@ -97,7 +98,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Names not known",
+    title=later("Names not known"),
     run=run,
     places=False,
     wording={

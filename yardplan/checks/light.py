@@ -8,10 +8,11 @@ import shapely
 from attrs import frozen
 
 from yardplan.checks.check import Check, Wording
-from yardplan.checks.compass import compass
+from yardplan.checks.compass import SIDES, compass
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.rules import Rules
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.crop import Crop
 from yardplan.sun.light import LightReport, PlantLight
 from yardplan.sun.scene import HORIZON, SLOPE
@@ -22,7 +23,7 @@ NAME = "light"
 #: How many takers of light are named, and the least hours worth naming.
 _NAMED = 3
 _WORTH_NAMING = 0.1
-_FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
+_FAR = {HORIZON: later("the sky line"), SLOPE: later("the slope of the ground")}
 
 
 @frozen
@@ -75,8 +76,8 @@ def _takers(survey: Survey, grown: Grown, light: PlantLight) -> dict[str, Figure
         at = _nearest(survey, taker, grown.place)
         if at is not None:
             side = compass(grown.place, at, survey.yard.site.north)
-            if side != "any side":
-                shown[f"side_{number}"] = Figure(f"the {side}", "text")
+            if side in SIDES:
+                shown[f"side_{number}"] = Figure(SIDES[side], "text")
     return shown
 
 
@@ -133,32 +134,37 @@ def run(survey: Survey) -> list[Finding]:
     return found
 
 
-_TAKEN = (
-    "[: shade of {hours_1} from {by_1}][ to {side_1}][, {hours_2} from {by_2}][ to {side_2}]"
-    "[, {hours_3} from {by_3}][ to {side_3}]."
-)
-_GETS = "{a} gets {hours} of direct sun a day over the season"
-_CLEARS = "Move it to where the sun reaches for at least {needed}[, or clear or lower {by_1}]."
+_CLEARS = later("Move it to where the sun reaches for at least {needed}[, or clear or lower {by_1}].")
 
 CHECK = Check(
     name=NAME,
-    title="Sun",
+    title=later("Sun"),
     run=run,
     near=False,
     light=True,
     wording={
         "shade": Wording(
-            f"{_GETS}; that is shade, and {{crop}} needs {{needed}}{_TAKEN}", _CLEARS, "only {hours} of sun"
+            "{a} gets {hours} of direct sun a day over the season; that is shade, and {crop} needs {needed}"
+            "[: shade of {hours_1} from {by_1}][ to {side_1}][, {hours_2} from {by_2}][ to {side_2}]"
+            "[, {hours_3} from {by_3}][ to {side_3}].",
+            _CLEARS, "only {hours} of sun",
         ),
         "too_dark": Wording(
-            f"{_GETS}; {{crop}} needs {{needed}}{_TAKEN}", _CLEARS, "{hours} of sun, needs {needed}"
+            "{a} gets {hours} of direct sun a day over the season; {crop} needs {needed}"
+            "[: shade of {hours_1} from {by_1}][ to {side_1}][, {hours_2} from {by_2}][ to {side_2}]"
+            "[, {hours_3} from {by_3}][ to {side_3}].",
+            _CLEARS, "{hours} of sun, needs {needed}",
         ),
         "dim": Wording(
-            f"{_GETS}, somewhat under the {{needed}} that {{crop}} needs{_TAKEN}", _CLEARS,
-            "{hours} of sun, needs {needed}",
+            "{a} gets {hours} of direct sun a day over the season, somewhat under the {needed} that {crop} "
+            "needs[: shade of {hours_1} from {by_1}][ to {side_1}][, {hours_2} from {by_2}][ to {side_2}]"
+            "[, {hours_3} from {by_3}][ to {side_3}].",
+            _CLEARS, "{hours} of sun, needs {needed}",
         ),
         "could_be_better": Wording(
-            f"{_GETS}: enough, but {{crop}} does best with {{good}}{_TAKEN}",
+            "{a} gets {hours} of direct sun a day over the season: enough, but {crop} does best with {good}"
+            "[: shade of {hours_1} from {by_1}][ to {side_1}][, {hours_2} from {by_2}][ to {side_2}]"
+            "[, {hours_3} from {by_3}][ to {side_3}].",
             "A place with {good} of sun would ripen more and better fruit.",
             "{hours} of sun, best with {good}",
         ),

@@ -12,6 +12,7 @@ from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.ordering import natural
 from yardplan.checks.spots import Spot, gaps, spots
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.stand import Standing
 
 NAME = "neighbours"
@@ -167,7 +168,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Neighbours",
+    title=later("Neighbours"),
     run=run,
     near=False,
     wording={

@@ -14,6 +14,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.pollen_layout import ratios, rows_beyond
 from yardplan.checks.survey import Survey
+from yardplan.language import any_of, later, tr
 from yardplan.plants.crop_names import crop_name
 from yardplan.plants.cultivar import Cultivar, SelfFruit
 from yardplan.plants.pollen import Verdict, better_crossed, needs_partner
@@ -100,7 +101,7 @@ def _figures(net: PollenNet, outlook: Outlook) -> Figures:
     if outlook.needed and outlook.level < YES:
         examples = examples_for(node.cultivar, net.cultivars, net.judgements)
         if examples:
-            figures["examples"] = Figure(" or ".join(examples), "text")
+            figures["examples"] = Figure(any_of(examples), "text")
     if outlook.others:
         figures["others"] = Figure(others_in_words(net, outlook), "text")
     return figures
@@ -160,7 +161,7 @@ def _weak(net: PollenNet, outlook: Outlook, donor: int) -> Finding:
     why = [reason.words for reason in flagged] or [node.words]
     if distance > best:
         why.append(why_not(net, donor, outlook.receiver))
-    figures["why"] = Figure("; ".join(why), "text")
+    figures["why"] = Figure("; ".join(map(tr, why)), "text")
     source = flagged[0].source if flagged else "memory"
     if node.possible:
         figures["why"] = Figure(node.words, "text")
@@ -202,18 +203,18 @@ def verdict_between(survey: Survey, donor: str, receiver: str) -> Verdict | None
     return net.verdict(net.number[donor], net.number[receiver])
 
 
-_ADD = "Add another {crop} that suits it within {best}[, for example {examples}]"
+_ADD = later("Add another {crop} that suits it within {best}[, for example {examples}].")
 
 CHECK = Check(
     name=NAME,
-    title="Pollination",
+    title=later("Pollination"),
     run=run,
     keeps=True,
     wording={
         "unset": Wording(
             title="Nothing sets {variety}",
             message="{a} sets no fruit alone and no plant here sets it[. {others}].",
-            clears=f"{_ADD}.",
+            clears=_ADD,
         ),
         "triploids_only": Wording(
             title="Only triploids near {variety}",
@@ -223,7 +224,7 @@ CHECK = Check(
         "light_alone": Wording(
             title="Light crop alone: {variety}",
             message="{a} sets only a light crop alone and no plant here helps it[. {others}].",
-            clears=f"{_ADD}.",
+            clears=_ADD,
         ),
         "unknown_alone": Wording(
             title="Pollination not known: {variety}",
@@ -239,7 +240,7 @@ CHECK = Check(
         "weak": Wording(
             title="Weak partner: {variety}",
             message="The best partner of {a} is {donor}, {distance} away, and it is weak: {why}[. {others}].",
-            clears=f"{_ADD}.",
+            clears=_ADD,
         ),
         "half": Wording(
             title="Half the pollen: {variety}",

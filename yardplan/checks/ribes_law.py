@@ -13,6 +13,7 @@ from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.grouping import grouped
 from yardplan.checks.spots import Spot, spots
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.shipped import resource
 
 NAME = "ribes law"
@@ -62,7 +63,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Currants and the law",
+    title=later("Currants and the law"),
     run=run,
     near=False,
     places=False,

@@ -7,6 +7,7 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
 from yardplan.checks.planted import Planted, planted
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.bloom import BloomAt
 from yardplan.plants.harvest import HarvestBand, harvest_band
 from yardplan.plants.heat import date_of, day_of
@@ -59,7 +60,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="Long enough to ripen",
+    title=later("Long enough to ripen"),
     run=run,
     near=False,
     places=False,

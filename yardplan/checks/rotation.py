@@ -11,6 +11,7 @@ from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.groups import member
 from yardplan.checks.spots import Spot, spots
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.stand import Standing, StandingRow
 from yardplan.yard.ground import StandingTree
 from yardplan.yard.planting import Earlier
@@ -88,7 +89,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name=NAME,
-    title="What grew before",
+    title=later("What grew before"),
     run=run,
     near=False,
     places=False,

@@ -11,6 +11,7 @@ from typing import get_args
 from attrs import field, frozen
 
 from yardplan.checks.finding import Figure, Measure, Severity
+from yardplan.language import decimals, later, tr
 from yardplan.plants.limits import LIMIT_FILES
 from yardplan.shipped import resource
 from yardplan.units import FOOT, INCH, POUND, US_GALLON
@@ -18,23 +19,23 @@ from yardplan.units import FOOT, INCH, POUND, US_GALLON
 #: What one of the unit is in base units, and the measure of the result.
 UNITS: dict[str, tuple[float, Measure]] = {
     "m": (1.0, "length"),
-    "ft": (FOOT, "length"),
-    "in": (INCH, "length"),
-    "sq ft": (FOOT**2, "area"),
-    "share": (1.0, "share"),
-    "times height": (1.0, "share"),
-    "count": (1.0, "count"),
-    "zones": (1.0, "count"),
-    "years": (1.0, "count"),
-    "months": (1.0, "count"),
-    "hours": (1.0, "hours"),
-    "days": (1.0, "days"),
-    "C": (1.0, "temperature"),
-    "C difference": (1.0, "temperature difference"),
+    later("ft"): (FOOT, "length"),
+    later("in"): (INCH, "length"),
+    later("sq ft"): (FOOT**2, "area"),
+    later("share"): (1.0, "share"),
+    later("times height"): (1.0, "share"),
+    later("count"): (1.0, "count"),
+    later("zones"): (1.0, "count"),
+    later("years"): (1.0, "count"),
+    later("months"): (1.0, "count"),
+    later("hours"): (1.0, "hours"),
+    later("days"): (1.0, "days"),
+    later("C"): (1.0, "temperature"),
+    later("C difference"): (1.0, "temperature difference"),
     "pH": (1.0, "ph"),
-    "litres": (1.0, "volume"),
-    "US gal": (US_GALLON, "volume"),
-    "lb/100 sq ft": (POUND / (100 * FOOT**2), "weight"),
+    later("litres"): (1.0, "volume"),
+    later("US gal"): (US_GALLON, "volume"),
+    later("lb/100 sq ft"): (POUND / (100 * FOOT**2), "weight"),
 }
 
 
@@ -67,8 +68,12 @@ class Rule:
     def checked(self, value: float) -> float:
         """The figure itself. Raises RuleError with the allowed range when it lies outside."""
         if not self.low <= value <= self.high:
+            figures = (("value", value), ("low", self.low), ("high", self.high))
             raise RuleError(
-                f"{self.name}: {value:g} is outside {self.low:g} to {self.high:g} {self.unit}"
+                tr(
+                    "{rule}: {value} is outside {low} to {high} {unit}", rule=self.name, unit=tr(self.unit),
+                    **{name: decimals(f"{number:g}") for name, number in figures},
+                )
             )
         return value
 

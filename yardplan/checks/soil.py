@@ -7,13 +7,15 @@ from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
 from yardplan.checks.soil_plan import Rooting, SoilPlan, acid_loving, instead_of, limy, soil_plans
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.yard.ground import Outline
 
 NAME = "soil"
 
 #: Findings of one kind are said together where these figures agree.
 _ALIKE = ("home", "ph", "low", "high", "goal", "depth", "months", "dressings")
-_DRESSINGS = {1: "one dressing", 2: "two dressings", 3: "three dressings"}
+_HOMES = {"ground": later("ground"), "bed": later("bed"), "container": later("container")}
+_DRESSINGS = {1: later("one dressing"), 2: later("two dressings"), 3: later("three dressings")}
 
 
 def _mark(outline: Outline) -> Mark:
@@ -25,7 +27,7 @@ def _ph(rooting: Rooting) -> dict[str, Figure]:
     low, high = rooting.crop.ph or (0.0, 14.0)
     shown = {
         "crop": Figure(rooting.crop.name, "text"), "low": Figure(low, "ph"), "high": Figure(high, "ph"),
-        "home": Figure(rooting.home, "text"),
+        "home": Figure(_HOMES[rooting.home], "text"),
     }
     if rooting.soil.ph is not None:
         shown["ph"] = Figure(rooting.soil.ph, "ph")
@@ -135,14 +137,14 @@ def run(survey: Survey) -> list[Finding]:
     return [*found, *_missing(survey, plans)]
 
 
-_SULFUR = (
+_SULFUR = later(
     "Work {least}[ to {most}] of elemental sulfur into {area}, {depth} deep, {months} months before "
     "planting, in {dressings}; test again after {retest} months and before each further one."
 )
 
 CHECK = Check(
     name=NAME,
-    title="Soil",
+    title=later("Soil"),
     run=run,
     near=False,
     wording={
@@ -154,7 +156,9 @@ CHECK = Check(
         "acidify_hard": Wording(
             "The {home} has pH {ph} where {low} to {high} is wanted: {things}. Above pH 6 sulfur alone will "
             "hardly do: much peat or bark is needed besides, and it must be kept up every year.",
-            _SULFUR + " A raised bed or a container with acid mix is surer.",
+            "Work {least}[ to {most}] of elemental sulfur into {area}, {depth} deep, {months} months before "
+            "planting, in {dressings}; test again after {retest} months and before each further one. "
+            "A raised bed or a container with acid mix is surer.",
             "soil pH {ph} too high",
         ),
         "needs_bed": Wording(

@@ -6,6 +6,7 @@ from yardplan.checks.check import Check
 from yardplan.checks.finding import Finding
 from yardplan.checks.room import beds, crowns, pairs, rows
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 
 _PARTS = (pairs, rows, beds, crowns)
 
@@ -17,7 +18,7 @@ def run(survey: Survey) -> list[Finding]:
 
 CHECK = Check(
     name="spacing",
-    title="Room between plants",
+    title=later("Room between plants"),
     run=run,
     wording={kind: words for part in _PARTS for kind, words in part.WORDING.items()},
 )

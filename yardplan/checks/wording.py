@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from datetime import date
 
 from attrs import frozen
 
@@ -18,7 +17,7 @@ from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Severity
 from yardplan.checks.rules import RuleError, shipped_figures, shipped_rules
 from yardplan.checks.survey import Survey
-from yardplan.language import later, tr
+from yardplan.language import all_of, day_month, decimals, later, tr, tr_n
 from yardplan.plants.cultivar import MEMORY
 from yardplan.plants.sources import written_out
 from yardplan.units import System
@@ -44,22 +43,21 @@ class Said:
 
 
 def _count(value: float) -> str:
-    return f"{value:.0f}" if abs(value - round(value)) < 1e-9 else f"{value:.1f}"
+    return f"{value:.0f}" if abs(value - round(value)) < 1e-9 else decimals(f"{value:.1f}")
 
 
 def _date(value: float | str) -> str:
     """A date as `24 April` from `MM-DD`."""
-    month, day = str(value).split("-")[-2:]
-    day_of_year = date(2000, int(month), int(day))
-    return f"{day_of_year.day} {day_of_year:%B}"
+    month, day = map(int, str(value).split("-")[-2:])
+    return day_month(month, day)
 
 
 _PLAIN: dict[str, Callable[[float], str]] = {
-    "hours": lambda value: f"{value:.1f} h",
+    "hours": lambda value: tr("{hours} h", hours=decimals(f"{value:.1f}")),
     "share": lambda value: f"{value * 100:.0f} %",
     "count": _count,
-    "days": lambda value: f"{value:.0f} day" + ("" if round(value) == 1 else "s"),
-    "ph": lambda value: f"{value:.1f}",
+    "days": lambda value: tr_n("{n} day", "{n} days", round(value)),
+    "ph": lambda value: decimals(f"{value:.1f}"),
     "year": lambda value: f"{value:.0f}",
 }
 _BY_SYSTEM: dict[str, Callable[[float, System], str]] = {
@@ -80,15 +78,10 @@ def figure_text(figure: Figure, names: Mapping[str, str], units: System) -> str:
     if measure == "date":
         return _date(value)
     if measure == "text" or isinstance(value, str):
-        return str(value)
+        return tr(str(value))
     if measure in _BY_SYSTEM:
         return _BY_SYSTEM[measure](value, units)
     return _PLAIN[measure](value)
-
-
-def _list(words: list[str]) -> str:
-    """`a`, `a and b`, `a, b and c`."""
-    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1] if words else ""
 
 
 def _filled(text: str, holes: Mapping[str, str]) -> str:
@@ -104,7 +97,7 @@ def _filled(text: str, holes: Mapping[str, str]) -> str:
 def _holes(finding: Finding, names: Mapping[str, str], units: System) -> dict[str, str]:
     things = [names.get(thing, thing) for thing in finding.things]
     holes = dict(zip("abcdef", things, strict=False))
-    holes["things"] = _list(things)
+    holes["things"] = all_of(things)
     holes |= {name: figure_text(figure, names, units) for name, figure in finding.figures.items()}
     return holes
 
@@ -127,16 +120,19 @@ def source_text(finding: Finding) -> str:
         rule = shipped_rules()[finding.source]
     except KeyError:
         return cited(finding.source)
-    text = f"{rule.note}: {cited(rule.source)}" if rule.note else cited(rule.source)
+    text = f"{tr(rule.note)}: {cited(rule.source)}" if rule.note else cited(rule.source)
     if "local_rule" in finding.figures:
-        text = f"Local figure of this yard for {rule.name} (ours: {rule.value:g} {rule.unit}). {text}"
+        text = tr(
+            "Local figure of this yard for {rule} (ours: {value} {unit}). {source}", rule=rule.name,
+            value=decimals(f"{rule.value:g}"), unit=tr(rule.unit), source=text,
+        )
     return text
 
 
 def cited(source_id: str) -> str:
     """A source of the bibliography in words, or the id itself when it is not listed."""
     if source_id == MEMORY:
-        return "from memory, not confirmed by a source"
+        return tr("from memory, not confirmed by a source")
     return written_out((source_id,))[0]
 
 
@@ -164,8 +160,8 @@ def say(finding: Finding, names: Mapping[str, str], units: System = "metric") ->
         raise RuleError(f"no words for a finding {finding.check}/{finding.kind}") from None
     holes = _holes(finding, names, units)
     return Said(
-        _filled(wording.title or finding.kind, holes), _filled(wording.message, holes),
-        _filled(wording.clears, holes), source_text(finding), tr(STAKE_WORDS[severity_of(finding)]),
+        _filled(tr(wording.title) or finding.kind, holes), _filled(tr(wording.message), holes),
+        _filled(tr(wording.clears), holes), source_text(finding), tr(STAKE_WORDS[severity_of(finding)]),
     )
 
 
@@ -174,7 +170,8 @@ def _name(thing: Thing) -> str:
     key = getattr(thing, "plant", None)
     if isinstance(key, PlantKey):
         return f"{key.cultivar} ({thing.id})"
-    name = getattr(thing, "name", "") or getattr(thing, "cultivar", None) or getattr(thing, "kind", "")
+    own = getattr(thing, "name", "") or getattr(thing, "cultivar", None)
+    name = own or tr(getattr(thing, "kind", ""))
     return f"{name} ({thing.id})" if name else thing.id
 
 
@@ -182,5 +179,5 @@ def names_of(survey: Survey | Yard) -> dict[str, str]:
     """Names of all things of a yard by id; the lot line is `lot`."""
     yard = survey.yard if isinstance(survey, Survey) else survey
     names = {thing.id: _name(thing) for thing in yard.things()}
-    names["lot"] = "lot line"
+    names["lot"] = tr("lot line")
     return names

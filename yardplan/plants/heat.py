@@ -14,6 +14,7 @@ from functools import cache
 import numpy as np
 from numpy.typing import NDArray
 
+from yardplan.language import day_month, tr
 from yardplan.plants.pollen_tables import TableError, rows
 from yardplan.yard.site import Site
 
@@ -45,7 +46,9 @@ def day_of(date: str) -> int:
     month_text, _, day_text = date.partition("-")
     month, day = int(month_text), int(day_text)
     if not 1 <= month <= 12 or not 1 <= day <= _MONTH_DAYS[month - 1] + (month == 2):
-        raise ValueError(f"'{date}' is not a day of the year: write MM-DD, for example 04-24")
+        raise ValueError(
+            tr("'{date}' is not a day of the year: write MM-DD, for example 04-24", date=date)
+        )
     return int(_STARTS[month - 1]) + day
 
 
@@ -56,16 +59,10 @@ def date_of(day: float) -> str:
     return f"{month + 1:02d}-{number - int(_STARTS[month]) + 1:02d}"
 
 
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-    "November", "December",
-)
-
-
 def day_words(day: float) -> str:
     """A day of the year in words: `20 April`."""
-    month, number = date_of(day).split("-")
-    return f"{int(number)} {_MONTHS[int(month) - 1]}"
+    month, number = map(int, date_of(day).split("-"))
+    return day_month(month, number)
 
 
 def normal_share(z: float) -> float:

@@ -12,6 +12,7 @@ from yardplan.checks.clear.country import country_of, dig_words
 from yardplan.checks.finding import Figure, Finding, Weight
 from yardplan.checks.shortfall import Limit, Mask, figures, in_ground, limit, marks, nearer
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 
 NAME = "clearance"
 
@@ -49,7 +50,7 @@ def _ask_first(survey: Survey) -> list[Finding]:
     words, source = dig_words(country)
     shown = {"ask": Figure(words, "text"), "dig": survey.rules.figure("service-dig")}
     if not country:
-        shown["missing"] = Figure("country", "text")
+        shown["missing"] = Figure(later("country"), "text")
     made = survey.finding(NAME, "ask_first", Weight.ADVICE, (), "service-dig", shown)
     return [evolve(made, source=source)]
 
