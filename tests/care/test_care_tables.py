@@ -52,6 +52,7 @@ def test_conditions_are_known_ones() -> None:
     ("[5-10 gal]", "19-38 L", "5-10 gal"),
     ("[0.1 lb]", "50 g", "0.1 lb"),
     ("[100 ft]", "30 m", "100 ft"),
+    ("[20-25 F]", "-7 to -4 °C", "20-25 °F"),
     ("plain [words]", "plain [words]", "plain [words]"),
 ])
 def test_measures_in_the_readers_units(text: str, metric: str, imperial: str) -> None:

@@ -72,7 +72,8 @@ def test_prices_and_total() -> None:
     yard = evolve(cares.orchard(cares.site()), prices={"wire": 2.0, "post": 10.0}, currency="NZ$")
     bought = shopping(survey_of(yard))
     assert bought.currency == "NZ$"
-    assert bought.total == pytest.approx(2 * 4.5 * 2 * 1.1 + 20)
+    # 4.5 m of two wires and a tenth over are 9.9 m: 10 m are bought.
+    assert bought.total == pytest.approx(2 * 10 + 20)
     assert bought.unpriced == len(bought.items) - 2
     assert shopping(survey_of(cares.orchard(cares.site()))).total is None
 
@@ -88,11 +89,27 @@ def test_csv_is_plain_and_harmless() -> None:
     assert {len(row) for row in rows} == {7}
 
 
-@pytest.mark.parametrize(("unit", "metric", "imperial"), [
-    ("", "3", "3"), ("m", "3.00 m", "9' 10\""), ("m²", "3.0 m²", "32 sq ft"), ("kg", "3.0 kg", "6.6 lb"),
-    ("L", "3.0 L", "0.8 gal"),
+@pytest.mark.parametrize(("quantity", "unit", "metric", "imperial"), [
+    (151, "", "151", "151"), (29.93, "m", "30 m", "99 ft"), (151.8, "m²", "152 m²", "1634 sq ft"),
+    (1.51, "kg", "1.6 kg", "3.4 lb"), (1747, "L", "1750 L", "62 cu ft"), (55, "L", "55 L", "2 cu ft"),
 ])
-def test_amounts_in_words(unit: str, metric: str, imperial: str) -> None:
-    item = Item(key="x", name="x", quantity=3.0, unit=unit)
-    assert item.amount("metric") == metric
-    assert item.amount("imperial") == imperial
+def test_amounts_as_they_are_bought(quantity: float, unit: str, metric: str, imperial: str) -> None:
+    item = Item(key="x", name="x", quantity=quantity, unit=unit)
+    assert item.amount == metric
+    assert evolve(item, system="imperial").amount == imperial
+
+
+def test_a_price_is_of_the_unit_in_which_it_is_bought() -> None:
+    wire = Item(key="wire", name="Wire", quantity=30.0, unit="m", system="imperial")
+    assert (wire.bought, wire.sold_by) == (99.0, "ft")
+    priced = evolve(wire, base_price=wire.kept_price(0.10))
+    assert priced.price == pytest.approx(0.10)
+    assert priced.cost == pytest.approx(9.90)
+    # Shown in metres the same price is that of a metre.
+    assert evolve(priced, system="metric").price == pytest.approx(0.10 / FOOT)
+
+
+def test_a_rootstock_stands_once_in_a_name() -> None:
+    yard = yard_of(plant("P1", "european pear:Seckel", (3, 4), rootstock="Quince C", form="cordon, Quince C"))
+    (line,) = [item for key, item in items(yard).items() if key.startswith("plant")]
+    assert line.name == "European pear ‘Seckel’, on Quince C, cordon"

@@ -47,7 +47,7 @@ def test_limy_ground_gets_a_bed_and_not_sulfur() -> None:
     assert bed.litres is not None
     assert bed.day is None
     assert "of fill" in bed.amount("metric")
-    assert "gal of fill" in bed.amount("imperial")
+    assert "cu ft of fill" in bed.amount("imperial")
 
 
 def test_containers_are_filled_anew() -> None:

@@ -17,7 +17,8 @@ from yardplan.plants.standing import stand_of
 from yardplan.sheets.assembly import ALL, SHEETS, SheetOrder, assemble
 from yardplan.sheets.pdf import pdf_bytes
 from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
-from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
+from yardplan.sheets.setting_out import pins, setting_out_table
+from yardplan.sheets.take_home import care_table, harvest_table, refused_table, shopping_table
 from yardplan.sheets.watering import water_table
 from yardplan.shipped import folder
 from yardplan.sun.light import light_report
@@ -87,8 +88,34 @@ def test_tapes_of_the_sheet_find_the_peg_again(survey):
         (ax, ay), (bx, by), (x, y) = places[first], places[second], peg.place
         left = (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0
         assert side.startswith("left" if left else "right")
-    # Every fixed point that a line names is told in full.
-    assert all(f"{name} " in table.notes[0] for name in places)
+    # Every fixed point that a line names is told in full, before the table begins.
+    assert all(f"{name} " in table.lead[0] for name in places)
+
+
+def test_pegs_out_of_reach_of_fixed_points_start_from_pegs():
+    yard = read_yard(folder("sample_yards") / "large_orchard.yard")
+    table = setting_out_table(yard, "metric")
+    assert all(row[1] and row[3] for row in table.rows)
+    started = [row for row in table.rows if not row[1].startswith("F") or not row[3].startswith("F")]
+    assert started
+    assert any("peg set before" in note for note in table.lead)
+    before = []
+    for row in table.rows:
+        assert all(start.startswith("F") or start in before for start in (row[1], row[3]))
+        # The check is another measure than the tapes.
+        assert row[-1] == "" or row[-1].split(" to ")[1] not in (row[1], row[3])
+        before.append(row[0])
+
+
+def test_sprays_not_placed_are_told_with_what_forbids_them(survey):
+    refusals = care_plan(survey, 2027, "metric").refusals
+    table = refused_table(survey, 2027, "metric")
+    for one in refusals:
+        assert any(
+            row[2] == one.title and one.what in row[3] and all(name in row[4] for name in one.blockers)
+            for row in table.rows
+        )
+    assert "3 days before" in table.lead[0]
 
 
 def test_shopping_counts_what_is_planted(survey):
@@ -137,7 +164,8 @@ def test_all_sheets_in_one_document_with_every_note(qapp, survey):
     titles = [entry.title for entry in read.outline]
     for wanted in ("Planting plan", "Plant schedule", "Key to the plan", "Setting-out plan", "Setting out",
                    "Shopping list", "Conflicts, cautions and advice", "Light", "Pollination", "Season",
-                   "Soil work", "Care in 2027", "Water, season from spring 2027", "Harvest from spring 2027"):
+                   "Soil work", "Care in 2027", "Sprays not placed in 2027",
+                   "Water, season from spring 2027", "Harvest from spring 2027"):
         assert wanted in titles
     assert len(SHEETS) == 12
     words = " ".join(" ".join(page.extract_text() for page in read.pages).split())

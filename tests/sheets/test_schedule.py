@@ -127,3 +127,11 @@ def test_digging_comes_first_and_sizes_are_called_estimates(yard):
     assert said[0] == dig_words(yard.site)
     assert any("estimates" in sentence for sentence in said)
     assert any("no survey" in sentence for sentence in said)
+
+
+def test_plants_whose_partners_are_one_variety_share_a_line(yard):
+    young, mature = (stand_of(yard, catalogue(), year) for year in (0, None))
+    said = {"A2": "Enterprise (A11)", "A10": "Enterprise (A4)"}
+    (first, *_) = schedule(mature, young, said)
+    assert first.keys == ("A2", "A10")
+    assert first.partner == "Enterprise (A4, A11)"

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import csv
 import math
+from collections.abc import Iterable, Sequence
 from functools import cache
 from itertools import combinations
 
@@ -18,6 +19,9 @@ from yardplan.yard.ground import Point
 from yardplan.yard.handles import handles_of
 from yardplan.yard.planting import Bed, Row
 from yardplan.yard.yard import Yard
+
+#: Pegs set before that are tried as starts of tapes, the nearest ones.
+_PEGS_TRIED = 12
 
 
 @cache
@@ -33,10 +37,14 @@ class SettingOutError(ValueError):
 
 @frozen
 class FixedPoint:
-    """A point that can be found on the ground again: a house corner, a gate post, a lot corner peg."""
+    """A point that can be found on the ground again: a house corner, a gate post, a lot corner peg.
+
+    `error` in metres: how surely it is known, where it is a peg set before.
+    """
 
     name: str
     place: Point
+    error: float = 0.0
 
 
 @frozen(kw_only=True)
@@ -122,7 +130,8 @@ def fix(place: Point, first: FixedPoint, second: FixedPoint) -> TwoTapes:
     one, two = math.dist(place, first.place), math.dist(place, second.place)
     angle = crossing_angle(place, first.place, second.place)
     sine = max(math.sin(math.radians(angle)), 1e-6)
-    error = max(tape_error(one), tape_error(two)) * figures()["crossing factor"] / sine
+    tapes = max(tape_error(one), tape_error(two)) * figures()["crossing factor"]
+    error = (tapes + max(first.error, second.error)) / sine
     return TwoTapes(
         first=first, second=second, from_first=one, from_second=two,
         left=_side(first.place, second.place, place) > 0, crossing=angle, error=error,
@@ -149,11 +158,27 @@ def place_of(tapes: TwoTapes) -> Point:
     return (x1 + along * ux - off * uy, y1 + along * uy + off * ux)
 
 
-def best_fix(place: Point, points: tuple[FixedPoint, ...]) -> TwoTapes | None:
-    """The pair of fixed points with the smallest expected error; None without two of them."""
+def best_fix(
+    place: Point, points: tuple[FixedPoint, ...], set_before: Sequence[FixedPoint] = ()
+) -> TwoTapes | None:
+    """The pair of points with the smallest expected error; None without two of them.
+
+    Where no two fixed points lie within reach of a tape, pegs `set_before` serve beside them.
+    """
     reach = figures()["longest tape"]
-    near = [p for p in points if 0 < math.dist(p.place, place) <= reach] or list(points)
-    pairs = (pair for pair in combinations(near, 2) if pair[0].place != pair[1].place)
+
+    def near(some: Iterable[FixedPoint]) -> list[FixedPoint]:
+        return [p for p in some if 0 < math.dist(p.place, place) <= reach]
+
+    best = _best_pair(place, near(points))
+    if best is None and set_before:
+        pegs_near = sorted(near(set_before), key=lambda p: math.dist(p.place, place))
+        best = _best_pair(place, near(points) + pegs_near[:_PEGS_TRIED])
+    return best or _best_pair(place, points)
+
+
+def _best_pair(place: Point, points: Iterable[FixedPoint]) -> TwoTapes | None:
+    pairs = (pair for pair in combinations(points, 2) if pair[0].place != pair[1].place)
     return min((fix(place, *pair) for pair in pairs), key=lambda tapes: tapes.error, default=None)
 
 
@@ -212,15 +237,26 @@ def pegs(yard: Yard) -> list[Peg]:
     if line is not None:
         todo.sort(key=lambda item: _order(offset_of(item[1], line[0].place, line[1].place)))
     result: list[Peg] = []
+    before: list[FixedPoint] = []
     for key, place in todo:
-        near = min(result, key=lambda peg: math.dist(peg.place, place), default=None)
+        tapes = best_fix(place, points, before)
+        near = _check_peg(place, tapes, result)
+        if tapes is not None:
+            before.append(FixedPoint(key, place, tapes.error))
         result.append(Peg(
-            key=key, place=place, tapes=best_fix(place, points),
+            key=key, place=place, tapes=tapes,
             offset=offset_of(place, line[0].place, line[1].place) if line else None,
             check_with=near.key if near else None,
             check_distance=math.dist(near.place, place) if near else None,
         ))
     return result
+
+
+def _check_peg(place: Point, tapes: TwoTapes | None, done: Sequence[Peg]) -> Peg | None:
+    """The nearest peg set before that the tapes do not start from: another measure, not the same again."""
+    used = {tapes.first.name, tapes.second.name} if tapes is not None else set()
+    others = [peg for peg in done if peg.key not in used] or done
+    return min(others, key=lambda peg: math.dist(peg.place, place), default=None)
 
 
 def _order(offset: Offset) -> tuple[float, float]:

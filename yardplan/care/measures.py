@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 
 from yardplan.units import INCH, POUND, US_GALLON, System
@@ -16,6 +17,14 @@ def said(text: str, system: System) -> str:
     return _MARKED.sub(lambda found: _one(found, system), text)
 
 
+def bulk_words(litres: float, system: System) -> str:
+    """Loose material as it is ordered, rounded up: `910 L`, `33 cu ft`."""
+    if system == "imperial":
+        return f"{math.ceil(litres / (1000 * (_FOOT_CM / 100) ** 3) - 1e-9):d} cu ft"
+    step = 10 if litres > 100 else 1
+    return f"{math.ceil(litres / step - 1e-9) * step:d} L"
+
+
 def _one(found: re.Match[str], system: System) -> str:
     low, high, unit = found[1], found[2], found[3]
     if system == "imperial":
@@ -25,7 +34,8 @@ def _one(found: re.Match[str], system: System) -> str:
     # A centimetre and a metre of one range are told in the larger one's unit.
     unit = values[-1][1]
     numbers = [value / 100 if own == "cm" and unit == "m" else value for value, own in values]
-    return f"{'-'.join(_short(number) for number in dict.fromkeys(numbers))} {unit}"
+    between = " to " if min(numbers) < 0 else "-"
+    return f"{between.join(_short(number) for number in dict.fromkeys(numbers))} {unit}"
 
 
 def _short(value: float) -> str:

@@ -17,7 +17,7 @@ from yardplan.care.tables import figures, groups, rows_for
 from yardplan.care.things import CareThing, area_of, care_things, count_of
 from yardplan.checks.survey import Survey
 from yardplan.files.exchange.cells import to_csv
-from yardplan.units import FOOT, INCH, System, format_length, format_volume, format_weight
+from yardplan.units import FOOT, INCH, POUND, US_GALLON, System
 from yardplan.yard.planting import Bed, Planting, Row
 
 #: Habits of rows that hang on wires.
@@ -29,7 +29,7 @@ _LITRES = 1000.0
 class Item:
     """One line. `key` names it in the yard's prices; `quantity` in `unit`: a count, m, m², kg or L.
 
-    `price` of one unit, None when the user gave none.
+    `system` the units it is bought in; `base_price` of one base unit, None when the user gave none.
     """
 
     key: str
@@ -37,23 +37,55 @@ class Item:
     quantity: float
     unit: str
     note: str = ""
-    price: float | None = None
+    base_price: float | None = None
+    system: System = "metric"
+
+    @property
+    def _sold(self) -> tuple[str, float]:
+        """The unit it is bought in, and base units to one of it."""
+        return _SOLD[self.system].get(self.unit, ("", 1.0))
+
+    @property
+    def sold_by(self) -> str:
+        """The unit it is bought in: `ft`, `cu ft`; nothing for pieces."""
+        return self._sold[0]
+
+    @property
+    def bought(self) -> float:
+        """The quantity to buy in that unit, rounded up to what is sold."""
+        exact = self.quantity / self._sold[1]
+        step = 0.1 if self.unit == "kg" else 10.0 if self.sold_by == "L" and exact > _BULK else 1.0
+        return round(math.ceil(exact / step - 1e-9) * step, 1)
+
+    @property
+    def amount(self) -> str:
+        """The quantity to buy in words."""
+        return f"{self.bought:g} {self.sold_by}".rstrip()
+
+    @property
+    def price(self) -> float | None:
+        """Price of one of the unit it is bought in; None without one."""
+        return None if self.base_price is None else self.base_price * self._sold[1]
+
+    def kept_price(self, typed: float) -> float:
+        """The price that the yard keeps, of one base unit, for one typed in the unit it is bought in."""
+        return typed / self._sold[1]
 
     @property
     def cost(self) -> float | None:
-        """Quantity times price; None without a price."""
-        return None if self.price is None else self.quantity * self.price
+        """What is bought times its price; None without a price."""
+        return None if self.price is None else self.bought * self.price
 
-    def amount(self, system: System) -> str:
-        """The quantity in the reader's units."""
-        if self.unit == "m":
-            return format_length(self.quantity, system)
-        if self.unit == "kg":
-            return format_weight(self.quantity, system)
-        if self.unit == "L":
-            return format_volume(self.quantity, system)
-        number = f"{self.quantity / FOOT**2:.0f} sq ft" if system == "imperial" else f"{self.quantity:.1f} m²"
-        return number if self.unit == "m²" else f"{self.quantity:.0f}"
+
+#: Litres above which nobody counts single ones.
+_BULK = 100.0
+#: How each base unit is sold, and base units to one of it: loose material by the litre or cubic foot.
+_SOLD: Mapping[System, Mapping[str, tuple[str, float]]] = {
+    "metric": {unit: (unit, 1.0) for unit in ("m", "m²", "kg", "L")},
+    "imperial": {
+        "m": ("ft", FOOT), "m²": ("sq ft", FOOT**2), "kg": ("lb", POUND), "L": ("cu ft", FOOT**3 * 1000.0),
+    },
+}
 
 
 @frozen(kw_only=True)
@@ -75,19 +107,27 @@ class Shopping:
         return sum(item.price is None for item in self.items)
 
     def csv(self) -> str:
-        """The list as CSV (RFC 4180) in base units; cells that look like formulas are made harmless."""
+        """The list as CSV (RFC 4180) as it is bought; cells that look like formulas are made harmless."""
         heads = ("item", "quantity", "unit", "price", "cost", "currency", "note")
         rows = [
-            (item.name, round(item.quantity, 2), item.unit, item.price, item.cost, self.currency, item.note)
+            (item.name, item.bought, item.sold_by, _cents(item.price), _cents(item.cost), self.currency,
+             item.note)
             for item in self.items
         ]
         return to_csv(heads, rows)
 
 
-def shopping(survey: Survey, bed_counts: Mapping[str, int] | None = None) -> Shopping:
+def _cents(money: float | None) -> float | None:
+    return None if money is None else round(money, 2)
+
+
+def shopping(
+    survey: Survey, bed_counts: Mapping[str, int] | None = None, system: System | None = None
+) -> Shopping:
     """Everything to buy for a surveyed yard; lines that come to nothing are left out.
 
-    `bed_counts`: plants in each bed as they are drawn; without them beds are counted by area.
+    `bed_counts`: plants in each bed as they are drawn; without them beds are counted by area. `system` the
+    units in which all is bought, the yard's unless others are asked for.
     """
     things = care_things(survey)
     lines = [
@@ -97,7 +137,8 @@ def shopping(survey: Survey, bed_counts: Mapping[str, int] | None = None) -> Sho
     prices: Mapping[str, float] = survey.yard.prices
     return Shopping(
         items=tuple(
-            Item(key=key, name=name, quantity=quantity, unit=unit, note=note, price=prices.get(key))
+            Item(key=key, name=name, quantity=quantity, unit=unit, note=note, base_price=prices.get(key),
+                 system=system or survey.yard.site.units)
             for key, name, quantity, unit, note in lines if quantity > 0
         ),
         currency=survey.yard.currency,
@@ -122,9 +163,15 @@ def _plants(survey: Survey, bed_counts: Mapping[str, int]) -> Iterator[_Line]:
     for (crop, cultivar, stock, form), count in sorted(found.items()):
         known = survey.catalogue.crop(crop)
         kind = known.name if known is not None else crop
-        words = "".join(f", {word}" for word in (f"on {stock}" if stock else "", form) if word)
+        parts = (f"on {stock}" if stock else "", without_stock(form, stock))
+        words = "".join(f", {word}" for word in parts if word)
         name = f"{kind[:1].upper()}{kind[1:]} ‘{cultivar}’{words}"
         yield f"plant:{crop}:{cultivar}:{stock}:{form}".rstrip(":"), name, float(count), "", ""
+
+
+def without_stock(form: str, stock: str) -> str:
+    """The words of a form without the rootstock that is told beside it: `cordon` for `cordon, Quince C`."""
+    return ", ".join(word for word in form.split(", ") if word != stock) if stock else form
 
 
 def _stakes(things: Sequence[CareThing]) -> Iterator[_Line]:
@@ -230,5 +277,6 @@ def _pots(survey: Survey) -> Iterator[_Line]:
     for pot in survey.yard.containers:
         found[pot.volume] = found.get(pot.volume, 0) + 1
     for volume, count in sorted(found.items()):
-        yield f"pot:{volume:g}", f"Container, {volume:g} L", float(count), "", ""
+        name = f"Container, {volume:g} L ({volume / US_GALLON:.0f} gal)"
+        yield f"pot:{volume:g}", name, float(count), "", ""
     yield "potting mix", "Potting mix", sum(v * n for v, n in found.items()), "L", ""

@@ -8,14 +8,14 @@ from functools import cache
 
 from attrs import evolve, frozen
 
-from yardplan.care.measures import said
+from yardplan.care.measures import bulk_words, said
 from yardplan.care.season import Season, bloom_for
 from yardplan.care.tables import rows_of
 from yardplan.care.things import care_things
 from yardplan.checks.soil_plan import SoilPlan, instead_of, soil_plans
 from yardplan.checks.soil_tables import Spread
 from yardplan.checks.survey import Survey
-from yardplan.units import System, format_area, format_length, format_volume, format_weight
+from yardplan.units import System, format_area, format_length, format_weight
 
 _LITRES = 1000.0
 #: A month in days, for counting back from planting.
@@ -54,7 +54,7 @@ class SoilStep:
             low, high = (format_weight(kg, system) for kg in self.kilograms)
             parts.append(low if low == high else f"{low} to {high}")
         if self.litres is not None:
-            parts.append(f"{format_volume(self.litres, system)} of fill")
+            parts.append(f"{bulk_words(self.litres, system)} of fill")
         if self.area is not None and parts:
             depth = f", {format_length(self.depth, system)} deep" if self.depth else ""
             parts.append(f"on {format_area(self.area, system)}{depth}")

@@ -26,8 +26,9 @@ from yardplan.sheets.planting_plan import PlanRequest, plan_pages
 from yardplan.sheets.reports import findings_table, light_table, pollination_table, soil_table
 from yardplan.sheets.schedule import schedule, schedule_table
 from yardplan.sheets.season_page import season_pages
+from yardplan.sheets.setting_out import pins, setting_out_table
 from yardplan.sheets.tables import Table, table_pages
-from yardplan.sheets.take_home import care_table, harvest_table, pins, setting_out_table, shopping_table
+from yardplan.sheets.take_home import care_table, harvest_table, refused_table, shopping_table
 from yardplan.sheets.watering import water_table
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
@@ -123,9 +124,10 @@ def _findings(order: SheetOrder) -> Sequence[Page]:
 
 
 def _care(order: SheetOrder) -> Sequence[Page]:
-    """The year's work, then how much water each plant is given."""
+    """The year's work, the sprays that were not placed, then how much water each plant is given."""
     given = (order.survey, order.year, order.units)
-    return (*_tabled(order, care_table(*given)), *_tabled(order, water_table(*given)))
+    tables = (care_table(*given), refused_table(*given), water_table(*given))
+    return tuple(page for table in tables if table is not None for page in _tabled(order, table))
 
 
 def _harvest(order: SheetOrder) -> Sequence[Page]:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+import re
+from collections.abc import Iterable, Mapping, Sequence
 
 from attrs import frozen
 
+from yardplan.care.shopping import without_stock
 from yardplan.plants.crop import Crop, Size
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
@@ -21,6 +23,8 @@ COLUMNS = (
     Column("Partner", 18.0), Column("Note", 16.0),
 )
 _UNKNOWN = "not known"
+#: A partner in words: variety and key.
+_PARTNER = re.compile(r"(.+) \(([^()]+)\)")
 
 
 @frozen(kw_only=True)
@@ -70,12 +74,12 @@ def _number(key: str) -> tuple[str, int, str]:
 def _single(
     plants: Iterable[Standing], small: Mapping[str, Size], said: Mapping[str, str]
 ) -> Iterable[ScheduleRow]:
-    """Plants of one variety, rootstock, form and partner share a line."""
+    """Plants of one variety, rootstock, form and partner's variety share a line."""
     groups: dict[tuple[object, ...], list[Standing]] = {}
     for plant in sorted((p for p in plants if p.planted), key=lambda p: _number(p.id)):
         thing = plant.thing
         assert isinstance(thing, Planting)
-        alike = (thing.plant, thing.rootstock, thing.form, thing.note, said.get(plant.id, ""),
+        alike = (thing.plant, thing.rootstock, thing.form, thing.note, _partner_name(said.get(plant.id, "")),
                  plant.mature, plant.container is None)
         groups.setdefault(alike, []).append(plant)
     for group in groups.values():
@@ -87,8 +91,21 @@ def _single(
             botanical=botanical(first.cultivar, first.crop), kind=_kind(first.crop, thing.plant),
             form=_form(thing.rootstock, thing.form, first.crop, potted=first.container is not None),
             quantity=len(group), young=small.get(first.id), mature=first.mature,
-            partner=said.get(first.id, ""), note=thing.note,
+            partner=_partners([said.get(plant.id, "") for plant in group]), note=thing.note,
         )
+
+
+def _partner_name(words: str) -> str:
+    """The variety of a partner told as `Idared (A2)`."""
+    found = _PARTNER.fullmatch(words)
+    return found[1] if found else words
+
+
+def _partners(words: Sequence[str]) -> str:
+    """The partners of plants that share a line: the variety once, with all keys."""
+    found = [_PARTNER.fullmatch(one) for one in words]
+    keys = sorted({match[2] for match in found if match}, key=_number)
+    return f"{_partner_name(words[0])} ({', '.join(keys)})" if keys else words[0]
 
 
 def _row(standing: StandingRow, young: Size | None, said: Mapping[str, str]) -> ScheduleRow:
@@ -126,7 +143,7 @@ def _kind(crop: Crop | None, key: PlantKey) -> str:
 
 def _form(rootstock: str | None, form: str | None, crop: Crop | None, potted: bool = False) -> str:
     """Rootstock and form as chosen; the usual form of the kind where none was."""
-    words = [word for word in (rootstock, form) if word]
+    words = [word for word in (rootstock, without_stock(form or "", rootstock or "")) if word]
     if not words and crop is not None:
         words = [crop.usual_form]
     if potted:

@@ -21,6 +21,8 @@ _KEY = Type(11.5, "bold")
 #: Room on both sides of a column, and above and below a row, millimetres.
 _PAD, _ROW_PAD = 1.4, 1.2
 _TITLE_HIGH, _FOOT_HIGH, _NOTES_OFF = 13.0, 8.0, 3.0
+#: Between two notes, millimetres.
+_GAP = 0.8
 #: Lines are broken for this many dots per millimetre; other surfaces differ by a rounding of type.
 _MEASURE = 40.0
 
@@ -37,11 +39,12 @@ class Column:
 
 @frozen(kw_only=True)
 class Table:
-    """A table with its title and notes under it."""
+    """A table with its title and notes under it; the `lead` is read first and stands above."""
 
     title: str
     columns: tuple[Column, ...]
     rows: tuple[tuple[str, ...], ...]
+    lead: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
 
 
@@ -55,10 +58,12 @@ class _Line:
 
 @frozen(eq=False)
 class _Sheet:
-    """What stands on one page: rows, then lines of notes with the gap above each, millimetres."""
+    """What stands on one page: lines of the lead, rows, then lines of notes, each with the gap above it in
+    millimetres."""
 
     rows: list[_Line]
     notes: list[tuple[float, str]]
+    lead: list[tuple[float, str]]
 
 
 def _line_high(face: Type) -> float:
@@ -87,29 +92,41 @@ class _Setter:
         """Rows, then notes, laid out on pages; a row is never broken over two, a note only between lines."""
         head = self.line([column.head for column in self.table.columns], head=True)
         room = self.paper.high - 2 * MARGIN - _TITLE_HIGH - _FOOT_HIGH
-        pages = [_Sheet([], [])]
-        left = room - head.high
+        pages = [_Sheet([], [], self._broken(self.table.lead))]
+        left = room - head.high - self.lead_high
         for row in self.table.rows:
             line = self.line(row)
             if line.high > left and pages[-1].rows:
-                pages.append(_Sheet([], []))
+                pages.append(_Sheet([], [], []))
                 left = room - head.high
             pages[-1].rows.append(line)
             left -= line.high
         self._lay_notes(pages, left - _NOTES_OFF, room)
         return pages
 
+    @property
+    def lead_high(self) -> float:
+        """Height of the lead with the gap under it, millimetres."""
+        lines = self._broken(self.table.lead)
+        return sum(gap + _line_high(FACT) for gap, _ in lines) + (_NOTES_OFF if lines else 0.0)
+
+    def _broken(self, texts: Sequence[str]) -> list[tuple[float, str]]:
+        """Texts as lines of the page's width, each with the gap above it."""
+        wide = (self.paper.wide - 2 * MARGIN) * _MEASURE
+        return [
+            (_GAP if number == 0 else 0.0, line)
+            for text in texts
+            for number, line in enumerate(broken(text, wide, FACT, UNIT_MM * _MEASURE))
+        ]
+
     def _lay_notes(self, pages: list[_Sheet], left: float, room: float) -> None:
         high = _line_high(FACT)
-        wide = (self.paper.wide - 2 * MARGIN) * _MEASURE
-        for note in self.table.notes:
-            for number, text in enumerate(broken(note, wide, FACT, UNIT_MM * _MEASURE)):
-                gap = 0.8 if number == 0 else 0.0
-                if high + gap > left:
-                    pages.append(_Sheet([], []))
-                    left = room
-                pages[-1].notes.append((gap, text))
-                left -= high + gap
+        for gap, text in self._broken(self.table.notes):
+            if high + gap > left:
+                pages.append(_Sheet([], [], []))
+                left = room
+            pages[-1].notes.append((gap, text))
+            left -= high + gap
 
 
 def table_pages(table: Table, paper: Paper, subtitle: str = "") -> tuple[Page, ...]:
@@ -133,8 +150,9 @@ class _TablePage:
     def __call__(self, surface: Surface) -> None:
         table, paper = self.setter.table, self.setter.paper
         draw_page_title(surface, table.title, self.subtitle)
-        y = MARGIN + _TITLE_HIGH
-        if self.sheet.rows or self.number == 0:
+        y = self._lines(surface, MARGIN + _TITLE_HIGH, self.sheet.lead)
+        y += _NOTES_OFF if self.sheet.lead else 0.0
+        if self.sheet.rows:
             head = self.setter.line([column.head for column in table.columns], head=True)
             self._rule(surface, y, MEDIUM)
             y = self._row(surface, head, y, head=True)
@@ -143,11 +161,16 @@ class _TablePage:
                 y = self._row(surface, line, y)
                 self._rule(surface, y, HAIR)
             y += _NOTES_OFF
-        for gap, text in self.sheet.notes:
+        self._lines(surface, y, self.sheet.notes)
+        draw_foot(surface, paper, f"page {self.number + 1} of {self.count}" if self.count > 1 else "")
+
+    def _lines(self, surface: Surface, y: float, lines: Sequence[tuple[float, str]]) -> float:
+        """Draw lines of words; returns where the next begins."""
+        for gap, text in lines:
             y += gap
             put(surface, MARGIN, y, text, FACT)
             y += _line_high(FACT)
-        draw_foot(surface, paper, f"page {self.number + 1} of {self.count}" if self.count > 1 else "")
+        return y
 
     def _rule(self, surface: Surface, y: float, weight: float) -> None:
         surface.painter.setPen(mitred(pen("ink" if weight > HAIR else "rule", weight, surface.unit)))
