@@ -12,14 +12,15 @@ from hypothesis import strategies as st
 from support import grounds
 from support.builders import plant, yard_of
 
+from yardplan.arrange.clear_ground import clear_ground
 from yardplan.arrange.settle import settle
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.run import findings
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.yard import edits
 from yardplan.yard.ground import Building
-from yardplan.yard.planting import Container, Planting
-from yardplan.yard.site import Site
+from yardplan.yard.planting import Bed, Container, Planting, PlantKey
+from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
 
 
@@ -134,3 +135,33 @@ def test_progress_hears_how_many_are_left() -> None:
     told: list[int] = []
     settle(survey_of(row_of_apples(8, 9)), progress=told.append)
     assert told == [1, 0]
+
+
+def test_a_planted_bed_is_no_place_for_another_plant() -> None:
+    """The only ground that could be made acid is the strawberries': the blueberry is not dropped into it."""
+    bed = Bed(
+        id="D1", outline=((18.0, 6.0), (22.0, 6.0), (22.0, 14.0), (18.0, 14.0)),
+        soil=Soil(ph=5.0, drainage="good"), raised=0.3, plant=PlantKey("strawberry", "Honeoye"),
+    )
+    site = Site(latitude=42.0, longitude=-76.0, zone="5b", soil=Soil(ph=7.6, texture="loam", drainage="good"))
+    bush = plant("B1", "northern highbush blueberry:Patriot", (12.0, 10.0))
+    yard = yard_of(bush, site=site, beds=(bed,))
+    assert settle(survey_of(yard)).moves == ()
+    ground = clear_ground(survey_of(yard), bush, light=None)
+    assert not ground.holds((20.0, 10.0))
+    # Bare, the same bed takes it.
+    bare = evolve(yard, beds=(evolve(bed, plant=None),))
+    (move,) = settle(survey_of(bare)).moves
+    assert 18.0 < move.end[0] < 22.0
+
+
+def test_a_plant_in_a_bed_of_another_kind_is_moved_out_of_it() -> None:
+    bed = Bed(
+        id="D1", outline=((8.0, 8.0), (12.0, 8.0), (12.0, 12.0), (8.0, 12.0)),
+        plant=PlantKey("strawberry", "Honeoye"),
+    )
+    yard = yard_of(plant("C1", "red currant:Red Lake", (10.0, 8.5)), beds=(bed,))
+    assert keys(survey_of(yard)) == {("spacing", ("C1", "D1"))}
+    done = settle(survey_of(yard))
+    assert done.left == ()
+    assert done.moves[0].end[1] < 8.0

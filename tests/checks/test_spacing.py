@@ -8,7 +8,7 @@ from yardplan.checks import spacing
 from yardplan.checks.finding import Weight
 from yardplan.plants.crop import CropForm
 from yardplan.yard.ground import StandingTree
-from yardplan.yard.planting import Bed, PlantKey
+from yardplan.yard.planting import Bed, Container, PlantKey
 from yardplan.yard.yard import Yard
 
 
@@ -114,6 +114,29 @@ def test_a_crown_over_a_bed():
     (finding,) = found(yard_of(plant("A1", "apple:X", (6, 4.5)), beds=(bed,)))
     assert finding.kind == "over_bed"
     assert 0.1 < finding.figures["share"].value < 1.0
+
+
+@pytest.mark.parametrize(
+    ("kind", "planted", "fields", "kinds"),
+    [
+        ("apple:X", "asparagus:Z", {}, ["in_bed"]), ("asparagus:Y", "asparagus:Z", {}, ["over_bed"]),
+        # Strawberries bear shade, but nothing else among them; a pot stands on a bed, not in it.
+        ("apple:X", "strawberry:Z", {}, ["in_bed"]), ("apple:X", None, {}, []),
+        ("apple:X", "strawberry:Z", {"container": "K1"}, []),
+        ("apple:X", "asparagus:Z", {"container": "K1"}, ["over_bed"]),
+    ],
+)
+def test_a_plant_in_a_planted_bed(kind: str, planted: str | None, fields: dict[str, str], kinds: list[str]):
+    bed = Bed(
+        id="B1", outline=((5, 5), (7, 5), (7, 7), (5, 7)), plant=PlantKey.parse(planted) if planted else None
+    )
+    pots = (Container(id="K1", place=(6, 5.4), volume=60.0),) if fields else ()
+    findings = found(yard_of(plant("A1", kind, (6, 5.4), **fields), beds=(bed,), containers=pots))
+    assert [f.kind for f in findings] == kinds
+    if kinds == ["in_bed"]:
+        assert findings[0].weight is Weight.CONFLICT
+        assert findings[0].figures["short"].value == pytest.approx(0.4)
+        assert findings[0].figures["direction"].value == "south"
 
 
 @given(st.floats(0.3, 6.0), st.floats(0.0, 6.28), st.floats(1.0, 6.0), st.floats(1.0, 6.0))

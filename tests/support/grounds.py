@@ -101,6 +101,7 @@ def random_yard(rng: np.random.Generator) -> Yard:
     beds = [
         Bed(id="B1", outline=_box(rng, wide, deep, 2, 5), raised=0.35, soil=Soil(ph=4.8, drainage="good")),
         Bed(id="B2", outline=_box(rng, wide, deep, 2, 5), soil=Soil(ph=8.4, lime=True)),
+        Bed(id="B3", outline=_ell(rng, wide, deep), plant=PlantKey("strawberry", "Honeoye")),
     ] if some(0.5) else []
     rows = [
         Row(id="R1", plant=PlantKey("red raspberry", "Latham"),

@@ -1,4 +1,4 @@
-"""Closed ground: room for crowns beside other plants and rows, both ways."""
+"""Closed ground: room for crowns beside other plants and rows, both ways; beds with a crop of their own."""
 
 from __future__ import annotations
 
@@ -10,9 +10,11 @@ from attrs import evolve
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from yardplan.arrange.closed import Asked, Closed, disc, grown, length, line_of
+from yardplan.arrange.closed import Asked, Closed, disc, grown, length, line_of, shape_of
+from yardplan.checks.finding import Figure
 from yardplan.checks.layout import Layout, layout_of
 from yardplan.checks.overlaps import TOUCH, closed_share
+from yardplan.checks.room.beds import crop_words, holds_own
 from yardplan.checks.room.pairs import NAME, StemRule, ray, stem_rule
 from yardplan.plants.stand import Standing
 
@@ -23,7 +25,8 @@ Array = NDArray[np.float64]
 
 
 def closed_room(asked: Asked) -> Iterator[Closed]:
-    """Ground too near to other plants and rows."""
+    """Ground too near to other plants and rows, and beds planted with something else."""
+    yield from _in_beds(asked)
     for other in asked.survey.stand.plants:
         yield from _beside(asked, other)
     share = closed_share(asked.survey)
@@ -34,6 +37,19 @@ def closed_room(asked: Asked) -> Iterator[Closed]:
             yield asked.closed(
                 grown(line_of(row.row.line), under), NAME, "row_plant", (row.id,), wanted=length(wanted)
             )
+
+
+def _in_beds(asked: Asked) -> Iterator[Closed]:
+    """Beds planted with another kind: nothing else is set there, but a pot may stand on them."""
+    if asked.plant.container is not None:
+        return
+    layout = asked.alone.layout
+    for column in layout.columns("bed"):
+        feature = layout.features[column]
+        bed = asked.survey.beds.get(feature.id)
+        if bed is not None and holds_own(bed, asked.plant):
+            crop = Figure(crop_words(bed), "text")
+            yield asked.closed(shape_of(feature), NAME, "in_bed", (feature.id,), crop=crop)
 
 
 def _beside(asked: Asked, other: Standing) -> Iterator[Closed]:

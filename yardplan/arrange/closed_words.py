@@ -18,6 +18,7 @@ _WORDS: dict[str, str] = {
     "group": "too close to {thing}, even in a group",
     "stem": "too close to the stem of {thing}",
     "form": "too close to {thing} in the row",
+    "in_bed": "the bed {thing} is planted with {crop}",
     "row_plant": "too close to the row {thing}",
     "crown_wall": "its crown would grow into {thing}",
     "building": "its roots come too near {thing}",
