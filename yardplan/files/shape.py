@@ -111,8 +111,8 @@ RESERVED_IDS = frozenset({"lot"})
 
 #: Classes that a file holds as objects.
 CLASSES: tuple[type, ...] = (
-    yard.Yard, yard.Group, yard.Variant, site.Site, site.Soil, site.Origin, ground.Curve, planting.PlantKey, planting.Earlier,
-    *yard.COLLECTIONS.values(),
+    yard.Yard, yard.Group, yard.Variant, site.Site, site.Soil, site.Origin, ground.Curve,
+    planting.PlantKey, planting.Earlier, *yard.COLLECTIONS.values(),
 )
 _NAMES = {**vars(ground), **vars(planting), **vars(site), **vars(yard)}
 

@@ -45,7 +45,7 @@ def lift(
 
 
 def _with_plans(document: Document, step: Lift) -> Document:
-    """The plans of variants are lifted by the same step as the yard's own; damaged ones are left as they are."""
+    """The plans of variants are lifted by the same step as the yard's own; damaged ones stay."""
     variants = document.get("variants")
     if not isinstance(variants, list):
         return document

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from attrs import evolve
 from PySide6.QtCore import QMimeData
 from PySide6.QtGui import QGuiApplication
 
@@ -11,6 +12,7 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
+from yardplan.yard.groups import whole_groups
 from yardplan.yard.yard import Thing, Yard
 
 #: Things on the clipboard: a yard file that holds only them.
@@ -22,7 +24,8 @@ BESIDE: Point = (1.0, -1.0)
 def _only(yard: Yard, ids: frozenset[str]) -> Yard:
     chosen = edits.together(yard, ids)
     own = Yard(site=yard.site, own_cultivars=yard.own_cultivars)
-    return edits.add(own, *(thing for thing in yard.things() if thing.id in chosen))
+    own = edits.add(own, *(thing for thing in yard.things() if thing.id in chosen))
+    return evolve(own, groups=whole_groups(yard, chosen))
 
 
 def copy(open_yard: OpenYard) -> str:
@@ -71,15 +74,13 @@ def paste(open_yard: OpenYard) -> str:
         held = yard_from_json(bytes(data).decode("utf-8"))
     except UnicodeDecodeError:
         raise YardFileError(tr("the clipboard holds damaged text")) from None
-    yard, keys = edits.paste(open_yard.yard, held.things(), BESIDE)
+    yard, keys = edits.paste(open_yard.yard, held.things(), BESIDE, held.groups)
     yard = _with_own(yard, held)
     open_yard.commit(tr("Paste {things}", things=names_of(yard, keys)), yard, selection=keys)
     return tr("{things} pasted", things=names_of(yard, keys))
 
 
 def _with_own(yard: Yard, held: Yard) -> Yard:
-    from attrs import evolve
-
     known = {(own.get("crop"), own.get("name")) for own in yard.own_cultivars}
     new = tuple(own for own in held.own_cultivars if (own.get("crop"), own.get("name")) not in known)
     return evolve(yard, own_cultivars=(*yard.own_cultivars, *new)) if new else yard

@@ -16,6 +16,7 @@ from yardplan.window.actions import Command
 from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
 from yardplan.window.tools import commands
 from yardplan.window.tools.carry import CarryTool
+from yardplan.window.tools.picking import cycle
 from yardplan.window.tools.toolbox import TOOLS, ToolKind
 from yardplan.yard import edits
 
@@ -97,7 +98,7 @@ class CommandTable:
         self._add("delete", tr("&Delete"), lambda: say(commands.delete(yard)), "Del", on_sheet=True)
         self._add("select all", tr("Select &all"), lambda: commands.select_all(yard), _Std.SelectAll)
         self._add("deselect", tr("Select &nothing"), lambda: yard.select(()), _Std.Deselect)
-        self._add("next thing", tr("Select ne&xt thing"), lambda: commands.cycle(yard, 1),
+        self._add("next thing", tr("Select ne&xt thing"), lambda: cycle(yard, 1),
                   tip=tr("Tab on the sheet does the same"))
 
     def _change(self) -> None:
@@ -124,7 +125,7 @@ class CommandTable:
     def _layers(self) -> None:
         self._add("snap", tr("&Snap"), self._toggle_snap, "F9", check=True,
                   tip=tr("Draw places to corners, edges, centres and the grid; Alt suspends it"))
-        self._layer("grid", tr("&Grid"), "Ctrl+G", tip=tr("The dots of the grid"))
+        self._layer("grid", tr("&Grid"), "Shift+F9", tip=tr("The dots of the grid"))
         self._layer(
             "marks", tr("Mar&ks of findings"), "Ctrl+Shift+M", tip=tr("Off: a quiet plan without marks")
         )

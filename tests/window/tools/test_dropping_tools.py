@@ -11,6 +11,7 @@ from yardplan.window.tools.carry import CarryTool
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.gate import GateTool
 from yardplan.window.tools.note import NoteTool
+from yardplan.window.tools.picking import cycle
 from yardplan.window.tools.plant import PlantTool
 from yardplan.window.tools.pot import PotTool
 from yardplan.window.tools.standing_tree import StandingTreeTool
@@ -171,7 +172,7 @@ def test_delete_duplicate_and_cycle(two):
     assert yard.yard.find("A3") is None
     yard.undo_stack.undo()
     assert yard.selection == {"A3"}
-    order = [commands.cycle(yard, 1) for _ in range(4)]
+    order = [cycle(yard, 1) for _ in range(4)]
     assert set(order) == {"A1", "A2", "A3"}
 
 

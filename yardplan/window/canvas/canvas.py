@@ -15,27 +15,30 @@ from PySide6.QtGui import (
     QHelpEvent,
     QKeyEvent,
     QMouseEvent,
-    QNativeGestureEvent,
     QPainter,
     QPaintEvent,
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QSizePolicy, QWidget
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from yardplan.language import tr
 from yardplan.units import UnitError
 from yardplan.window.canvas import voice
+from yardplan.window.canvas.edge_lengths import EdgeLengths
 from yardplan.window.canvas.entry import LengthEntry
 from yardplan.window.canvas.hover import show_card
 from yardplan.window.canvas.plant_drop import plant_in
+from yardplan.window.canvas.pointing import pinch_of, pointer_of
 from yardplan.window.canvas.scene import Scene
-from yardplan.window.canvas.view import MAX_NOTCHES, NOTCH, View, bounds_of
+from yardplan.window.canvas.view import View, bounds_of
 from yardplan.window.canvas.wheel import Wheel
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools import commands
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Kind, Pointer
-from yardplan.window.tools.naming import thing_name
+from yardplan.window.tools.naming import names_of
+from yardplan.window.tools.picking import cycle, picked
 from yardplan.window.tools.select import SelectTool
 from yardplan.window.tools.tool import Key, Tool
 from yardplan.window.tools.toolbox import PLANT, ROW
@@ -86,7 +89,7 @@ class Canvas(QWidget):
         self.hovered: str | None = None
         self._panning: QPointF | None = None
         self._space = False
-        self._painted = False
+        self._painted = self._mid_move = False
         self._fit_wanted = True
         self._settle = QTimer(self, singleShot=True, interval=SETTLE_MS)
         self._settle.timeout.connect(self._settled)
@@ -97,15 +100,19 @@ class Canvas(QWidget):
         self.entry = LengthEntry(self)
         self.entry.sent.connect(self._typed)
         self.entry.closed.connect(self._close_entry)
+        self.edges = EdgeLengths(self)
+        self.desk.edit_edge = self.edges.begin
+        self.desk.shows_lengths = lambda: self.scene.layers.labels
+        self.desk.open_entry = self.open_entry
         self.desk.say = lambda text: voice.say(self, text)
         self._set_up()
         self._listen()
 
     def _set_up(self) -> None:
         self.setObjectName("canvas")
-        self.setAccessibleName("Plan of the yard")
+        self.setAccessibleName(tr("Plan of the yard"))
         self.setAccessibleDescription(
-            "Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, Escape backs out"
+            tr("Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, Escape backs out")
         )
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
@@ -119,7 +126,7 @@ class Canvas(QWidget):
         yard = self.open_yard
         yard.shown.connect(self._on_shown)
         yard.loaded.connect(self._on_loaded)
-        yard.findings_changed.connect(self.update)
+        yard.findings_changed.connect(self._paint_changes)
         yard.clear.changed.connect(self.update)
         yard.light_changed.connect(self.update)
         yard.moment_changed.connect(self._on_moment)
@@ -131,7 +138,7 @@ class Canvas(QWidget):
 
     def _on_shown(self, change: Change) -> None:
         self.scene.follow(change, self.tool.live)
-        self.update()
+        self._paint_changes()
 
     def _on_moment(self) -> None:
         """Shadows move: they are painted apart from the rest until the hour rests."""
@@ -169,6 +176,10 @@ class Canvas(QWidget):
         self.tool_changed.emit()
         self._after_gesture()
 
+    def refresh_tool(self) -> None:
+        """The tool in use was told something by a command: show what it shows now."""
+        self._after_gesture()
+
     def _after_gesture(self) -> None:
         """After anything the tool did: keep live things apart, tell the hint, paint."""
         if self.tool.done:
@@ -179,7 +190,30 @@ class Canvas(QWidget):
             self._arrange.start()
         self._tell_hint()
         self._set_cursor()
-        self.update()
+        self._paint_changes()
+
+    def _move_tool(self, pointer: Pointer) -> None:
+        """The tool follows the pointer; what it changes is painted as one frame."""
+        self._mid_move = True
+        try:
+            self.tool.move(pointer)
+        finally:
+            self._mid_move = False
+
+    def _paint_changes(self) -> None:
+        """Ask for a frame: while something is dragged, only where it left ink and leaves it now."""
+        if self._mid_move:
+            return
+        region = self.scene.changed(self.view, self.devicePixelRatioF(), self.tool) if self._resting else None
+        if region is None:
+            self.update()
+        else:
+            self.update(region)
+
+    @property
+    def _resting(self) -> bool:
+        """True while no pan or zoom is under way."""
+        return not self._settle.isActive() and self._panning is None
 
     def _tell_hint(self) -> None:
         self.hint_changed.emit(self.tool.hint())
@@ -191,7 +225,8 @@ class Canvas(QWidget):
             self.setCursor(Qt.CursorShape.OpenHandCursor)
         elif isinstance(self.tool, SelectTool):
             over = self.hovered is not None and not self.tool.busy
-            self.setCursor(Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor)
+            plain = Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor
+            self.setCursor(Qt.CursorShape.IBeamCursor if self.tool.over_length else plain)
         else:
             self.setCursor(Qt.CursorShape.CrossCursor)
 
@@ -215,8 +250,9 @@ class Canvas(QWidget):
 
     def _close_entry(self) -> None:
         if self.entry.isVisible():
-            self.entry.hide()
+            # Before it hides: a hidden field hands the keyboard on as Tab does, and Tab chooses the next thing.
             self.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.entry.hide()
 
     # View
 
@@ -259,9 +295,8 @@ class Canvas(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        resting = not self._settle.isActive() and self._panning is None
         self.scene.paint(
-            painter, self.view, ratio=self.devicePixelRatioF(), resting=resting, tool=self.tool,
+            painter, self.view, ratio=self.devicePixelRatioF(), resting=self._resting, tool=self.tool,
             focused=self.hasFocus(),
         )
         painter.end()
@@ -278,18 +313,8 @@ class Canvas(QWidget):
 
     # Pointer
 
-    def _pointer(self, event: QMouseEvent, kind: Kind) -> Pointer:
-        keys = event.modifiers()
-        place = event.position()
-        return Pointer(
-            kind=kind,
-            place=self.view.to_metres(place.x(), place.y()),
-            pixel=1 / self.view.scale,
-            dragging=bool(event.buttons() & Qt.MouseButton.LeftButton),
-            shift=bool(keys & Qt.KeyboardModifier.ShiftModifier),
-            ctrl=bool(keys & Qt.KeyboardModifier.ControlModifier),
-            alt=bool(keys & Qt.KeyboardModifier.AltModifier),
-        )
+    def _pointer(self, event: QMouseEvent | QDropEvent, kind: Kind) -> Pointer:
+        return pointer_of(self.view, event, kind)
 
     # A plant dragged out of the catalogue; files dragged here are left to the window
 
@@ -306,7 +331,7 @@ class Canvas(QWidget):
         if plant_in(event.mimeData()) is None:
             event.ignore()
             return
-        self.tool.move(self._dropping(event, "move"))
+        self._move_tool(self._pointer(event, "move"))
         self._after_gesture()
         event.acceptProposedAction()
 
@@ -319,16 +344,10 @@ class Canvas(QWidget):
         if plant_in(event.mimeData()) is None:
             event.ignore()
             return
-        self.tool.press(self._dropping(event, "press"))
+        self.tool.press(self._pointer(event, "press"))
         self._after_gesture()
         self.setFocus(Qt.FocusReason.MouseFocusReason)
         event.acceptProposedAction()
-
-    def _dropping(self, event: QDropEvent, kind: Kind) -> Pointer:
-        place = event.position()
-        alt = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
-        at = self.view.to_metres(place.x(), place.y())
-        return Pointer(kind=kind, place=at, pixel=1 / self.view.scale, alt=alt)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._fit_wanted = False
@@ -349,7 +368,7 @@ class Canvas(QWidget):
             self.set_view(self.view.panned(shift.x(), shift.y()))
             return
         pointer = self._pointer(event, "move")
-        self.tool.move(pointer)
+        self._move_tool(pointer)
         if not pointer.dragging and not self.tool.busy:
             self.hovered = self.desk.under(pointer)
         self._after_gesture()
@@ -383,7 +402,7 @@ class Canvas(QWidget):
         if event.reason() == QContextMenuEvent.Reason.Mouse:
             key = self._under(event)
             if key is not None and key not in self.open_yard.selection:
-                self.open_yard.select({key})
+                self.open_yard.select(picked(self.open_yard, key))
             self.menu_wanted.emit(event.globalPos())
         else:
             self.menu_wanted.emit(self.mapToGlobal(self._selection_corner()))
@@ -411,18 +430,11 @@ class Canvas(QWidget):
             self.update()
 
     def event(self, event: QEvent) -> bool:
-        if isinstance(event, QNativeGestureEvent):
-            if event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture:
-                limit = NOTCH**MAX_NOTCHES
-                factor = min(max(1 + event.value(), 1 / limit), limit)
-                self.zoom_by(factor, event.position(), settle=True)
-                return True
-        elif isinstance(event, QGestureEvent):
-            pinch = event.gesture(Qt.GestureType.PinchGesture)
-            if isinstance(pinch, QPinchGesture):
-                self.zoom_by(pinch.scaleFactor(), pinch.centerPoint(), settle=True)
-                return True
-        elif isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+        pinch = pinch_of(event)
+        if pinch is not None:
+            self.zoom_by(*pinch, settle=True)
+            return True
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
             quiet = self.tool.busy or self.open_yard.on_trial
             show_card(self, self.open_yard, event, None if quiet else self._under(event))
             return True
@@ -488,13 +500,11 @@ class Canvas(QWidget):
 
     def focusNextPrevChild(self, next_: bool) -> bool:
         """Tab goes from thing to thing and, after the last, on to the next part of the window."""
-        if self.tool.busy or self.entry.isVisible():
+        if self.tool.busy or self.entry.isVisible() or self.edges.open:
             return False
-        key = commands.cycle(self.open_yard, 1 if next_ else -1)
+        key = cycle(self.open_yard, 1 if next_ else -1)
         if key is None:
             return super().focusNextPrevChild(next_)
-        thing = self.open_yard.shown_yard.find(key)
-        if thing is not None:
-            self.desk.say(thing_name(thing))
-            self.show_place(self.scene.selected_points())
+        self.desk.say(names_of(self.open_yard.shown_yard, self.open_yard.selection))
+        self.show_place(self.scene.selected_points())
         return True

@@ -57,7 +57,7 @@ class LightCommands:
         ground = self._room.ground
         self.shown = self._add("light overlay", Command(
             words=tr("&Hours of sun on the ground"), does=lambda: ground.show(not ground.on),
-            keys=("Ctrl+Shift+G",), check=False,
+            keys=("Ctrl+Shift+O",), check=False,
             tip=tr("Tones and lines of equal hours over the whole lot, with a legend")))
         self.legend = self._add("light legend", Command(
             words=tr("Le&gend on the sheet"), does=self._room.toggle_legend, check=True,

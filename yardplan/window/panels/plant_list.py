@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, QItemSelection, QItemSelectionModel, Qt, Sign
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
 
+from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
 from yardplan.window.panels.plant_rows import FINDINGS, KEY, NAME, PlantRows, SortedRows
@@ -50,7 +51,7 @@ class PlantList(QWidget):
         self.sorted.setSourceModel(self.rows)
         self.sorted.setDynamicSortFilter(True)
         self.table = self._made_table()
-        self.empty = label("Nothing is on the plan yet.", "muted", wrap=True)
+        self.empty = label(tr("Nothing is on the plan yet."), "muted", wrap=True)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.addWidget(self.empty)
@@ -60,7 +61,7 @@ class PlantList(QWidget):
 
     def _made_table(self) -> _Table:
         table = _Table()
-        table.setAccessibleName("Everything on the plan")
+        table.setAccessibleName(tr("Everything on the plan"))
         table.setModel(self.sorted)
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -107,7 +108,7 @@ class PlantList(QWidget):
         if self._following:
             return
         rows = self.table.selectionModel().selectedRows()
-        ids = {self.rows.id_of(self.sorted.mapToSource(index).row()) for index in rows}
+        ids = {key for index in rows for key in self.rows.ids_of(self.sorted.mapToSource(index).row())}
         self._following = True
         self._open_yard.select(ids)
         self._following = False
@@ -120,12 +121,10 @@ class PlantList(QWidget):
         self._following = True
         wanted = QItemSelection()
         first = None
-        for thing_id in self._open_yard.selection:
-            row = self.rows.row_of(thing_id)
-            if row >= 0:
-                index = self.sorted.mapFromSource(self.rows.index(row, KEY))
-                wanted.select(index, index)
-                first = first or index
+        for row in self.rows.rows_of(self._open_yard.selection):
+            index = self.sorted.mapFromSource(self.rows.index(row, KEY))
+            wanted.select(index, index)
+            first = first or index
         flags = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
         self.table.selectionModel().select(wanted, flags)
         if first is not None:

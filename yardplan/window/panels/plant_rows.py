@@ -19,8 +19,9 @@ from PySide6.QtGui import QIcon, QPainter, QPixmap
 
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.ordering import natural
+from yardplan.language import later, tr, tr_n
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.findings_list import count_text
+from yardplan.window.panels.finding_counts import count_text
 from yardplan.window.panels.names import kind_word
 from yardplan.window.panels.parts import SIGN_OF, draw_sign
 from yardplan.window.theme import Colours
@@ -28,7 +29,7 @@ from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Thing
 
-COLUMNS = ("Key", "Name", "Findings")
+COLUMNS = (later("Key"), later("Name"), later("Findings"))
 KEY, NAME, FINDINGS = range(3)
 #: Role under which each cell hands out what it is sorted by.
 SORT_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -37,26 +38,40 @@ _ALL = tuple(Weight)
 
 @frozen
 class Line:
-    """One thing as listed."""
+    """One thing or group as listed; `group` the name of the group a thing is in, `members` of a group."""
 
     id: str
     name: str
     kind: str
+    group: str = ""
+    members: tuple[str, ...] = ()
+
+    @property
+    def key(self) -> str:
+        """What stands in the column of keys: groups have none."""
+        return "" if self.members else self.id
 
     @property
     def words(self) -> str:
-        """Name and kind, the kind only where the name does not tell it."""
+        """Name and kind, the kind only where the name does not tell it; then the group."""
+        own = self._own_words
+        return tr("{thing} \N{MIDDLE DOT} {group}", thing=own, group=self.group) if self.group else own
+
+    @property
+    def _own_words(self) -> str:
+        if self.members:
+            return tr("{group}: {members}", group=self.name, members=", ".join(self.members))
         return self.name if self.kind.casefold() in self.name.casefold() else f"{self.name}, {self.kind}"
 
 
-def line_of(thing: Thing) -> Line:
-    """A thing as listed: a plant by its variety and kind, the rest by name."""
+def line_of(thing: Thing, group: str = "") -> Line:
+    """A thing as listed: a plant by its variety and kind, the rest by name; with the group it is in."""
     key = getattr(thing, "plant", None)
     if isinstance(key, PlantKey) and not hasattr(thing, "outline"):
-        return Line(thing.id, key.cultivar, key.crop)
+        return Line(thing.id, key.cultivar, tr(key.crop), group)
     kind = kind_word(thing)
     name = getattr(thing, "name", "") or getattr(thing, "cultivar", None) or getattr(thing, "text", "")
-    return Line(thing.id, name or kind.capitalize(), kind)
+    return Line(thing.id, name or kind[:1].upper() + kind[1:], kind, group)
 
 
 def sign_icon(weight: Weight, colours: Colours) -> QIcon:
@@ -100,7 +115,7 @@ class PlantRows(QAbstractTableModel):
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = 0) -> Any:
         if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return COLUMNS[section]
+            return tr(COLUMNS[section])
         return None
 
     def data(self, index: _Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
@@ -111,7 +126,7 @@ class PlantRows(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return self._text(line, column, tally)
         if role == SORT_ROLE:
-            return (line.id, line.name, [tally[w] for w in _ALL])[column]
+            return (line.key, line.name, [tally[w] for w in _ALL])[column]
         if role == Qt.ItemDataRole.DecorationRole and column == FINDINGS:
             return next((self._icons[w] for w in _ALL if tally[w]), None)
         if role == Qt.ItemDataRole.AccessibleTextRole:
@@ -123,21 +138,28 @@ class PlantRows(QAbstractTableModel):
     def _text(self, line: Line, column: int, tally: Counter[Weight]) -> str:
         if column == FINDINGS:
             return next((str(tally[w]) for w in _ALL if tally[w]), "")
-        return line.id if column == KEY else line.words
+        return line.key if column == KEY else line.words
 
     def spoken(self, line: Line) -> str:
         """A whole row in words."""
+        if line.members:
+            many = len(line.members)
+            return tr_n(
+                "{group}, a group of {n} thing: {members}", "{group}, a group of {n} things: {members}",
+                many, group=line.name, members=", ".join(line.members),
+            )
         tally = self._tally.get(line.id, Counter())
-        told = ", ".join(count_text(w, tally[w]) for w in _ALL if tally[w]) or "nothing against it"
+        told = ", ".join(count_text(w, tally[w]) for w in _ALL if tally[w]) or tr("nothing against it")
         return f"{line.id}, {line.name}, {line.kind}: {told}"
 
-    def id_of(self, row: int) -> str:
-        """The id of the thing in that row."""
-        return self._lines[row].id
+    def ids_of(self, row: int) -> tuple[str, ...]:
+        """The id of the thing in that row, or of all members of the group."""
+        line = self._lines[row]
+        return line.members or (line.id,)
 
-    def row_of(self, thing_id: str) -> int:
-        """The row of a thing, or -1."""
-        return next((n for n, line in enumerate(self._lines) if line.id == thing_id), -1)
+    def rows_of(self, ids: frozenset[str]) -> list[int]:
+        """The rows of things, and of the groups that are whole among them."""
+        return [number for number, _ in enumerate(self._lines) if ids.issuperset(self.ids_of(number))]
 
     def _shown(self, change: Change) -> None:
         if not change.only_moves:
@@ -145,8 +167,10 @@ class PlantRows(QAbstractTableModel):
 
     def _fill(self) -> None:
         yard = self._open_yard.shown_yard
-        lines = [Line("lot", "Lot line", "lot")] if yard.lot else []
-        lines += [line_of(thing) for thing in yard.things()]
+        lines = [Line("lot", tr("Lot line"), tr("lot"))] if yard.lot else []
+        lines += [Line(f"group {g.name}", g.name, tr("group"), members=g.members) for g in yard.groups]
+        homes = {key: group.name for group in yard.groups for key in group.members}
+        lines += [line_of(thing, homes.get(thing.id, "")) for thing in yard.things()]
         if lines == self._lines:
             return
         if [line.id for line in lines] == [line.id for line in self._lines]:

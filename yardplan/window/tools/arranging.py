@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Any, Literal
 
-from attrs import evolve
+from attrs import evolve, frozen
 
 from yardplan.language import tr
 from yardplan.units import System, UnitError
@@ -14,6 +14,7 @@ from yardplan.window.canvas.geometry import middle, polar
 from yardplan.window.tools.typed import parse_typed
 from yardplan.yard import edits
 from yardplan.yard.ground import Building, Point
+from yardplan.yard.groups import units_of
 from yardplan.yard.planting import Planting
 from yardplan.yard.yard import Thing, Yard
 
@@ -29,13 +30,39 @@ def _chosen(yard: Yard, ids: frozenset[str]) -> list[Thing]:
     return [thing for thing in yard.things() if thing.id in ids and thing.id not in vessels]
 
 
+@frozen
+class _Part:
+    """What is put in order as one: a thing, or a group with all its things."""
+
+    things: tuple[Thing, ...]
+
+    def reach(self, axis: int) -> tuple[float, float]:
+        """The least and greatest x (axis 0) or y (1)."""
+        reaches = [_reach(thing, axis) for thing in self.things]
+        return min(low for low, _ in reaches), max(high for _, high in reaches)
+
+    def middle(self, axis: int) -> float:
+        """The middle of the one thing, or of the box round the group."""
+        if len(self.things) == 1:
+            return middle(edits.points_of(self.things[0]))[axis]
+        return sum(self.reach(axis)) / 2
+
+    def shifted(self, yard: Yard, axis: int, by: float) -> Yard:
+        """The yard with the part elsewhere."""
+        ids = frozenset(thing.id for thing in self.things)
+        return edits.move(yard, ids, (by, 0.0) if axis == 0 else (0.0, by))
+
+
+def _parts(yard: Yard, ids: frozenset[str]) -> list[_Part]:
+    """What is to be arranged: groups whole, except where one group is all there is."""
+    placed = {thing.id: thing for thing in _chosen(yard, ids)}
+    parts = (tuple(placed[key] for key in part if key in placed) for part in units_of(yard, ids))
+    return [_Part(things) for things in parts if things]
+
+
 def _reach(thing: Thing, axis: int) -> tuple[float, float]:
     values = [point[axis] for point in edits.points_of(thing)]
     return min(values), max(values)
-
-
-def _shifted(yard: Yard, thing: Thing, axis: int, by: float) -> Yard:
-    return edits.move(yard, {thing.id}, (by, 0.0) if axis == 0 else (0.0, by))
 
 
 _LINES: dict[Line, tuple[int, Callable[[float, float], float]]] = {
@@ -49,26 +76,26 @@ _LINES: dict[Line, tuple[int, Callable[[float, float], float]]] = {
 def align(yard: Yard, ids: frozenset[str], line: Line) -> Yard:
     """Bring things to one line: the outermost of them, or the middle of all."""
     axis, pick = _LINES[line]
-    things = _chosen(yard, ids)
-    if len(things) < 2:
+    parts = _parts(yard, ids)
+    if len(parts) < 2:
         return yard
-    reaches = [_reach(thing, axis) for thing in things]
+    reaches = [part.reach(axis) for part in parts]
     target = pick(min(low for low, _ in reaches), max(high for _, high in reaches))
-    for thing, (low, high) in zip(things, reaches, strict=True):
-        yard = _shifted(yard, thing, axis, target - pick(low, high))
+    for part, (low, high) in zip(parts, reaches, strict=True):
+        yard = part.shifted(yard, axis, target - pick(low, high))
     return yard
 
 
 def space_evenly(yard: Yard, ids: frozenset[str], way: Way) -> Yard:
     """Leave the first and the last where they are and put the others at equal steps between them."""
     axis = 0 if way == "across" else 1
-    things = sorted(_chosen(yard, ids), key=lambda thing: middle(edits.points_of(thing))[axis])
-    if len(things) < 3:
+    parts = sorted(_parts(yard, ids), key=lambda part: part.middle(axis))
+    if len(parts) < 3:
         return yard
-    places = [middle(edits.points_of(thing))[axis] for thing in things]
-    step = (places[-1] - places[0]) / (len(things) - 1)
-    for number, (thing, place) in enumerate(zip(things, places, strict=True)):
-        yard = _shifted(yard, thing, axis, places[0] + number * step - place)
+    places = [part.middle(axis) for part in parts]
+    step = (places[-1] - places[0]) / (len(parts) - 1)
+    for number, (part, place) in enumerate(zip(parts, places, strict=True)):
+        yard = part.shifted(yard, axis, places[0] + number * step - place)
     return yard
 
 

@@ -7,7 +7,7 @@ from yardplan.units import UnitError
 from yardplan.window.canvas.geometry import along, distance, halfway, polar
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Pointer
-from yardplan.window.tools.moving import anchor_of, movable, moved_words
+from yardplan.window.tools.moving import anchor_of, movable, moved_words, troubles_of
 from yardplan.window.tools.naming import names_of
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
 from yardplan.window.tools.typed import parse_typed
@@ -26,6 +26,7 @@ class CarryTool(Tool):
         super().__init__(desk)
         self.before = self.open_yard.yard
         self.ids = movable(self.before, self.open_yard.selection)
+        self.troubles = troubles_of(self.open_yard, self.ids)
         first = next((thing.id for thing in self.before.things() if thing.id in self.ids), "")
         self.anchor = anchor_of(self.before, first, (0.0, 0.0))
         self.here = self.anchor
@@ -69,7 +70,7 @@ class CarryTool(Tool):
         self.desk.forget_snap()
         yard = edits.move(self.before, self.ids, self._offset(to))
         self.open_yard.commit(tr("Move {things}", things=names_of(self.before, self.ids)), yard)
-        self.desk.say(moved_words(self.open_yard, self._offset(to)))
+        self.desk.say(moved_words(self.open_yard, self._offset(to), self.troubles))
 
     def cancel(self) -> bool:
         was = not self.done

@@ -1,13 +1,11 @@
-"""Commands on the selection that need no gesture: nudge, delete, copy, paste, cycle, lock."""
+"""Commands on the selection that need no gesture: nudge, delete, copy, lock."""
 
 from __future__ import annotations
-
-import math
 
 from yardplan.language import tr
 from yardplan.units import FOOT, INCH, System
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.tools.moving import movable, moved_words
+from yardplan.window.tools.moving import movable, moved_words, troubles_of
 from yardplan.window.tools.naming import names_of
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
@@ -25,10 +23,11 @@ def nudge(open_yard: OpenYard, way: tuple[int, int], *, far: bool) -> str:
         return ""
     step = NUDGE[open_yard.units][1 if far else 0]
     offset = (way[0] * step, way[1] * step)
+    before = troubles_of(open_yard, ids)
     yard = edits.move(open_yard.yard, ids, offset)
     text = tr("Move {things}", things=names_of(open_yard.yard, ids))
     open_yard.commit(text, yard, merge="nudge " + " ".join(sorted(ids)))
-    return moved_words(open_yard, offset)
+    return moved_words(open_yard, offset, before)
 
 
 def delete(open_yard: OpenYard) -> str:
@@ -56,28 +55,6 @@ def duplicate(open_yard: OpenYard) -> str:
 def select_all(open_yard: OpenYard) -> None:
     """Select everything but the lot line."""
     open_yard.select(open_yard.shown_yard.ids())
-
-
-def cycle(open_yard: OpenYard, step: int) -> str | None:
-    """Select the next or previous thing in reading order, from the top left; returns its id."""
-    things = sorted(open_yard.shown_yard.things(), key=lambda thing: _reading_order(edits.points_of(thing)))
-    order = [thing.id for thing in things]
-    if not order:
-        return None
-    chosen = [key for key in order if key in open_yard.selection]
-    if chosen:
-        number = (order.index(chosen[0 if step < 0 else -1]) + step) % len(order)
-    else:
-        number = 0 if step > 0 else len(order) - 1
-    open_yard.select({order[number]})
-    return order[number]
-
-
-def _reading_order(points: tuple[Point, ...]) -> tuple[float, float]:
-    """Rows of 5 m from the top, left to right within each."""
-    x = min(p[0] for p in points)
-    top = max(p[1] for p in points)
-    return (-math.floor(top / 5.0), x)
 
 
 def set_locked(open_yard: OpenYard, locked: bool) -> None:

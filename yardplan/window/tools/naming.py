@@ -38,10 +38,13 @@ def thing_name(thing: Thing) -> str:
 
 
 def names_of(yard: Yard, ids: Collection[str]) -> str:
-    """The one thing's name, or how many there are."""
+    """The one thing's name, the group's where it is one, or how many there are."""
     if set(ids) == {"lot"}:
         return tr("lot line")
-    chosen = [thing for thing in yard.things() if thing.id in ids]
+    group = next((g for g in yard.groups if set(g.members) == set(ids)), None)
+    if group is not None:
+        return tr_n("{group} of {n} thing", "{group} of {n} things", len(group.members), group=group.name)
+    chosen = yard.named(ids)
     return thing_name(chosen[0]) if len(chosen) == 1 else tr_n("{n} thing", "{n} things", len(chosen))
 
 

@@ -3,19 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Collection
+from typing import TYPE_CHECKING
 
 from yardplan.language import later, tr
 from yardplan.window.canvas.geometry import bearing, distance, halfway
 from yardplan.window.canvas.hits import things_within
 from yardplan.window.tools import grips
 from yardplan.window.tools.desk import HIT_PIXELS, Desk
+from yardplan.window.tools.edge_figures import box_of, figure_at
 from yardplan.window.tools.event import Pointer
-from yardplan.window.tools.moving import anchor_of, movable, moved_words
+from yardplan.window.tools.moving import anchor_of, movable, moved_words, outcome_words, troubles_of
 from yardplan.window.tools.naming import names_of
+from yardplan.window.tools.picking import picked
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
-from yardplan.yard import edits
+from yardplan.yard import edits, handles
 from yardplan.yard.ground import Point
+from yardplan.yard.groups import only_whole
 from yardplan.yard.yard import Yard
+
+if TYPE_CHECKING:
+    from yardplan.drawing.dimensions import EdgeFigure
 
 #: Pointer travel in pixels that makes a press a drag.
 DRAG_PIXELS = 6.0
@@ -32,11 +39,15 @@ class SelectTool(Tool):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self._gesture: _Gesture | None = None
+        self._over: EdgeFigure | None = None
+        self._pixel = 0.05
 
     def hint(self) -> str:
         if self._gesture is not None:
             return self._gesture.hint()
         chosen = self.open_yard.selection
+        if self._over is not None:
+            return tr("Click to type this length over: the far end of the edge moves")
         if not chosen:
             return tr(self.about)
         name = names_of(self.open_yard.yard, chosen)
@@ -45,7 +56,9 @@ class SelectTool(Tool):
         )
 
     def press(self, event: Pointer) -> None:
-        self._gesture = self._grip(event) or self._thing(event) or _Band(self, event)
+        self._gesture = (
+            self._grip(event) or self._figure(event) or self._thing(event) or _Band(self, event)
+        )
 
     def _grip(self, event: Pointer) -> _Gesture | None:
         grip = grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel)
@@ -53,21 +66,38 @@ class SelectTool(Tool):
             return None
         return _Turn(self, event) if grip == grips.TURN else _Corner(self, event, grip)
 
+    def _figure(self, event: Pointer) -> _Gesture | None:
+        figure = self._figure_under(event)
+        return _Length(self, event, figure) if figure is not None else None
+
+    def _figure_under(self, event: Pointer) -> EdgeFigure | None:
+        if event.shift or not self.desk.shows_lengths():
+            return None
+        return figure_at(self.open_yard, event)
+
     def _thing(self, event: Pointer) -> _Gesture | None:
         key = self.desk.under(event)
         if key is None:
             return None
         chosen = self.open_yard.selection
         if event.shift:
-            self.open_yard.select(chosen ^ {key})
+            ids = picked(self.open_yard, key, one=event.alt)
+            self.open_yard.select(chosen - ids if ids <= chosen else chosen | ids)
             return _Nothing(self, event)
         if key not in chosen:
-            self.open_yard.select({key})
+            self.open_yard.select(picked(self.open_yard, key))
         return _Move(self, event, key)
 
     def move(self, event: Pointer) -> None:
         if self._gesture is not None and event.dragging:
             self._gesture.move(event)
+        elif self._gesture is None:
+            self._pixel = event.pixel
+            at_grip = grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel) is not None
+            self._over = None if at_grip else self._figure_under(event)
+
+    def leave(self) -> None:
+        self._over = None
 
     def release(self, event: Pointer) -> None:
         gesture, self._gesture = self._gesture, None
@@ -77,6 +107,11 @@ class SelectTool(Tool):
 
     def double(self, event: Pointer) -> None:
         self._gesture = None
+        key = self.desk.under(event)
+        if key is not None and len(picked(self.open_yard, key)) > 1:
+            # Into the group: the member itself.
+            self.open_yard.select({key})
+            return
         grips.add_corner(self.open_yard, event.place, HIT_PIXELS * event.pixel)
 
     def cancel(self) -> bool:
@@ -92,7 +127,13 @@ class SelectTool(Tool):
     def overlay(self) -> Overlay:
         if self._gesture is not None:
             return self._gesture.overlay()
-        return Overlay(handles=grips.turn_handle(self.open_yard))
+        box = box_of(self._over, self._pixel) if self._over is not None else ()
+        strokes = (Stroke(points=box, look="guide", closed=True),) if box else ()
+        return Overlay(handles=grips.turn_handle(self.open_yard), strokes=strokes)
+
+    @property
+    def over_length(self) -> bool:  # type: ignore[override]
+        return self._over is not None
 
     @property
     def live(self) -> frozenset[str]:
@@ -152,6 +193,7 @@ class _Move(_Gesture):
         self.grabbed = grabbed
         self.anchor = anchor_of(self.before, grabbed, event.place)
         self.ids = movable(self.before, self.open_yard.selection)
+        self.troubles = troubles_of(self.open_yard, self.ids)
         self.offset: Point = (0.0, 0.0)
 
     def hint(self) -> str:
@@ -186,11 +228,12 @@ class _Move(_Gesture):
         things = names_of(self.before, self.ids)
         text = tr("Copy {things}", things=things) if event.ctrl else tr("Move {things}", things=things)
         self.open_yard.commit(text, yard, selection=keys)
-        self.desk.say(moved_words(self.open_yard, self.offset))
+        before = () if event.ctrl else self.troubles
+        self.desk.say(moved_words(self.open_yard, self.offset, before))
 
     def release(self, event: Pointer) -> None:
         if not self.begun and not event.shift:
-            self.open_yard.select({self.grabbed})
+            self.open_yard.select(picked(self.open_yard, self.grabbed, one=event.alt))
         super().release(event)
 
     def overlay(self) -> Overlay:
@@ -204,6 +247,18 @@ class _Move(_Gesture):
             strokes=(Stroke(points=(self.anchor, met), look="guide"),),
             words=(Words(place=halfway(self.anchor, met), text=self.desk.length(far)),),
         )
+
+
+class _Length(_Gesture):
+    """A click on the length of an edge: it is typed over."""
+
+    def __init__(self, tool: SelectTool, event: Pointer, figure: EdgeFigure) -> None:
+        super().__init__(tool, event)
+        self.figure = figure
+
+    def release(self, event: Pointer) -> None:
+        if not self.far_enough(event):
+            self.desk.edit_edge(self.figure.key, self.figure.edge)
 
 
 class _Band(_Gesture):
@@ -223,7 +278,7 @@ class _Band(_Gesture):
         self.here = event.place
         (ax, ay), (bx, by) = self.start, self.here
         within = things_within(self.before, min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
-        self.open_yard.select(self.kept | within)
+        self.open_yard.select(self.kept | only_whole(self.before, within))
 
     def release(self, event: Pointer) -> None:
         if not self.begun:
@@ -243,6 +298,7 @@ class _Turn(_Gesture):
     def __init__(self, tool: SelectTool, event: Pointer) -> None:
         super().__init__(tool, event)
         self.ids = movable(self.before, self.open_yard.selection)
+        self.troubles = troubles_of(self.open_yard, self.ids)
         self.about = grips.middle_of(self.before, self.ids)
         self.degrees = 0.0
 
@@ -258,7 +314,8 @@ class _Turn(_Gesture):
     def end(self, event: Pointer) -> None:
         yard = edits.rotate(self.before, self.ids, self.about, self.degrees)
         self.open_yard.commit(tr("Turn {things}", things=names_of(self.before, self.ids)), yard)
-        self.desk.say(tr("Turned by {degrees} degrees", degrees=f"{abs(self.degrees):.0f}"))
+        turned, outcome = f"{abs(self.degrees):.0f}", outcome_words(self.open_yard, self.troubles)
+        self.desk.say(tr("Turned by {degrees} degrees; {outcome}", degrees=turned, outcome=outcome))
 
     def overlay(self) -> Overlay:
         turn = (self.degrees + 180) % 360 - 180
@@ -272,29 +329,25 @@ class _Corner(_Gesture):
         super().__init__(tool, event)
         self.grip = grip
         self.key = next(iter(self.open_yard.selection))
-        self.points = grips.outline_of(self.before, self.key)
 
     def hint(self) -> str:
         return tr("Let go to leave the corner here; Alt suspends snapping, Esc puts it back")
 
     def drag(self, event: Pointer) -> None:
-        previous = self.points[self.grip - 1]
-        met = self.desk.snap(event, leave_out=(self.key,), line=(previous,))
+        origin = grips.measured_from(self.before, self.key, self.grip)
+        met = self.desk.snap(event, leave_out=(self.key,), line=origin)
         self.live = frozenset({self.key})
-        self.open_yard.show_trial(edits.move_corner(self.before, self.key, self.grip, met))
+        self.open_yard.show_trial(handles.with_handle(self.before, self.key, self.grip, met))
 
     def end(self, event: Pointer) -> None:
         name = names_of(self.before, {self.key})
         self.open_yard.commit(tr("Move corner of {name}", name=name), self.open_yard.shown_yard)
 
     def overlay(self) -> Overlay:
-        points = grips.outline_of(self.open_yard.shown_yard, self.key)
-        here = points[self.grip]
-        closed = grips.is_closed(self.open_yard.shown_yard, self.key)
-        sides = [points[self.grip - 1]] if self.grip or closed else []
-        if self.grip + 1 < len(points) or closed:
-            sides.append(points[(self.grip + 1) % len(points)])
+        yard = self.open_yard.shown_yard
+        here = grips.outline_of(yard, self.key)[self.grip]
         words = tuple(
-            Words(place=halfway(here, p), text=self.desk.length(distance(here, p))) for p in sides
+            Words(place=halfway(here, p), text=self.desk.length(distance(here, p)))
+            for p in grips.neighbours(yard, self.key, self.grip)
         )
         return Overlay(words=words)

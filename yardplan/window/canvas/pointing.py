@@ -1,0 +1,40 @@
+"""Qt's pointer events as plain values in metres, and pinches as a factor about a pixel."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QPointF, Qt
+from PySide6.QtGui import QDropEvent, QMouseEvent, QNativeGestureEvent
+from PySide6.QtWidgets import QGestureEvent, QPinchGesture
+
+from yardplan.window.canvas.view import MAX_NOTCHES, NOTCH, View
+from yardplan.window.tools.event import Kind, Pointer
+
+_Key = Qt.KeyboardModifier
+
+
+def pointer_of(view: View, event: QMouseEvent | QDropEvent, kind: Kind) -> Pointer:
+    """What a tool hears of a pointer event."""
+    keys, place = event.modifiers(), event.position()
+    return Pointer(
+        kind=kind,
+        place=view.to_metres(place.x(), place.y()),
+        pixel=1 / view.scale,
+        dragging=bool(event.buttons() & Qt.MouseButton.LeftButton),
+        shift=bool(keys & _Key.ShiftModifier),
+        ctrl=bool(keys & _Key.ControlModifier),
+        alt=bool(keys & _Key.AltModifier),
+    )
+
+
+def pinch_of(event: QEvent) -> tuple[float, QPointF] | None:
+    """By how much fingers on a touchpad or screen zoom, and about which pixel; None for no pinch."""
+    if isinstance(event, QNativeGestureEvent):
+        if event.gestureType() != Qt.NativeGestureType.ZoomNativeGesture:
+            return None
+        limit = NOTCH**MAX_NOTCHES
+        return min(max(1 + event.value(), 1 / limit), limit), event.position()
+    if isinstance(event, QGestureEvent):
+        pinch = event.gesture(Qt.GestureType.PinchGesture)
+        if isinstance(pinch, QPinchGesture):
+            return pinch.scaleFactor(), pinch.centerPoint()
+    return None
