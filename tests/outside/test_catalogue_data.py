@@ -129,18 +129,6 @@ def test_apple_rootstock_percent(known: Catalogue, name: str, percent: float) ->
     assert stock.percent[0] <= percent <= stock.percent[1]
 
 
-# Penn State Extension, Orchard Frost: Critical Temperatures for Various Fruits (after WSU EB0419): 10 and 90
-# percent of buds killed after 30 minutes, degrees F.
-@pytest.mark.parametrize(("crop", "stage", "kill10", "kill90"), [
-    ("apple", "silver tip", 15, 2), ("apple", "green tip", 18, 10), ("apple", "full bloom", 28, 25),
-    ("pear", "full bloom", 28, 24), ("peach", "full bloom", 27, 24), ("apricot", "full bloom", 27, 22),
-])
-def test_bud_kill(crop: str, stage: str, kill10: float, kill90: float) -> None:
-    row = next(r for r in table("bud-kill") if (r["crop"], r["stage"]) == (crop, stage))
-    assert (float(row["t10_F"]), float(row["t90_F"])) == (kill10, kill90)
-    assert float(row["t10_C"]) == pytest.approx((kill10 - 32) / 1.8, abs=0.06)
-
-
 # University of Minnesota Extension WW-02241, blueberry cultivar table.
 def test_half_high_blueberries(known: Catalogue) -> None:
     printed = {"St. Cloud": "no", "Polaris": "no", "Northblue": "yes", "Northsky": "partly"}

@@ -15,12 +15,12 @@ from support.builders import plant, yard_of
 from support.stands import Nursery, size
 
 from yardplan.checks import spacing
-from yardplan.checks.beds import per_area
+from yardplan.checks.beds import per_area, plants_in
 from yardplan.checks.finding import Weight
 from yardplan.checks.room import pairs, rows
 from yardplan.checks.survey import survey_of
-from yardplan.units import FOOT
-from yardplan.yard.planting import PlantKey, Row
+from yardplan.units import FOOT, INCH
+from yardplan.yard.planting import Bed, PlantKey, Row
 
 
 def overlap_of(distance: float, first: float, second: float) -> tuple[Weight | None, float]:
@@ -101,6 +101,32 @@ def test_plants_an_acre(a: float, b: float):
     acre = 43_560 * FOOT**2
     assert per_area(a * FOOT, b * FOOT) * acre == pytest.approx(43_560 / (a * b))
     assert per_area(1.0, pattern="triangular") == pytest.approx(2 / math.sqrt(3))
+
+
+#: Plants for 100 square feet by spacing in inches, as ground-cover charts of the trade print them.
+ON_100_SQ_FT = {4: 900, 6: 400, 8: 225, 10: 144, 12: 100, 15: 64, 18: 44, 24: 25, 36: 11}
+
+
+@pytest.mark.parametrize("inches", ON_100_SQ_FT)
+def test_plants_on_100_square_feet(inches: float):
+    """The chart is 14,400 square inches over the square of the spacing; whole plants fit where it divides."""
+    exact = per_area(inches * INCH) * 100 * FOOT**2
+    assert int(exact + 1e-9) == ON_100_SQ_FT[inches]
+    side = 10 * FOOT
+    bed = Bed(id="B1", outline=((0, 0), (side, 0), (side, side), (0, side)))
+    fitted = plants_in(bed, inches * INCH)
+    if 120 % inches == 0:
+        assert fitted == ON_100_SQ_FT[inches]
+    else:
+        assert fitted == (120 // inches) ** 2 < ON_100_SQ_FT[inches]
+
+
+@pytest.mark.parametrize(("side", "trees"), [(9, 537.8), (20, 108.9), (10, 435.6)])
+def test_trees_an_acre_as_tabled(side: float, trees: float):
+    """University of Georgia, Coder, Number of Trees per Acre by Spacing Distance (9 ft: about 538); Kains, Five
+    Acres and Independence (1935), Table 17 (20 ft: 108.9); 10 ft from memory.
+    """
+    assert per_area(side * FOOT) * 43_560 * FOOT**2 == pytest.approx(trees, abs=0.06)
 
 
 @pytest.mark.parametrize(("inches", "count"), [(4, 9.0), (6, 4.0), (8, 2.25), (12, 1.0)])

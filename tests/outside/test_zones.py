@@ -9,24 +9,50 @@ from itertools import pairwise
 
 import pytest
 
-from yardplan.checks.zones import HalfZone, rating_needed, site_zone
+from yardplan.checks.zones import HalfZone, rating_limits, rating_needed, site_zone, zone_span
 
-#: Lower limits as printed with the map: zone, F, C.
+#: Lower limits as printed with the map: zone, F, C; a zone ends where the next begins, 13b at 70 F, 21.1 C.
 PRINTED = [
-    ("1a", -60, -51.1), ("2a", -50, -45.6), ("3a", -40, -40.0), ("3b", -35, -37.2), ("4a", -30, -34.4),
-    ("4b", -25, -31.7), ("5a", -20, -28.9), ("5b", -15, -26.1), ("6a", -10, -23.3), ("6b", -5, -20.6),
-    ("7a", 0, -17.8), ("7b", 5, -15.0), ("8a", 10, -12.2), ("8b", 15, -9.4), ("9a", 20, -6.7),
-    ("9b", 25, -3.9), ("10a", 30, -1.1), ("10b", 35, 1.7), ("11a", 40, 4.4), ("12a", 50, 10.0),
-    ("13a", 60, 15.6), ("13b", 65, 18.3),
+    ("1a", -60, -51.1), ("1b", -55, -48.3), ("2a", -50, -45.6), ("2b", -45, -42.8), ("3a", -40, -40.0),
+    ("3b", -35, -37.2), ("4a", -30, -34.4), ("4b", -25, -31.7), ("5a", -20, -28.9), ("5b", -15, -26.1),
+    ("6a", -10, -23.3), ("6b", -5, -20.6), ("7a", 0, -17.8), ("7b", 5, -15.0), ("8a", 10, -12.2),
+    ("8b", 15, -9.4), ("9a", 20, -6.7), ("9b", 25, -3.9), ("10a", 30, -1.1), ("10b", 35, 1.7),
+    ("11a", 40, 4.4), ("11b", 45, 7.2), ("12a", 50, 10.0), ("12b", 55, 12.8), ("13a", 60, 15.6),
+    ("13b", 65, 18.3),
 ]
+ENDS = [*((f, c) for _, f, c in PRINTED[1:]), (70, 21.1)]
 
 
-@pytest.mark.parametrize(("name", "fahrenheit", "celsius"), PRINTED)
-def test_lower_limits(name: str, fahrenheit: float, celsius: float):
+@pytest.mark.parametrize(
+    ("name", "low", "high"), [(name, (f, c), end) for (name, f, c), end in zip(PRINTED, ENDS, strict=True)]
+)
+def test_limits_in_both_units(name: str, low: tuple[float, float], high: tuple[float, float]):
     zone = site_zone(name)
     assert zone is not None
-    assert zone.coldest == pytest.approx(celsius, abs=0.051)
-    assert zone.coldest * 1.8 + 32 == pytest.approx(fahrenheit)
+    for shown, (fahrenheit, celsius) in ((zone.coldest, low), (zone.warmest, high)):
+        assert shown == pytest.approx(celsius, abs=0.051)
+        assert shown * 1.8 + 32 == pytest.approx(fahrenheit)
+
+
+@pytest.mark.parametrize(
+    ("zone", "low", "high"), [("6", -10, 0), ("6b", -5, 0), ("13", 60, 70), ("1", -60, -50)]
+)
+def test_a_whole_zone_spans_both_halves(zone: str, low: float, high: float):
+    span = zone_span(zone)
+    assert span is not None
+    assert [limit * 1.8 + 32 for limit in span] == pytest.approx([low, high])
+
+
+#: Ratings with their limits in C as printed; H1a has no upper, H7 no lower one.
+RATINGS = {
+    "H1a": (15, None), "H1b": (10, 15), "H1c": (5, 10), "H2": (1, 5), "H3": (-5, 1), "H4": (-10, -5),
+    "H5": (-15, -10), "H6": (-20, -15), "H7": (None, -20),
+}
+
+
+@pytest.mark.parametrize("rating", RATINGS)
+def test_limits_of_rhs_ratings(rating: str):
+    assert rating_limits(rating) == RATINGS[rating]
 
 
 def test_26_half_zones_without_gaps():
