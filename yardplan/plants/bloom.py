@@ -15,6 +15,7 @@ from typing import Literal
 
 from attrs import field, frozen
 
+from yardplan.language import tr
 from yardplan.plants.bloom_tables import (
     CropBloom,
     Station,
@@ -264,10 +265,16 @@ def _anchors(site: Site, known: Mapping[PlantKey, Cultivar]) -> tuple[list[_Anch
         try:
             day = day_of(date)
         except ValueError:
-            faults.append(f"observed bloom of {name}: '{date}' is no date; write MM-DD, for example 04-24")
+            faults.append(
+                tr("observed bloom of {name}: '{date}' is no date; write MM-DD, for example 04-24",
+                   name=name, date=date)
+            )
             continue
         if share is None:
-            faults.append(f"observed bloom of {name}: bloom of {crop} is not known, so it decides nothing")
+            faults.append(
+                tr("observed bloom of {name}: bloom of {crop} is not known, so it decides nothing",
+                   name=name, crop=tr(crop))
+            )
         else:
             start = day_of("02-15") + (HALF_YEAR if site.southern else 0)
             found.append(_Anchor(share=share, day=day if day >= start else day + YEAR, name=name))
@@ -278,8 +285,9 @@ def _out_of_order(anchors: list[_Anchor]) -> list[str]:
     """A line for each two observed dates whose order is the other way round than bloom goes."""
     by_share = sorted(anchors, key=lambda anchor: anchor.share)
     return [
-        f"observed bloom: {late.name} on {day_words(late.day)} before {early.name} on "
-        f"{day_words(early.day)}, though it blooms after it: check both dates"
+        tr("observed bloom: {late} on {late_day} before {early} on {early_day}, though it blooms after it: "
+           "check both dates", late=late.name, late_day=day_words(late.day), early=early.name,
+           early_day=day_words(early.day))
         for early, late in pairwise(by_share)
         if late.day < early.day and late.share > early.share + 0.05
     ]
@@ -296,7 +304,7 @@ def bloom_at(
         try:
             sums = HeatSums(means, site.southern)
         except ValueError:
-            faults.append("site: twelve monthly mean temperatures are needed to date bloom")
+            faults.append(tr("site: twelve monthly mean temperatures are needed to date bloom"))
     known_place = bool(site.place or site.longitude) or site.latitude != Site().latitude
     station = nearest_station(site.latitude, site.longitude) if sums is None and known_place else None
     return BloomAt(

@@ -7,6 +7,7 @@ from functools import cache
 
 from attrs import evolve, frozen
 
+from yardplan.language import tr
 from yardplan.plants.cultivar import Cited, Cultivar, SelfFruit
 from yardplan.plants.tables import Row, Table
 from yardplan.shipped import resource
@@ -54,7 +55,7 @@ def parse_alleles(text: str) -> tuple[str, ...]:
     """Read `S3S4'` as ("S3", "S4'"). Raises ValueError when anything else is in the text."""
     found = tuple(_ALLELE.findall(text))
     if "".join(found) != text:
-        raise ValueError(f"'{text}' is not a row of S-alleles such as S3S9")
+        raise ValueError(tr("'{text}' is not a row of S-alleles such as S3S9", text=text))
     return found
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from attrs import frozen
 
+from yardplan.language import tr
 from yardplan.plants.cultivar import Cultivar, SelfFruit
 
 if TYPE_CHECKING:
@@ -42,7 +43,7 @@ def zone_number(zone: str, *, upper: bool = False) -> float:
     """
     match = _ZONE.fullmatch(zone.strip().lower())
     if match is None:
-        raise ValueError(f"'{zone}' is not a hardiness zone such as 5 or 5b")
+        raise ValueError(tr("'{zone}' is not a hardiness zone such as 5 or 5b", zone=zone))
     half = match[2] or ("b" if upper else "a")
     return int(match[1]) + (0.5 if half == "b" else 0.0)
 

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 
 from attrs import evolve, frozen
 
+from yardplan.language import later, tr, tr_n
 from yardplan.plants.bloom import Overlap
 from yardplan.plants.cultivar import SelfFruit
 from yardplan.plants.pollen import better_crossed
@@ -16,8 +17,10 @@ from yardplan.plants.pollen_reason import sex_of
 
 #: The verdicts in plain words.
 EXPECTED_WORDS: Mapping[Expected, str] = {
-    "well": "will set well", "light": "light set", "not proved": "should set, not proved",
-    "alone": "sets by itself", "light alone": "light set by itself", "none": "will not set",
+    "well": later("will set well"), "light": later("light set"),
+    "not proved": later("should set, not proved"),
+    "alone": later("sets by itself"), "light alone": later("light set by itself"),
+    "none": later("will not set"),
 }
 _HALF = 0.5
 
@@ -44,7 +47,9 @@ class FruitSet:
     @property
     def words(self) -> str:
         """The verdict in plain words."""
-        return "bears no fruit, gives pollen" if self.expected is None else EXPECTED_WORDS[self.expected]
+        if self.expected is None:
+            return tr("bears no fruit, gives pollen")
+        return tr(EXPECTED_WORDS[self.expected])
 
     @property
     def days(self) -> str:
@@ -52,7 +57,7 @@ class FruitSet:
         if self.overlap is None:
             return ""
         count = round(self.overlap.shared)
-        return f"{count} {'day' if count == 1 else 'days'}, {self.overlap.often}"
+        return tr_n("{n} day, {often}", "{n} days, {often}", count, often=tr(self.overlap.often))
 
     @property
     def taken(self) -> str:
@@ -65,10 +70,10 @@ class FruitSet:
 def share_words(share: float | None) -> str:
     """A share of pollen in words: `all`, `half`, `25 %`, `not known`."""
     if share is None:
-        return "not known"
+        return tr("not known")
     if share >= 1:
-        return "all"
-    return "half" if share == _HALF else f"{share:.0%}".replace("%", " %")
+        return tr("all")
+    return tr("half") if share == _HALF else f"{share:.0%}".replace("%", " %")
 
 
 def fruit_sets(found: Outlooks) -> list[FruitSet]:
@@ -102,7 +107,7 @@ def _fruit_set(net: PollenNet, number: int, outlook: Outlook | None) -> FruitSet
     bare = FruitSet(
         thing=node.id, name=cultivar.name, alone=cultivar.self_fruitful,
         expected=None if sex_of(cultivar) == "male" else "alone",
-        gain="" if gain is None else gain.words,
+        gain="" if gain is None else tr(gain.words),
     )
     return bare if outlook is None else _with_outlook(net, bare, outlook)
 

@@ -12,6 +12,7 @@ import math
 from collections.abc import Callable, Container, Iterable, Mapping
 from typing import Any
 
+from yardplan.language import tr
 from yardplan.plants.cultivar import Cited, Cultivar, SelfFruit
 from yardplan.plants.cultivar_rows import SEASONS, SELF_FRUIT, is_zone, parse_alleles
 
@@ -22,64 +23,66 @@ class _Unfit(ValueError):
 
 def _text(value: Any) -> str:
     if not isinstance(value, str):
-        raise _Unfit("must be text")
+        raise _Unfit(tr("must be text"))
     return value.strip()
 
 
 def _season(value: Any) -> str:
     text = _text(value)
     if text not in SEASONS:
-        raise _Unfit(f"'{text}' is not one of: {', '.join(sorted(SEASONS - {''}))}")
+        raise _Unfit(
+            tr("'{text}' is not one of: {words}", text=text, words=", ".join(sorted(SEASONS - {""})))
+        )
     return text
 
 
 def _self_fruit(value: Any) -> SelfFruit:
     text = _text(value)
     if text not in SELF_FRUIT:
-        raise _Unfit(f"'{text}' is not yes, partly, no or n/a")
+        raise _Unfit(tr("'{text}' is not yes, partly, no or n/a", text=text))
     return SELF_FRUIT[text]
 
 
 def _zone(value: Any) -> str:
     text = _text(value)
     if not is_zone(text):
-        raise _Unfit(f"'{text}' is not a hardiness zone such as 4 or 3b")
+        raise _Unfit(tr("'{text}' is not a hardiness zone such as 4 or 3b", text=text))
     return text
 
 
 def _number(value: Any) -> float:
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not math.isfinite(value):
-        raise _Unfit("must be a number")
+        raise _Unfit(tr("must be a number"))
     return float(value)
 
 
 def _ploidy(value: Any) -> int:
     number = _number(value)
     if number != int(number) or number < 1:
-        raise _Unfit("must be a whole number of chromosome sets, such as 2 or 3")
+        raise _Unfit(tr("must be a whole number of chromosome sets, such as 2 or 3"))
     return int(number)
 
 
 def _span(value: Any) -> tuple[float, float]:
     ends = [value, value] if isinstance(value, (int, float)) else value
     if not isinstance(ends, (list, tuple)) or len(ends) != 2:
-        raise _Unfit("must be a number or a pair [low, high]")
+        raise _Unfit(tr("must be a number or a pair [low, high]"))
     low, high = _number(ends[0]), _number(ends[1])
     if not 0 <= low <= high:
-        raise _Unfit("must run from low to high and not be negative")
+        raise _Unfit(tr("must run from low to high and not be negative"))
     return low, high
 
 
 def _length(value: Any) -> tuple[float, float]:
     low, high = _span(value)
     if high <= 0:
-        raise _Unfit("must be more than nothing")
+        raise _Unfit(tr("must be more than nothing"))
     return low, high
 
 
 def _flag(value: Any) -> bool:
     if not isinstance(value, bool):
-        raise _Unfit("must be true or false")
+        raise _Unfit(tr("must be true or false"))
     return value
 
 
@@ -111,11 +114,11 @@ def read_own(
     for number, record in enumerate(records, start=1):
         values, wrong = _values(record)
         name = values.get("name", "")
-        where = f"own cultivar {number}" + (f" ({name})" if name else "")
+        where = tr("own cultivar {number}", number=number) + (f" ({name})" if name else "")
         if not name or not values.get("crop"):
-            wrong.append("crop and name are needed")
+            wrong.append(tr("crop and name are needed"))
         elif values["crop"] not in crops:
-            wrong.append(f"crop '{values['crop']}' is not known")
+            wrong.append(tr("crop '{crop}' is not known", crop=values["crop"]))
         faults += [f"{where}: {text}" for text in wrong]
         if not wrong:
             source = values.pop("source", "") or "the user"
@@ -129,7 +132,7 @@ def _values(record: Mapping[str, Any]) -> tuple[dict[str, Any], list[str]]:
     for name, value in record.items():
         reader = FIELDS.get(name)
         if reader is None:
-            wrong.append(f"'{name}' is not a fact of a cultivar")
+            wrong.append(tr("'{name}' is not a fact of a cultivar", name=name))
         elif value is not None:
             try:
                 values[name] = reader(value)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from yardplan.language import later
 from yardplan.plants.cultivar import MEMORY, Cultivar, SelfFruit
 from yardplan.plants.pollen_reason import Reason, clone_root, kind_of, said
 from yardplan.plants.pollen_tables import expressed_alleles, kin_groups, published_pair
@@ -74,48 +75,60 @@ def _by_system(donor: Cultivar, receiver: Cultivar, share: float | None) -> Reas
         return _kin_reason(donor, receiver, source)
     if system == "pairs":
         return Reason(step="genetics", result="unknown", source=source,
-                      template=f"no trial of {donor.name} on {receiver.name} was found: not proved")
+                      figures=_names(donor, receiver),
+                      template=later("no trial of {donor} on {receiver} was found: not proved"))
     words = {
-        "sexes": "a male plant serves the females of its kind",
-        "open": f"any other {kind.family} serves" if kind else "",
+        "sexes": later("a male plant serves the females of its kind"),
+        "open": later("any other {family} serves"),
     }
-    return Reason(step="genetics", result="passed", template=words[system], source=source)
+    return Reason(step="genetics", result="passed", template=words[system], source=source,
+                  figures={"family": kind.family if kind else ""})
+
+
+def _names(donor: Cultivar, receiver: Cultivar) -> dict[str, float | str]:
+    return {"donor": donor.name, "receiver": receiver.name}
 
 
 def _kin_reason(donor: Cultivar, receiver: Cultivar, source: str) -> Reason:
     groups = (kin_groups().get(donor.key), kin_groups().get(receiver.key))
     if groups[0] and groups[1] and groups[0][0] == groups[1][0]:
         return Reason(step="genetics", result="failed", source=groups[0][1],
-                      template=f"{donor.name} and {receiver.name} are too near of kin (group {groups[0][0]})")
+                      figures=_names(donor, receiver) | {"group": groups[0][0]},
+                      template=later("{donor} and {receiver} are too near of kin (group {group})"))
     if groups[0] or groups[1]:
-        return Reason(step="genetics", result="passed", source=source, template="not near of kin")
-    return Reason(step="genetics", result="unknown", source=source,
-                  template=f"kinship of {donor.name} and {receiver.name} is not known: not proved")
+        return Reason(step="genetics", result="passed", source=source, template=later("not near of kin"))
+    return Reason(step="genetics", result="unknown", source=source, figures=_names(donor, receiver),
+                  template=later("kinship of {donor} and {receiver} is not known: not proved"))
 
 
 def _allele_reason(donor: Cultivar, receiver: Cultivar, share: float | None, source: str) -> Reason:
     if share is None:
-        lacking = _unknown_words(donor, receiver)
-        return Reason(step="genetics", result="unknown", source=source, template=lacking)
+        lacking, names = _unknown_words(donor, receiver)
+        return Reason(step="genetics", result="unknown", source=source, template=lacking, figures=names)
     given, own = "".join(donor.s_alleles), "".join(receiver.s_alleles)
     source = (receiver.sources_of("s_alleles") or (source,))[0]
     if share == 0:
-        words = f"{receiver.name} ({own}) refuses all pollen of {donor.name} ({given})"
+        words = later("{receiver} ({own}) refuses all pollen of {donor} ({given})")
     elif share < 1:
-        words = f"{receiver.name} ({own}) takes about {share:.0%} of the pollen of {donor.name} ({given})"
+        words = later("{receiver} ({own}) takes about {share:.0%} of the pollen of {donor} ({given})")
     else:
-        words = f"{receiver.name} ({own}) takes all pollen of {donor.name} ({given})"
+        words = later("{receiver} ({own}) takes all pollen of {donor} ({given})")
     return Reason(step="genetics", result="passed" if share else "failed", source=source, template=words,
-                  figures={"share": share})
+                  figures={"share": share, "given": given, "own": own} | _names(donor, receiver))
 
 
-def _unknown_words(donor: Cultivar, receiver: Cultivar) -> str:
+def _unknown_words(donor: Cultivar, receiver: Cultivar) -> tuple[str, dict[str, float | str]]:
     both = (kind_of(donor), kind_of(receiver))
     if both[0] and both[1] and both[0].series != both[1].series:
-        return f"alleles of {donor.crop} and {receiver.crop} cannot be compared: not proved"
+        crops: dict[str, float | str] = {"donor": donor.crop, "receiver": receiver.crop}
+        return later("alleles of {donor} and {receiver} cannot be compared: not proved"), crops
     lacking = [plant.name for plant in (donor, receiver) if not plant.s_alleles]
     if not lacking and sets_itself_otherwise(donor):
-        return f"{donor.name} has the alleles of {receiver.name} but sets itself by another locus: not proved"
+        words = later("{donor} has the alleles of {receiver} but sets itself by another locus: not proved")
+        return words, _names(donor, receiver)
     if not lacking:
-        return f"which allele the pollen of {donor.name} shows is not known: not proved"
-    return f"alleles of {' and '.join(lacking)} unknown: not proved"
+        words = later("which allele the pollen of {donor} shows is not known: not proved")
+        return words, {"donor": donor.name}
+    if len(lacking) == 1:
+        return later("alleles of {name} unknown: not proved"), {"name": lacking[0]}
+    return later("alleles of {donor} and {receiver} unknown: not proved"), _names(donor, receiver)

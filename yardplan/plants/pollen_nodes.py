@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from attrs import evolve, frozen
 
+from yardplan.language import later, tr
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.limits import Limits
 from yardplan.plants.pollen_range import SizeClass, size_class
@@ -75,7 +76,7 @@ def _tree_node(standing: Standing, tree: StandingTree, cultivars: Cultivars, siz
         return None
     donor = _seedling(crop, kind, cultivars)
     return None if kind_of(donor) is None else evolve(
-        bare, cultivar=donor, possible=True, words=kind.words if kind else "an unknown seedling",
+        bare, cultivar=donor, possible=True, words=tr(kind.words if kind else later("an unknown seedling")),
     )
 
 
@@ -87,7 +88,7 @@ def _named_tree(bare: Node, standing: Standing, tree: StandingTree) -> Node | No
     unknown = Cultivar(crop=crop, name=tree.cultivar or SEEDLING)
     if kind_of(unknown) is None:
         return None
-    return evolve(bare, cultivar=unknown, possible=True, words=f"nothing is known of {unknown.name}")
+    return evolve(bare, cultivar=unknown, possible=True, words=tr("nothing is known of {name}", name=unknown.name))
 
 
 def _seedling(crop: str, kind: SeedlingKind | None, cultivars: Cultivars) -> Cultivar:

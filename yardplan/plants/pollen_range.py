@@ -8,6 +8,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from yardplan.language import later
 from yardplan.plants.limits import Limits
 from yardplan.plants.pollen_reason import PollenPlace, Reason
 from yardplan.units import format_coarse
@@ -60,13 +61,14 @@ def distance_step(crop: str, size: SizeClass, distance: float | None, place: Pol
     }
     if distance is None:
         return Reason(step="distance", result="unknown", source=reach.source, figures=figures,
-                      template="not measured: best within {best}, not counted beyond {outer}, trunk to trunk")
+                      template=later("not measured: best within {best}, not counted beyond {outer}, trunk to "
+                                     "trunk"))
     figures |= {"metres": distance, "apart": format_coarse(distance, place.units)}
     if distance <= reach.best:
         return Reason(step="distance", result="passed", source=reach.source, figures=figures,
-                      template="{apart} apart, within {best}")
+                      template=later("{apart} apart, within {best}"))
     if distance <= reach.outer:
         return Reason(step="distance", result="weak", source=reach.source, figures=figures,
-                      template="{apart} apart: beyond {best} set falls off")
+                      template=later("{apart} apart: beyond {best} set falls off"))
     return Reason(step="distance", result="failed", source=reach.source, figures=figures,
-                  template="{apart} apart, beyond {outer}")
+                  template=later("{apart} apart, beyond {outer}"))

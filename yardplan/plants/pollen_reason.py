@@ -7,6 +7,7 @@ from typing import Literal
 
 from attrs import field, frozen
 
+from yardplan.language import tr
 from yardplan.plants.bloom import BloomAt
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.limits import Limits
@@ -34,7 +35,8 @@ class Reason:
     @property
     def words(self) -> str:
         """The reason in words, figures filled in."""
-        return self.template.format_map(self.figures) if self.figures else self.template
+        said = {name: tr(value) if isinstance(value, str) else value for name, value in self.figures.items()}
+        return tr(self.template, **said)
 
 
 @frozen(kw_only=True)

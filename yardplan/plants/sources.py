@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from attrs import frozen
 
+from yardplan.language import tr
 from yardplan.plants.cultivar import MEMORY
 from yardplan.plants.tables import Row, Table
 from yardplan.shipped import folder
@@ -26,10 +27,10 @@ class Source:
 
     def __str__(self) -> str:
         if self.id == MEMORY:
-            return "from memory"
+            return tr("from memory")
         named = self.publisher if self.publisher not in self.title else ""
         year = self.year if self.year not in self.title else ""
-        return ", ".join(part for part in (named, self.title, year, self.where) if part)
+        return ", ".join(part for part in (named, tr(self.title), year, self.where) if part)
 
 
 @cache
@@ -62,4 +63,4 @@ def _source(row: Row) -> Source:
 def written_out(ids: Iterable[str]) -> tuple[str, ...]:
     """Source ids as text for a person; an id that is not in the bibliography stays as it is."""
     known = bibliography()
-    return tuple(str(known[key]) if key in known else key for key in ids)
+    return tuple(str(known[key]) if key in known else tr(key) for key in ids)
