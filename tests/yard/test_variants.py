@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 
 import pytest
 from attrs import evolve
@@ -85,8 +86,6 @@ def test_what_is_wrong_is_told_with_its_place(change, said) -> None:
     change(document)
     with pytest.raises(YardFileError) as caught:
         yard_from_json(json.dumps(document))
-    import re
-
     assert any(re.search(said, f"{fault.place}: {fault.what}") for fault in caught.value.faults), (
         caught.value.faults
     )
@@ -99,4 +98,5 @@ def test_plans_of_variants_are_lifted_with_the_yard() -> None:
         return {**one, "shrubs": one.get("plantings", [])}
 
     lifted = lift(document, "it", lifts={1: step}, current=2)
-    assert lifted["shrubs"] and lifted["variants"][0]["plan"]["shrubs"]
+    assert lifted["shrubs"]
+    assert lifted["variants"][0]["plan"]["shrubs"]
