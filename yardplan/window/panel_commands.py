@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 _SCHEME_WORDS: dict[Scheme, str] = {
     "system": later("As the &system"),
-    "light": later("&Light"),
+    "light": later("L&ight"),
     "dark": later("&Dark"),
 }
 
