@@ -6,9 +6,11 @@ from support.builders import plant, yard_of
 
 from yardplan.checks import soil
 from yardplan.checks.finding import Finding, Weight
-from yardplan.checks.soil_plan import soil_plans
-from yardplan.checks.soil_tables import acidifiers, lime, sulfur
+from yardplan.checks.rules import Rules
+from yardplan.checks.soil_plan import Rooting, SoilPlan, plan_for, soil_plans
+from yardplan.checks.soil_tables import TABLE_DEPTH, acidifiers, lime, sulfur
 from yardplan.checks.survey import survey_of
+from yardplan.plants.catalogue import catalogue
 from yardplan.yard.planting import Bed, Container, PlantKey
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
@@ -126,10 +128,36 @@ def test_lime_grows_with_the_gap(texture, start, gap):
     assert lime(texture, start - gap, 6.5).high >= lime(texture, start, 6.5).high - 1e-12
 
 
-@given(st.floats(1.0, 50.0), st.floats(1.01, 3.0))
-def test_amounts_grow_with_the_area(area, factor):
-    amount = sulfur("loam", 6.5, 5.0)
-    assert amount.times(area * factor).high > amount.times(area).high
+def planned(kind: str, soil: Soil, area: float) -> SoilPlan:
+    crop = catalogue().crop(kind)
+    assert crop is not None
+    rooting = Rooting(
+        id="B1", crop=crop, soil=soil, area=area, depth=TABLE_DEPTH, home="ground", outline=((0.0, 0.0),)
+    )
+    return plan_for(rooting, Rules())
+
+
+@given(
+    st.sampled_from([("northern highbush blueberry", 5.9, 6.9, 1), ("apple", 4.2, 5.6, -1)]), TEXTURES,
+    st.floats(0.0, 1.0), st.floats(0.0, 1.0), st.floats(1.0, 50.0), st.floats(1.01, 3.0),
+)
+def test_the_plan_asks_for_more_on_more_ground_and_for_a_wider_gap(kind, texture, one, other, area, factor):
+    """Sulfur for blueberries and lime for apples: by the whole plan, not only by the tables."""
+    name, low, high, sign = kind
+    near, far = sorted((low + one * (high - low), low + other * (high - low)), key=lambda ph: sign * ph)
+    small, wide = (planned(name, Soil(ph=ph, texture=texture), area) for ph in (near, far))
+    large = planned(name, Soil(ph=near, texture=texture), area * factor)
+    assert small.way == wide.way == large.way == ("acidify" if sign > 0 else "lime")
+    assert small.amount is not None
+    assert wide.amount is not None
+    assert large.amount is not None
+    assert 0 < small.gap <= wide.gap
+    assert 0 < small.amount.high <= wide.amount.high + 1e-12
+    assert small.amount.low <= wide.amount.low + 1e-12
+    assert large.amount.high == pytest.approx(factor * small.amount.high)
+    for plan in (small, wide, large):
+        assert plan.amount is not None
+        assert sum(part.amount.high for part in plan.dressings) == pytest.approx(plan.amount.high)
 
 
 def test_other_materials_weigh_more_and_aluminum_is_not_for_fruit():

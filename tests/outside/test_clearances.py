@@ -29,7 +29,30 @@ FEET = [
     ("pool-any", 10), ("pool-medium", 20), ("pool-large", 30), ("paving-thirsty", 10),
     ("juglone-near", 60), ("juglone-far", 80),  # Ohio State: 50-60 ft on average, up to 80 ft
     ("bramble-warn", 100), ("bramble-advise", 700), ("bramble-wild", 600),
+    # From memory: offsets of buried lines, tools off overhead lines, sprays off wells, room for a well rig,
+    # stems and crowns off paving, headroom, the working gap at a wall.
+    ("service-small", 5), ("service-large", 10), ("overhead-tools", 10), ("well-spray", 100),
+    ("well-rig", 10), ("paving-stem", 4), ("paving-crown", 1), ("headroom-path", 7), ("headroom-drive", 14),
+    ("wall-gap", 3), ("reach-own-side", 2),
 ]
+
+#: What is at stake: a legal demand, safety, damage or upkeep, as the sources above set their rules.
+SEVERITIES = {
+    "law": ["lot-stem-share", "reach-own-side", "septic-tank", "service-dig", "sight-corner", "sight-drive"],
+    "safety": ["service-small", "service-large", "overhead-low-height", "overhead-tools", "well-spray"],
+    "damage": [
+        "structure-low", "structure-tall", "clay-high-demand", "eaves-drip", "septic-field-height",
+        "septic-thirsty", "paving-stem", "paving-thirsty", "juglone-near",
+    ],
+    "care": ["wall-gap", "eaves-dry", "well-rig", "paving-crown", "pool-any", "headroom-drive", "access-way"],
+}
+
+
+@pytest.mark.parametrize(
+    ("severity", "rule"), [(severity, rule) for severity, rules in SEVERITIES.items() for rule in rules]
+)
+def test_severity_of_each_rule(severity: str, rule: str):
+    assert RULES.rule(rule).severity == severity
 
 
 @pytest.mark.parametrize(("rule", "feet"), FEET)
@@ -68,6 +91,12 @@ def test_nhbc_water_demand(level: str, kind: str):
 def test_french_distances():
     """Article 671: 2 m for plants over 2 m tall, half a metre for the others."""
     assert [(law.taller_than, law.distance) for law in line_laws("FR")] == [(0.0, 0.5), (2.0, 2.0)]
+
+
+def test_no_country_is_taken_for_another():
+    """Germany: each Land sets its own, usually half a metre and 2 m; Austria and the United Kingdom: none."""
+    assert [(law.taller_than, law.distance) for law in line_laws("DE")] == [(0.0, 0.5), (2.0, 2.0)]
+    assert [law.distance for country in ("AT", "GB") for law in line_laws(country)] == [0.0, 0.0]
 
 
 def test_italian_distances():

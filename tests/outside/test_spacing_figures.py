@@ -123,8 +123,8 @@ def test_plants_on_100_square_feet(inches: float):
 
 @pytest.mark.parametrize(("side", "trees"), [(9, 537.8), (20, 108.9), (10, 435.6)])
 def test_trees_an_acre_as_tabled(side: float, trees: float):
-    """University of Georgia, Coder, Number of Trees per Acre by Spacing Distance (9 ft: about 538); Kains, Five
-    Acres and Independence (1935), Table 17 (20 ft: 108.9); 10 ft from memory.
+    """University of Georgia, Coder, Number of Trees per Acre by Spacing Distance (9 ft: about 538); Kains,
+    Five Acres and Independence (1935), Table 17 (20 ft: 108.9); 10 ft from memory.
     """
     assert per_area(side * FOOT) * 43_560 * FOOT**2 == pytest.approx(trees, abs=0.06)
 
