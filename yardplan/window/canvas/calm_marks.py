@@ -43,6 +43,8 @@ class CalmMarks:
         self._selection: frozenset[str] = frozenset()
         self._boxes = Boxes()
         self._dirty: list[Bounds] = []
+        #: The findings that the picture shows.
+        self._shown: tuple[Finding, ...] | None = None
         self._waiting: dict[FindingKey, Finding] = {}
 
     def forget(self) -> None:
@@ -64,6 +66,9 @@ class CalmMarks:
         if not (findings or self._held or selection or self._selection):
             return
         if self.picture.fits(view):
+            if findings is self._shown and selection == self._selection and not self._dirty:
+                return
+            self._shown = findings
             shown = make(self.picture.view)
             self._boxes.follow(shown)
             self._take(findings, selection)
@@ -72,8 +77,19 @@ class CalmMarks:
             if len(self._dirty) <= _MANY:
                 self._patch(shown)
                 return
+        self._shown = findings
         self._start({finding.key: finding for finding in findings}, selection)
         self.picture.renew(view, ratio, lambda painter, wide: self._paint_all(painter, make(wide)))
+
+    def boxes_of(self, ids: Collection[str], shown: PlanView) -> list[Bounds]:
+        """The boxes round some things with their crowns, metres."""
+        self._boxes.follow(shown)
+        return self._boxes.of(ids)
+
+    def places_of(self, findings: Iterable[Finding], shown: PlanView) -> list[Bounds]:
+        """Where findings leave ink, metres."""
+        self._boxes.follow(shown)
+        return [place for finding in findings for place in self._places(finding)]
 
     # What is held
 

@@ -7,9 +7,6 @@ from collections.abc import Callable
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
-    QDragEnterEvent,
-    QDragLeaveEvent,
-    QDragMoveEvent,
     QDropEvent,
     QFocusEvent,
     QHelpEvent,
@@ -28,12 +25,12 @@ from yardplan.window.canvas import voice
 from yardplan.window.canvas.edge_lengths import EdgeLengths
 from yardplan.window.canvas.entry import LengthEntry
 from yardplan.window.canvas.hover import show_card
-from yardplan.window.canvas.plant_drop import plant_in
+from yardplan.window.canvas.plant_drop import PlantDrops
 from yardplan.window.canvas.pointing import pinch_of, pointer_of
 from yardplan.window.canvas.scene import Scene
 from yardplan.window.canvas.view import View, bounds_of
 from yardplan.window.canvas.wheel import Wheel
-from yardplan.window.open_yard import OpenYard
+from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.tools import commands
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Kind, Pointer
@@ -62,7 +59,7 @@ _TOOL_KEYS: dict[int, Key] = {
 }
 
 
-class Canvas(QWidget):
+class Canvas(PlantDrops):
     """Shows an OpenYard and works on it with one tool at a time."""
 
     #: What the next click does.
@@ -112,7 +109,10 @@ class Canvas(QWidget):
         self.setObjectName("canvas")
         self.setAccessibleName(tr("Plan of the yard"))
         self.setAccessibleDescription(
-            tr("Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, Escape backs out")
+            tr(
+                "Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, "
+                "Escape backs out"
+            )
         )
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
@@ -250,7 +250,7 @@ class Canvas(QWidget):
 
     def _close_entry(self) -> None:
         if self.entry.isVisible():
-            # Before it hides: a hidden field hands the keyboard on as Tab does, and Tab chooses the next thing.
+            # Before it hides: a hidden field hands the keyboard on as Tab does, which picks another thing.
             self.setFocus(Qt.FocusReason.OtherFocusReason)
             self.entry.hide()
 
@@ -316,38 +316,21 @@ class Canvas(QWidget):
     def _pointer(self, event: QMouseEvent | QDropEvent, kind: Kind) -> Pointer:
         return pointer_of(self.view, event, kind)
 
-    # A plant dragged out of the catalogue; files dragged here are left to the window
-
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        in_hand = plant_in(event.mimeData())
-        if in_hand is None:
-            event.ignore()
-            return
+    def take_plant(self, in_hand: InHand) -> None:
         self.open_yard.take_in_hand(in_hand)
         self.use(PLANT)
-        event.acceptProposedAction()
 
-    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
-        if plant_in(event.mimeData()) is None:
-            event.ignore()
-            return
+    def try_plant(self, event: QDropEvent) -> None:
         self._move_tool(self._pointer(event, "move"))
         self._after_gesture()
-        event.acceptProposedAction()
 
-    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+    def leave_plant(self) -> None:
         self.tool.cancel()
         self._after_gesture()
-        event.accept()
 
-    def dropEvent(self, event: QDropEvent) -> None:
-        if plant_in(event.mimeData()) is None:
-            event.ignore()
-            return
+    def put_plant(self, event: QDropEvent) -> None:
         self.tool.press(self._pointer(event, "press"))
         self._after_gesture()
-        self.setFocus(Qt.FocusReason.MouseFocusReason)
-        event.acceptProposedAction()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._fit_wanted = False

@@ -26,10 +26,22 @@ class StillPicture:
         self.painted = 0
         #: Where there is ink, pixels of the picture; None: anywhere.
         self.inked: list[QRectF] | None = None
+        self._news: QRegion | None = None
 
     def forget(self) -> None:
         """Something in it changed."""
+        if self._picture is not None:
+            self._news = None
         self._picture = None
+
+    def news(self, view: View) -> QRegion | None:
+        """Where it was painted since this was asked last, pixels of the window of a view; None: anywhere."""
+        news, self._news = self._news, QRegion()
+        if news is None or news.isEmpty():
+            return news
+        left, _, _, top = self._view.bounds
+        corner = view.to_pixels((left, top))
+        return news.translated(round(corner.x()), round(corner.y()))
 
     @property
     def empty(self) -> bool:
@@ -49,13 +61,31 @@ class StillPicture:
         wide, tall = round(view.width * (1 + 2 * MARGIN)), round(view.height * (1 + 2 * MARGIN))
         # Even differences keep the middle on a whole pixel, so that lines stay as sharp as painted directly.
         self._view = view.sized(wide + (wide - view.width) % 2, tall + (tall - view.height) % 2)
-        picture = _blank(self._view.width, self._view.height, ratio, self._ground)
+        wiped, before = self._wiped(ratio), self.inked
+        picture = wiped or _blank(self._view.width, self._view.height, ratio, self._ground)
         painter = QPainter(picture)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint(painter, self._view)
         painter.end()
         self._picture = picture
         self.painted += 1
+        if wiped is None or self._news is None or before is None or self.inked is None:
+            self._news = None
+        else:
+            for rect in (*before, *self.inked):
+                self._news = self._news.united(rect.toAlignedRect())
+
+    def _wiped(self, ratio: float) -> QPixmap | None:
+        """The picture of before with its ink taken off, where it has the size wanted and little ink."""
+        kept, size = self._picture, QSize(round(self._view.width * ratio), round(self._view.height * ratio))
+        if kept is None or self.inked is None or self._ground is not None or kept.size() != size:
+            return None
+        painter = QPainter(kept)
+        painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
+        for rect in self.inked:
+            painter.fillRect(rect.toAlignedRect(), Qt.GlobalColor.transparent)
+        painter.end()
+        return kept
 
     @property
     def view(self) -> View:
@@ -74,6 +104,8 @@ class StillPicture:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint(painter)
         painter.end()
+        if self._news is not None:
+            self._news = self._news.united(region)
 
     def show(self, painter: QPainter, view: View) -> None:
         """Put the picture where it belongs in this view, stretched if the scale differs."""

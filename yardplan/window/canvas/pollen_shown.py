@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from attrs import evolve
 from PySide6.QtGui import QPainter
@@ -12,6 +13,9 @@ from yardplan.window.canvas.pictures import StillPicture
 from yardplan.window.canvas.view import View
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.yard.yard import Yard
+
+if TYPE_CHECKING:
+    from yardplan.checks.survey import Survey
 
 #: Among more plants than this, lines are drawn when the hand rests: they take longer than a frame.
 _MANY = 1000
@@ -28,6 +32,8 @@ class PollenShown:
         self._key: object = None
         self._reach_of: tuple[Yard | None, InHand | None] = (None, None)
         self._reaches: tuple[Reach, ...] = ()
+        #: The lines asked for last: of which survey, of what.
+        self._lines: tuple[Survey | None, frozenset[str], tuple[Partner, ...]] = (None, frozenset(), ())
 
     def forget(self) -> None:
         """Everything changed."""
@@ -39,11 +45,15 @@ class PollenShown:
         crowded = len(self._open_yard.shown_yard.plantings) > _MANY
         if len(chosen) != 1 or (crowded and self._open_yard.on_trial):
             return ()
+        survey = self._open_yard.survey
+        if self._lines[0] is survey and self._lines[1] == chosen:
+            return self._lines[2]
         # Catalogue and pollen tables are not needed before something is chosen.
         from yardplan.checks.pollination import net_for
         from yardplan.drawing.partner_lines import partners_of
 
-        return partners_of(net_for(self._open_yard.survey), next(iter(chosen)))
+        self._lines = (survey, chosen, partners_of(net_for(survey), next(iter(chosen))))
+        return self._lines[2]
 
     def bring_up(
         self, view: View, ratio: float, apart: frozenset[str], stamp: int | None, make: MakeView

@@ -10,14 +10,23 @@ from typing import TYPE_CHECKING, cast
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QRegion
 
-from yardplan.checks.finding import Finding
-from yardplan.drawing.view import FindingKey, Layers, PlanView
+from yardplan.checks.finding import Finding, Weight
+from yardplan.drawing.view import FindingKey, Layers, Partner, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
 from yardplan.window.canvas.clear_hatch import ClearHatch
 from yardplan.window.canvas.ground import GroundPicture
+from yardplan.window.canvas.live_area import (
+    LABEL_ASIDE,
+    LABEL_UP,
+    MARK,
+    around,
+    overlay_boxes,
+    region_of,
+    worth_it,
+)
 from yardplan.window.canvas.overlay_paint import paint_overlay
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
 from yardplan.window.canvas.pollen_shown import PollenShown
@@ -32,6 +41,7 @@ from yardplan.window.tools.tool import Overlay, Tool
 from yardplan.yard.change import Change
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
+from yardplan.yard.handles import covered
 
 if TYPE_CHECKING:
     from yardplan.plants.stand import Stand
@@ -43,6 +53,8 @@ _ROUND = 1.5
 _WORDS_REACH = 150.0
 #: Words of marks that are not dragged are laid out again so often at most during a drag, seconds.
 _WORDS_EVERY = 0.2
+#: Titles of so many findings are kept.
+_TITLES = 400
 #: The stand of a yard without a thing: what plants are need not be loaded to show bare paper.
 _BARE = SimpleNamespace(year=None, plants=(), rows=(), beds=())
 _Nobody: frozenset[str] = frozenset()
@@ -75,6 +87,12 @@ class Scene:
         self._parted: tuple[
             tuple[Finding, ...], frozenset[str], tuple[Finding, ...], tuple[Finding, ...]
         ] = ((), _Nobody, (), ())
+        #: Where what is dragged left ink in the last frame, pixels, and what that was.
+        self._reached: QRegion | None = None
+        self._reached_live = _Nobody
+        self._reach_of: tuple[object, object, object, QRegion] = (None, None, None, QRegion())
+        #: Titles of findings said before, by key, with the finding they are of.
+        self._titles: dict[FindingKey, tuple[Finding, str]] = {}
         self._words_key: object = None
         self._words_at = 0.0
         self._names: dict[str, str] = {}
@@ -127,7 +145,7 @@ class Scene:
         points: list[Point] = list(yard.lot)
         for thing in yard.things():
             if not yard.lot or not getattr(thing, "beyond_lot", False):
-                points += points_of(thing)
+                points += covered(thing)
         box = bounds_of(tuple(points))
         if box is None:
             return (0.0, 0.0, 30.0, 20.0)
@@ -180,6 +198,8 @@ class Scene:
         self.words.show(painter, view)
         paint_overlay(painter, view, self.shade_marks(), Snapped((0.0, 0.0)))
         paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
+        self._reached = self._reach(view, ratio, tool) if self._live and resting else None
+        self._reached_live = self._live
         painter.setClipping(False)
         self.furniture.show(
             painter, (view.width, view.height, view.scale, focused), view, ratio,
@@ -187,6 +207,44 @@ class Scene:
         )
         if self.light is not None and self.light.on:
             self.light.paint_legend(painter, shown, field)
+
+    def changed(self, view: View, ratio: float, tool: Tool) -> QRegion | None:
+        """Where the next frame of a drag differs from the one on the screen; None: anywhere.
+
+        The kept pictures are brought up to date on the way.
+        """
+        before = self._reached if self._reached_live == self._live else None
+        if not self._live or before is None or self._lit or self.shade_moves or self.layers.all_partners:
+            return None
+        self._refresh(view, ratio, resting=True)
+        region = before.united(self._reach(view, ratio, tool))
+        for picture in (self.ground.picture, self.calm.picture, self.words):
+            news = picture.news(view)
+            if news is None:
+                return None
+            region = region.united(news)
+        # One box: a painter held to several paints far slower.
+        region = QRegion(region.boundingRect())
+        return region if worth_it(region, view) else None
+
+    def _reach(self, view: View, ratio: float, tool: Tool) -> QRegion:
+        """Where what is dragged leaves ink, with its marks, words and lines, and what the tool shows."""
+        overlay, live, loud = tool.overlay(), self._live, self._findings(calm=False)
+        yard, key = self.open_yard.shown_yard, (live, view, overlay, self.desk.snapped)
+        known = self._reach_of
+        if known[0] is yard and known[1] is loud and known[2] == key:
+            return known[3]
+        shown = self.plan_view(view, ratio)
+        partners = self.pollen.lines_of(live) if self.layers.partners else ()
+        boxes = [self._words_area(shown, partners)]
+        boxes += around(view, self.calm.boxes_of(live, shown), LABEL_ASIDE, LABEL_UP)
+        boxes += around(view, self.calm.places_of(loud, shown), MARK, MARK)
+        if self.layers.shadows:
+            self.shade.moving(live)
+            boxes += around(view, self.shade.boxes(live), MARK, MARK)
+        region = region_of([*boxes, *overlay_boxes(view, overlay, self.desk.snapped)])
+        self._reach_of = (yard, loud, key, region)
+        return region
 
     @property
     def _lit(self) -> bool:
@@ -237,7 +295,6 @@ class Scene:
         if self._live and not self.words.empty and now - self._words_at < _WORDS_EVERY:
             return
         self._words_key, self._words_at = key, now
-        self.words.inked = []
         self.words.renew(view, ratio, lambda p, v: self._paint_words(p, view, v, ratio))
 
     def _paint_words(self, painter: QPainter, window: View, wide: View, ratio: float) -> None:
@@ -294,17 +351,25 @@ class Scene:
         reaches = self.pollen.reaches()
         if not (self._live or partners or reaches):
             return
-        places = [shown.at(point) for line in partners for point in (line.start, line.end)]
-        yard = shown.yard
-        places += [shown.at(p) for thing in yard.named(self._live) for p in points_of(thing)]
-        xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
-        area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
-        area.adjust(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
+        area = self._words_area(shown, partners)
         roomy = self._with_room(shown, field, area)
         taken = (*roomy.keep_clear, *self.words.inked_in(view))
-        inside = evolve(roomy, window=field, keep_clear=taken)
+        # Words of what is dragged keep within the part of the sheet that a frame paints.
+        inside = evolve(roomy, window=field & area if self._live else field, keep_clear=taken)
         told = evolve(inside, partners=partners, reaches=reaches, reach_all=self.pollen.reach_all)
         self._paint_live_marks(painter, told)
+
+    def _words_area(self, shown: PlanView, partners: tuple[Partner, ...]) -> QRectF:
+        """Where partner lines and words about what is dragged or chosen may stand, pixels."""
+        places = [shown.at(point) for line in partners for point in (line.start, line.end)]
+        places += [shown.at(p) for thing in shown.yard.named(self._live) for p in points_of(thing)]
+        speaking = (f for f in self._findings(calm=False) if f.things and f.weight is not Weight.ADVICE)
+        firsts = {finding.things[0] for finding in speaking}
+        for left, bottom, right, top in self.calm.boxes_of(firsts, shown):
+            places += [shown.at((left, bottom)), shown.at((right, top))]
+        xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
+        area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
+        return area.adjusted(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
 
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
         found, chosen = self._findings(calm=False), self._selection(calm=False)
@@ -339,5 +404,14 @@ class Scene:
 
         yard = self.open_yard
         if not self._names:
-            self._names = names_of(yard.shown_yard)
-        return {finding.key: say(finding, self._names, yard.units).title for finding in found}
+            self._names, self._titles = names_of(yard.shown_yard), {}
+        if len(self._titles) > _TITLES:
+            self._titles = {}
+        said: dict[FindingKey, str] = {}
+        for finding in found:
+            key = finding.key
+            known = self._titles.get(key)
+            if known is None or known[0] is not finding:
+                known = self._titles[key] = (finding, say(finding, self._names, yard.units).title)
+            said[key] = known[1]
+        return said

@@ -11,10 +11,12 @@ from yardplan.window.canvas.view import Bounds, bounds_of
 from yardplan.window.open_yard import Moment, OpenYard
 from yardplan.yard.change import Change
 from yardplan.yard.ground import Outline
+from yardplan.yard.positions import chosen
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
+    from yardplan.plants.stand import Standing
     from yardplan.sun.scene import Scene
 
 _Key = tuple[int | None, Moment, Site]
@@ -30,6 +32,9 @@ class Shade:
         self._key: _Key | None = None
         self._rings: dict[str, tuple[Outline, ...]] = {}
         self._moved: set[str] = set()
+        #: Plants whose shadow was shifted with them: whose scene is not renewed yet, and what they were.
+        self._behind: set[str] = set()
+        self._first: dict[str, tuple[Standing, tuple[Outline, ...]]] = {}
 
     def follow(self, change: Change) -> None:
         """Things changed: their shadows are found again when asked for."""
@@ -61,13 +66,14 @@ class Shade:
         if key == self._key and self._yard is own.shown_yard:
             return
         if key == self._key and self._scene is not None:
+            self._shift_moved()
             self._renew_moved()
         else:
             self._renew()
         self._key, self._yard, self._moved = key, own.shown_yard, set()
 
     def _renew(self) -> None:
-        self._scene, self._rings = None, {}
+        self._scene, self._rings, self._behind, self._first = None, {}, set(), {}
         if next(iter(self._own.shown_yard.things()), None) is None:
             return
         from yardplan.sun.position import LatitudeError
@@ -79,17 +85,45 @@ class Shade:
             return
         self._rings = _outlines(self._scene, self._own.moment)
 
+    def _shift_moved(self) -> None:
+        """The shadow of a plant that only moved goes with it as it is: heights are above its own ground."""
+        for plant in chosen(self._own.stand.plants, self._moved):
+            first = self._first.get(plant.id)
+            if first is not None and _same_crown(first[0], plant):
+                dx, dy = plant.place[0] - first[0].place[0], plant.place[1] - first[0].place[1]
+                self._rings[plant.id] = tuple(tuple((x + dx, y + dy) for x, y in ring) for ring in first[1])
+                self._moved.discard(plant.id)
+                self._behind.add(plant.id)
+
     def _renew_moved(self) -> None:
+        if not self._moved:
+            return
         from yardplan.sun.scene import moved_scene
 
         assert self._scene is not None
-        self._scene = moved_scene(self._scene, self._own.shown_yard, self._own.stand, self._moved)
+        behind = self._moved | self._behind
+        self._scene = moved_scene(self._scene, self._own.shown_yard, self._own.stand, behind)
+        self._behind = set()
         casters = self._scene.casters
         few = {key: casters[key] for key in self._moved if key in casters}
         fresh = _outlines(evolve(self._scene, casters=few), self._own.moment)
         for key in self._moved:
             self._rings.pop(key, None)
         self._rings |= fresh
+        self._first |= {
+            plant.id: (plant, self._rings[plant.id])
+            for plant in chosen(self._own.stand.plants, self._moved) if plant.id in self._rings
+        }
+
+
+def _same_crown(one: Standing, other: Standing) -> bool:
+    """True when two states of a plant throw the same shadow, each where it stands."""
+    facing = getattr(one.thing, "facing", 0.0) == getattr(other.thing, "facing", 0.0)
+    light = (one.light_leaf, one.light_bare, one.evergreen)
+    return (
+        one.size is other.size and one.mature is other.mature and facing
+        and light == (other.light_leaf, other.light_bare, other.evergreen)
+    )
 
 
 def _outlines(scene: Scene, moment: Moment) -> dict[str, tuple[Outline, ...]]:
