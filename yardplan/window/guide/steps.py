@@ -87,7 +87,8 @@ def _place_done(window: MainWindow) -> bool:
 def _lot_aim(window: MainWindow) -> Aim | None:
     panel = start_panel(window)
     if panel is not None:
-        return Aim(panel.begin, panel.form.width_entry.line.setFocus)
+        sides = (panel.form.width_entry, panel.form.depth_entry)
+        return Aim(panel.form, sides[0].line.setFocus, sides[0].geometry().united(sides[1].geometry()))
     return _tool_aim(window, "lot")
 
 
@@ -113,7 +114,9 @@ def _findings_aim(window: MainWindow) -> Aim | None:
     if window.side is None:
         return None
     findings = window.side.findings
-    return Aim(findings, findings.cards.setFocus)
+    # Where nothing is listed there is nothing to go to: the sheet takes the keyboard.
+    goal = findings.cards if findings.cards.isVisible() else window.canvas
+    return Aim(findings, goal.setFocus)
 
 
 def _clear(window: MainWindow) -> bool:

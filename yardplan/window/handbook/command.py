@@ -39,10 +39,17 @@ class HandbookCommand(QObject):
     def _focus_moved(self, _old: QWidget | None, now: QWidget | None) -> None:
         """A box of this window that gets the focus for the first time gets its F1."""
         box = now.window() if now is not None else None
-        if not isinstance(box, QDialog) or box.property(_HELPED) or not self._window.isAncestorOf(box):
+        if not isinstance(box, QDialog) or box.property(_HELPED) or not self._ours(box):
             return
         box.setProperty(_HELPED, True)
         QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), box).activated.connect(self.show_here)
+
+    def _ours(self, box: QWidget) -> bool:
+        """True for boxes of this window, also those opened from another box."""
+        above = box.parentWidget()
+        while above is not None and above is not self._window:
+            above = above.parentWidget()
+        return above is self._window
 
     def show_here(self) -> None:
         """The page for what has the focus."""

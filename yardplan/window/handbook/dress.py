@@ -107,8 +107,8 @@ def _table(frame: QTextFrame, colours: Colours) -> None:
     frame.setFormat(shape)
 
 
-def fit_pictures(document: QTextDocument, room: int, ratio: float) -> None:
-    """Show each picture in its own size, or as wide as there is room (pixels); `ratio` of the screen."""
+def fit_pictures(document: QTextDocument, room: int) -> None:
+    """Show each picture in its own size, or as wide as there is room (pixels)."""
     for piece in _fragments(document):
         look = piece.charFormat()
         if not look.isImageFormat():

@@ -105,7 +105,7 @@ def _shipped() -> Mapping[str, Page]:
 
 def _page(path: Path) -> Page:
     text = path.read_text(encoding="utf-8")
-    heading = _HEADING.match(text)
+    heading = _HEADING.match(text.partition("\n")[0])
     return Page(path.stem, heading.group(2).strip() if heading else path.stem, text)
 
 

@@ -54,6 +54,8 @@ PANEL_PAGES: dict[str, str] = {
     "CarePanel": "care",
     "ShoppingBox": "buying",
     "SheetBox": "printing",
+    "OutlineBox": "exchange#in-from-elsewhere",
+    "PlantListBox": "exchange#in-from-elsewhere",
     "CommandFinder": "keys#find-a-command",
     "QUndoView": "drawing#undo",
     "AboutDialog": "words",

@@ -13,7 +13,6 @@ from PySide6.QtGui import (
     QShortcut,
     QTextCharFormat,
     QTextCursor,
-    QTextDocument,
     QTextFrameFormat,
 )
 from PySide6.QtWidgets import (
@@ -35,6 +34,8 @@ from yardplan.window.theme import colours_now, scaled
 
 #: Size of the window and width of its left column at first, pixels.
 _SIZE, _COLUMN = (900, 640), 250
+#: Air round the page, pixels.
+_MARGIN = 12
 _ADDRESS_ROLE = Qt.ItemDataRole.UserRole
 
 
@@ -53,18 +54,14 @@ class _PageView(QTextBrowser):
 
     def show_text(self, markdown: str) -> None:
         """Show Markdown whose pictures lie beside the pages."""
-        made = QTextDocument(self)
-        made.setBaseUrl(QUrl.fromLocalFile(f"{folder()}/"))
-        made.setDefaultFont(self.font())
-        made.setMarkdown(markdown)
-        dress(made, colours_now())
+        document = self.document()
+        document.setBaseUrl(QUrl.fromLocalFile(f"{folder()}/"))
+        document.setDefaultFont(self.font())
+        document.setMarkdown(markdown)
+        dress(document, colours_now())
         frame = QTextFrameFormat()
-        frame.setMargin(scaled(12))
-        made.rootFrame().setFrameFormat(frame)
-        old = self.document()
-        self.setDocument(made)
-        if old is not None and old.parent() is self and old is not made:
-            old.deleteLater()
+        frame.setMargin(scaled(_MARGIN))
+        document.rootFrame().setFrameFormat(frame)
         self._fit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -72,7 +69,7 @@ class _PageView(QTextBrowser):
         self._fit()
 
     def _fit(self) -> None:
-        fit_pictures(self.document(), self.viewport().width() - 2 * scaled(12) - 4, self.devicePixelRatioF())
+        fit_pictures(self.document(), self.viewport().width() - 2 * scaled(_MARGIN) - 4)
 
 
 class HandbookWindow(QDialog):

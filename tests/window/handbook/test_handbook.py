@@ -1,0 +1,187 @@
+"""F1 opens the page for what has the focus; the window of the handbook by mouse and keys."""
+
+import importlib
+import pkgutil
+
+import pytest
+from PySide6.QtCore import Qt, QTimer, QUrl
+from PySide6.QtWidgets import QApplication, QDialog
+from support.builders import plant, yard_of
+from support.widgets import too_small, unnamed
+from support.window_hands import press_key, trigger
+
+import yardplan.window
+from yardplan.window.handbook.pages import pages, slug
+from yardplan.window.handbook.topics import PANEL_PAGES, TOOL_PAGES, topic_of
+from yardplan.window.tools.toolbox import TOOLS
+
+YARD = yard_of(plant("A1", "apple:Akane", (5, 5)), plant("A2", "apple:Topaz", (15, 5)))
+
+
+@pytest.fixture
+def window(make_window):
+    return make_window(YARD)
+
+
+def exists(address):
+    name, _, section = address.partition("#")
+    page = pages().get(name)
+    return page is not None and (not section or section in {slug(s.heading) for s in page.sections()})
+
+
+def shown(window):
+    return window.help.handbook._shown
+
+
+def test_every_tool_has_a_page():
+    assert {kind.icon for kind in TOOLS} <= set(TOOL_PAGES)
+    assert [address for address in TOOL_PAGES.values() if not exists(address)] == []
+
+
+def test_every_panel_and_box_of_the_program_has_a_page(window):
+    for module in pkgutil.walk_packages(yardplan.window.__path__, "yardplan.window."):
+        importlib.import_module(module.name)
+    boxes = {kind.__name__ for kind in every(QDialog) if kind.__module__.startswith("yardplan.")}
+    tabs = window.side.tabs
+    panels = {type(tabs.widget(number)).__name__ for number in range(tabs.count())}
+    assert boxes - {"BesideBox"} | panels <= set(PANEL_PAGES)
+    assert [address for address in PANEL_PAGES.values() if not exists(address)] == []
+
+
+def every(kind):
+    """A class's subclasses, theirs too."""
+    for below in kind.__subclasses__():
+        yield below
+        yield from every(below)
+
+
+@pytest.mark.parametrize("kind", TOOLS, ids=lambda kind: kind.icon)
+def test_f1_on_the_sheet_is_about_the_chosen_tool(window, kind):
+    trigger(window, f"tool {kind.icon}")
+    window.canvas.setFocus()
+    assert topic_of(QApplication.focusWidget()) == TOOL_PAGES[kind.icon]
+
+
+def test_f1_by_key_opens_the_page_and_again_another(window, qtbot):
+    trigger(window, "tool building")
+    window.canvas.setFocus()
+    press_key(window.canvas, Qt.Key.Key_F1)
+    assert shown(window).isVisible()
+    assert shown(window).address == "structures#buildings"
+    window.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is window)
+    window.show_choice()
+    press_key(window.side.choose.search, Qt.Key.Key_F1)
+    assert shown(window).address == "plants"
+
+
+@pytest.mark.parametrize(
+    ("focus", "page"),
+    [
+        (lambda w: w.side.fields.grid, "plants#fields"),
+        (lambda w: w.side.plants.table, "plants#everything-on-the-plan"),
+        (lambda w: w.side.partners.view, "partners"), (lambda w: w.side.findings.cards, "findings"),
+        (lambda w: w.light_room.panel, "light"), (lambda w: w.season_dock.widget().chart, "season"),
+        (lambda w: w.season_dock.widget().moment.hour, "light#shadows"),
+        (lambda w: w.year.slider, "season#growth"),
+        (lambda w: w.start_panel.form.place.line, "place"), (lambda w: w.start_panel.begin, "start"),
+        (lambda w: w.tools.buttons[0], "drawing"), (lambda w: None, "index"),
+    ],
+)
+def test_panels_have_their_pages(window, focus, page):
+    assert topic_of(focus(window)) == page
+
+
+@pytest.mark.parametrize(
+    ("command", "page"),
+    [
+        ("sheets", "printing"), ("shopping", "buying"), ("site card", "place"),
+        ("local rules", "findings#local-rules"),
+    ],
+)
+def test_f1_in_a_box_opens_its_page(window, qtbot, command, page):
+    trigger(window, command)
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is not window)
+    box = QApplication.activeWindow()
+    press_key(box.focusWidget() or box, Qt.Key.Key_F1)
+    assert shown(window).address == page
+    box.close()
+
+
+def test_a_box_that_blocks_the_others_gets_a_handbook_of_its_own(window, qtbot):
+    seen = []
+
+    def ask():
+        finder = QApplication.activeModalWidget()
+        qtbot.waitUntil(lambda: QApplication.activeWindow() is finder)
+        press_key(finder.line, Qt.Key.Key_F1)
+        mine = [w for w in finder.findChildren(QDialog) if w.isVisible()]
+        seen.extend(w.address for w in mine)
+        for each in (*mine, finder):
+            each.close()
+
+    QTimer.singleShot(0, ask)
+    trigger(window, "find command")
+    assert seen == ["keys#find-a-command"]
+
+
+@pytest.fixture
+def book(window):
+    return window.help.handbook.show_page("index")
+
+
+def test_every_page_shows_with_its_pictures_and_no_wider_than_the_window(book):
+    for name, page in book.pages.items():
+        book.go(name)
+        assert book.view.toPlainText().startswith(page.title)
+        wide = book.view.document().idealWidth()
+        assert wide <= book.view.viewport().width() + 1, name
+
+
+def test_links_back_and_forward(book):
+    book._follow(QUrl("spacing.md#clear-ground"))
+    assert book.address == "spacing#clear-ground"
+    assert book.view.verticalScrollBar().value() > 0
+    book._follow(QUrl("partners.md"))
+    book.back.click()
+    assert book.address == "spacing#clear-ground"
+    book.back.click()
+    assert book.address == "index"
+    assert not book.back.isEnabled()
+    book.forward.click()
+    assert book.address == "spacing#clear-ground"
+    book.contents.click()
+    assert book.address == "index"
+
+
+def test_search_lists_places_marks_the_words_and_enter_opens_the_first(book, qtbot):
+    press_key(book, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    assert book.search.hasFocus()
+    qtbot.keyClicks(book.search, "chill")
+    assert book.list.count() > 1
+    assert "place" in book.said.text()
+    press_key(book.search, Qt.Key.Key_Return)
+    assert book.address == book.list.item(0).data(Qt.ItemDataRole.UserRole)
+    assert book.view.extraSelections()
+    book.search.setText("xyzzy")
+    assert book.list.count() == 0
+    assert "Nothing found" in book.said.text()
+    book.search.clear()
+    assert book.list.count() == len(book.pages)
+
+
+def test_the_page_of_keys_tells_every_command_with_its_keys(window, book):
+    book.go("keys")
+    text = book.view.toPlainText()
+    for action in window.actions_.all():
+        if action.objectName() not in ("undo", "redo"):
+            assert action.text().replace("&", "").rstrip("…") in text, action.objectName()
+    assert "Ctrl+Shift+G" in text
+    assert "{every command}" not in text
+
+
+def test_it_can_be_read_spoken_and_hit_and_closed_by_esc(book):
+    assert unnamed(book) == []
+    assert too_small(book) == []
+    press_key(book, Qt.Key.Key_Escape)
+    assert not book.isVisible()
