@@ -9,36 +9,37 @@ import shapely
 from yardplan.arrange.clear_ground import ClearGround
 from yardplan.arrange.closed import Closed
 from yardplan.checks.wording import figure_text
+from yardplan.language import later, tr
 from yardplan.units import System, format_coarse
 from yardplan.yard.ground import Point
 
 #: Sentences by kind; `{thing}` what closes the place, other holes its figures.
 _WORDS: dict[str, str] = {
-    "overlap": "too close to {thing}",
-    "group": "too close to {thing}, even in a group",
-    "stem": "too close to the stem of {thing}",
-    "form": "too close to {thing} in the row",
-    "in_bed": "the bed {thing} is planted with {crop}",
-    "row_plant": "too close to the row {thing}",
-    "crown_wall": "its crown would grow into {thing}",
-    "building": "its roots come too near {thing}",
-    "clay": "too near {thing} on clay that shrinks",
-    "inside": "{thing} is there",
-    "outside": "outside the lot line",
-    "law": "nearer to the lot line than the usual law asks: check locally",
-    "law_own": "nearer to the lot line than your local figure",
-    "septic_field": "too near the septic field {thing}",
-    "septic_tank": "too near the septic tank {thing}",
-    "buried": "on the buried line {thing}: have it marked before you dig",
-    "overhead": "grows too tall beside the overhead line {thing}",
-    "sight": "would block the view of the street at {thing}",
-    "needs_bed": "the ground cannot be made acid for {crop}",
-    "wet": "the ground drains too poorly for {crop}",
-    "juglone": "roots of {thing} would poison it, or it would poison them",
-    "unset": "too far from every plant that sets it",
-    "only_giver": "{thing} would lose its only partner",
-    "too_dark": "too dark: it needs {needed} of sun a day",
-    "shades": "would leave {thing} under {needed} of sun a day",
+    "overlap": later("too close to {thing}"),
+    "group": later("too close to {thing}, even in a group"),
+    "stem": later("too close to the stem of {thing}"),
+    "form": later("too close to {thing} in the row"),
+    "in_bed": later("the bed {thing} is planted with {crop}"),
+    "row_plant": later("too close to the row {thing}"),
+    "crown_wall": later("its crown would grow into {thing}"),
+    "building": later("its roots come too near {thing}"),
+    "clay": later("too near {thing} on clay that shrinks"),
+    "inside": later("{thing} is there"),
+    "outside": later("outside the lot line"),
+    "law": later("nearer to the lot line than the usual law asks: check locally"),
+    "law_own": later("nearer to the lot line than your local figure"),
+    "septic_field": later("too near the septic field {thing}"),
+    "septic_tank": later("too near the septic tank {thing}"),
+    "buried": later("on the buried line {thing}: have it marked before you dig"),
+    "overhead": later("grows too tall beside the overhead line {thing}"),
+    "sight": later("would block the view of the street at {thing}"),
+    "needs_bed": later("the ground cannot be made acid for {crop}"),
+    "wet": later("the ground drains too poorly for {crop}"),
+    "juglone": later("roots of {thing} would poison it, or it would poison them"),
+    "unset": later("too far from every plant that sets it"),
+    "only_giver": later("{thing} would lose its only partner"),
+    "too_dark": later("too dark: it needs {needed} of sun a day"),
+    "shades": later("would leave {thing} under {needed} of sun a day"),
 }
 #: Kinds whose edge is a place, so that a distance to it means something.
 _NEARNESS = frozenset(_WORDS) - {"needs_bed", "wet", "law", "sight"}
@@ -50,11 +51,11 @@ def say(closed: Closed, place: Point, names: Mapping[str, str], units: System) -
     """One reason in words, with how far the nearest place is that is free of it."""
     holes = {name: figure_text(figure, names, units) for name, figure in closed.figures.items()}
     holes["thing"] = names.get(closed.things[0], closed.things[0]) if closed.things else ""
-    words = _WORDS[closed.kind].format(**holes)
+    words = tr(_WORDS[closed.kind], **holes)
     if closed.kind not in _NEARNESS:
         return words
     deep = float(closed.geometry.boundary.distance(shapely.Point(place)))
-    return f"{words} ({format_coarse(deep, units)} more would do)"
+    return tr("{reason} ({length} more would do)", reason=words, length=format_coarse(deep, units))
 
 
 def why(ground: ClearGround, place: Point, names: Mapping[str, str], units: System) -> str:
@@ -64,5 +65,7 @@ def why(ground: ClearGround, place: Point, names: Mapping[str, str], units: Syst
         return ""
     told = [say(one, place, names, units) for one in reasons[:_TOLD]]
     more = len(reasons) - len(told)
-    line = "; ".join(told) + (f"; and {more} more" if more else "")
-    return f"Closed here: {line}"
+    line = "; ".join(told)
+    if more:
+        return tr("Closed here: {reasons}; and {more} more", reasons=line, more=more)
+    return tr("Closed here: {reasons}", reasons=line)

@@ -13,6 +13,7 @@ from attrs import frozen
 from yardplan.checks.pollination import net_for
 from yardplan.checks.survey import Survey
 from yardplan.checks.zones import hardy_to, site_zone, warm_to
+from yardplan.language import later, tr
 from yardplan.plants.chill import SiteChill, site_chill
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.limits import Limits
@@ -180,8 +181,13 @@ def set_in_turn(net: PollenNet, candidate: Cultivar, number: int) -> tuple[Answe
 
 
 _ALONE: Mapping[str, str] = {
-    "male": "{name} is male and bears no fruit itself", "pair": "{name} is sold as a male and a female",
-    "female": "{name} crops alone", "": "{name} crops alone",
+    "male": later("{name} is male and bears no fruit itself"),
+    "pair": later("{name} is sold as a male and a female"),
+    "female": later("{name} crops alone"), "": later("{name} crops alone"),
+}
+_SET: Mapping[str, str] = {
+    "yes": later("{name} is set by {giver}"), "partly": later("{name} is partly set by {giver}"),
+    "not proved": later("{name} is probably set by {giver}"),
 }
 
 
@@ -190,13 +196,12 @@ def _reasons(
 ) -> tuple[str, ...]:
     words = [reason.words for reason in verdict.reasons if reason.step in {"genetics", "bloom"}]
     if not needs_partner(candidate):
-        words.append(_ALONE[sex_of(candidate)].format(name=candidate.name))
+        words.append(tr(_ALONE[sex_of(candidate)], name=candidate.name))
     elif by is not None:
         giver = net.nodes[net.number[by]].cultivar.name
-        said = {"yes": "is set by", "partly": "is partly set by", "not proved": "is probably set by"}
-        words.append(f"{candidate.name} {said[back]} {giver}")
+        words.append(tr(_SET[back], name=candidate.name, giver=giver))
     else:
-        words.append(f"nothing here sets {candidate.name}: it would need a partner of its own")
+        words.append(tr("nothing here sets {name}: it would need a partner of its own", name=candidate.name))
     return tuple(words)
 
 

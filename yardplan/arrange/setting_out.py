@@ -14,6 +14,7 @@ from itertools import combinations
 
 from attrs import frozen
 
+from yardplan.language import later, tr
 from yardplan.shipped import resource
 from yardplan.yard.ground import Point
 from yardplan.yard.handles import handles_of
@@ -103,13 +104,19 @@ def fixed_points(yard: Yard) -> tuple[FixedPoint, ...]:
         if building.beyond_lot:
             continue
         found += _corners(building.name or building.id, building.footprint)
-    found += [FixedPoint(f"{gate.name} ({gate.id}) middle", gate.place) for gate in yard.gates]
-    found += _corners("lot line", yard.lot)
+    found += [
+        FixedPoint(tr("{gate} ({key}) middle", gate=gate.name, key=gate.id), gate.place)
+        for gate in yard.gates
+    ]
+    found += _corners(tr("lot line"), yard.lot)
     return tuple(found)
 
 
 def _corners(name: str, outline: tuple[Point, ...]) -> list[FixedPoint]:
-    return [FixedPoint(f"{name}, corner {number}", place) for number, place in enumerate(outline, 1)]
+    return [
+        FixedPoint(tr("{thing}, corner {number}", thing=name, number=number), place)
+        for number, place in enumerate(outline, 1)
+    ]
 
 
 def tape_error(length: float) -> float:
@@ -150,7 +157,8 @@ def place_of(tapes: TwoTapes) -> Point:
     one, two = tapes.from_first, tapes.from_second
     if base == 0 or one + two < base or abs(one - two) > base:
         raise SettingOutError(
-            f"the tapes from {tapes.first.name} and {tapes.second.name} do not meet: measure again"
+            tr("the tapes from {first} and {second} do not meet: measure again", first=tapes.first.name,
+               second=tapes.second.name)
         )
     along = (one**2 - two**2 + base**2) / (2 * base)
     off = math.sqrt(max(one**2 - along**2, 0.0)) * (1 if tapes.left else -1)
@@ -202,7 +210,7 @@ def place_at(offset: Offset, start: Point, end: Point) -> Point:
 def baseline(yard: Yard) -> tuple[FixedPoint, FixedPoint] | None:
     """The longest wall of a building, else the longest lot line: the line to measure from."""
     houses = [(b.name or b.id, b.footprint) for b in yard.buildings if not b.beyond_lot]
-    name, outline = max(houses, key=lambda house: _longest(house[1]), default=("lot line", yard.lot))
+    name, outline = max(houses, key=lambda house: _longest(house[1]), default=(tr("lot line"), yard.lot))
     if len(outline) < 2:
         return None
     sides = [(i, (i + 1) % len(outline)) for i in range(len(outline))]
@@ -221,8 +229,9 @@ def places(yard: Yard) -> list[tuple[str, Point]]:
     found += [(pot.id, pot.place) for pot in yard.containers if not _holds(yard, pot.id)]
     several: tuple[Row | Bed, ...] = (*yard.rows, *yard.beds)
     for thing in several:
-        word = "end" if isinstance(thing, Row) else "corner"
-        found += [(f"{thing.id} {word} {n}", place) for n, place in enumerate(handles_of(yard, thing.id), 1)]
+        word = later("{key} end {n}") if isinstance(thing, Row) else later("{key} corner {n}")
+        ends = enumerate(handles_of(yard, thing.id), 1)
+        found += [(tr(word, key=thing.id, n=n), place) for n, place in ends]
     return found
 
 

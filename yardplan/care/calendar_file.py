@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 
 from yardplan import __version__
 from yardplan.care.tasks import CarePlan, CareTask
+from yardplan.language import all_of, tr
 from yardplan.plants.sources import written_out
 from yardplan.yard.identity import lasting_name
 from yardplan.yard.yard import Yard
@@ -50,14 +51,14 @@ def calendar_file(
     try:
         from icalendar import Calendar
     except ImportError as error:
-        raise CalendarError("calendars need the library icalendar; run: pip install icalendar") from error
+        raise CalendarError(tr("calendars need the library icalendar; run: pip install icalendar")) from error
     given = (plans,) if isinstance(plans, CarePlan) else tuple(plans)
     stamp = (now or dt.datetime.now(dt.UTC)).astimezone(dt.UTC).replace(microsecond=0)
-    years = " and ".join(str(plan.year) for plan in given)
+    years = all_of([str(plan.year) for plan in given])
     calendar = Calendar()
     calendar.add("prodid", PRODUCT)
     calendar.add("version", "2.0")
-    calendar.add("x-wr-calname", _plain(f"{yard.site.name}: care {years}"))
+    calendar.add("x-wr-calname", _plain(tr("{yard}: care {years}", yard=yard.site.name, years=years)))
     for task in {task.id: task for plan in given for task in plan.tasks}.values():
         calendar.add_component(_event(task, yard, stamp))
     return bytes(calendar.to_ical())
@@ -85,15 +86,17 @@ def _event(task: CareTask, yard: Yard, stamp: dt.datetime) -> Event:
 
 def description(task: CareTask, done: str | None = None) -> str:
     """Everything there is to say of a task, line by line."""
-    dates = task.basis or (f"dates of an average year, about {task.about:.0f} days either way"
-                           if task.about else "")
+    dates = tr(task.basis) or (
+        tr("dates of an average year, about {n} days either way", n=f"{task.about:.0f}") if task.about else ""
+    )
     sources = "; ".join(written_out(task.sources))
     lines = (
-        f"Done {done}" if done else "",
-        f"Plants: {', '.join(task.things)}",
-        task.repeats, task.when, f"Why: {task.why}" if task.why else "", task.amount,
+        tr("Done {date}", date=done) if done else "",
+        tr("Plants: {keys}", keys=", ".join(task.things)),
+        task.repeats, task.when, tr("Why: {why}", why=task.why) if task.why else "", task.amount,
         *task.weeks, *task.notes,
-        *(f"Caution: {text}" for text in task.cautions), dates, f"Source: {sources}" if sources else "",
+        *(tr("Caution: {text}", text=text) for text in task.cautions), dates,
+        tr("Source: {source}", source=sources) if sources else "",
     )
     return "\n".join(_plain(line[:1].upper() + line[1:]) for line in lines if line)
 

@@ -9,6 +9,7 @@ from functools import cache
 from yardplan.care.tables import LAST_YEAR, CareRow, figures, rows_for
 from yardplan.care.things import CareThing
 from yardplan.checks.zones import site_zone
+from yardplan.language import tr
 from yardplan.shipped import resource
 from yardplan.yard.site import Site
 
@@ -33,10 +34,10 @@ def age_words(row: CareRow, thing: CareThing) -> str:
     if thing.planted is not None or (first <= 1 and last >= LAST_YEAR):
         return ""
     if first == last == 1:
-        return "in the planting year"
+        return tr("in the planting year")
     if last >= LAST_YEAR:
-        return f"from year {first} after planting"
-    return f"in years {max(first, 1)} to {last} after planting"
+        return tr("from year {first} after planting", first=first)
+    return tr("in years {first} to {last} after planting", first=max(first, 1), last=last)
 
 
 def applies(row: CareRow, thing: CareThing, site: Site) -> bool:

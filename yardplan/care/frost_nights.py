@@ -6,6 +6,7 @@ import csv
 from collections.abc import Mapping
 from functools import cache
 
+from yardplan.language import tr
 from yardplan.plants.frost import row_of
 from yardplan.shipped import resource
 from yardplan.units import System, format_temperature
@@ -31,5 +32,5 @@ def stages(crop: str) -> tuple[tuple[str, float, str], ...]:
 
 def stage_words(crop: str, system: System) -> str:
     """What buds stand, in words: `one bud in ten dies at: silver tip -9 °C, ... full bloom -2 °C`."""
-    known = [f"{stage} {format_temperature(celsius, system)}" for stage, celsius, _ in stages(crop)]
-    return f"one bud in ten dies at: {', '.join(known)}" if known else ""
+    known = [f"{tr(stage)} {format_temperature(celsius, system)}" for stage, celsius, _ in stages(crop)]
+    return tr("one bud in ten dies at: {stages}", stages=", ".join(known)) if known else ""

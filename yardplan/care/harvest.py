@@ -13,6 +13,7 @@ from yardplan.care.tables import figures
 from yardplan.care.things import CareThing, care_things
 from yardplan.care.yields import kilograms, ramp_for
 from yardplan.checks.survey import Survey
+from yardplan.language import tr
 from yardplan.plants.cultivar import MEMORY
 
 _WEEK = 7
@@ -117,7 +118,7 @@ def _crop(group: Sequence[CareThing], season: Season) -> HarvestCrop | None:
     named = thing.key.cultivar
     return HarvestCrop(
         things=tuple(one.id for one in group), crop=thing.crop.id,
-        what=f"{named} ({thing.crop.name})" if named else thing.crop.name, first=first, last=last,
+        what=f"{named} ({tr(thing.crop.name)})" if named else tr(thing.crop.name), first=first, last=last,
         begins=(begin.first, begin.last), by_month=begin.by_month, about=begin.about,
         kilograms=_sum(group, season.year), full=any(one.planted is None for one in group),
         memory=any(MEMORY in ramp_for(one).sources for one in group),

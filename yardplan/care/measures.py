@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 
+from yardplan.language import decimals, tr
 from yardplan.units import INCH, POUND, US_GALLON, System
 
 _MARKED = re.compile(r"\[(\d+(?:\.\d+)?)(?:-(\d+(?:\.\d+)?))? (in|ft|F|lb|oz|gal)\]")
@@ -29,17 +30,19 @@ def _one(found: re.Match[str], system: System) -> str:
     low, high, unit = found[1], found[2], found[3]
     if system == "imperial":
         words = "°F" if unit == "F" else unit
-        return f"{low}{'-' + high if high else ''} {words}"
+        return decimals(f"{low}{'-' + high if high else ''} {words}")
     values = [_metric(float(value), unit) for value in (low, high) if value is not None]
     # A centimetre and a metre of one range are told in the larger one's unit.
     unit = values[-1][1]
     numbers = [value / 100 if own == "cm" and unit == "m" else value for value, own in values]
-    between = " to " if min(numbers) < 0 else "-"
-    return f"{between.join(_short(number) for number in dict.fromkeys(numbers))} {unit}"
+    shown = [_short(number) for number in dict.fromkeys(numbers)]
+    if len(shown) > 1 and min(numbers) < 0:
+        shown = [tr("{low} to {high}", low=shown[0], high=shown[1])]
+    return f"{'-'.join(shown)} {unit}"
 
 
 def _short(value: float) -> str:
-    return f"{value:.2f}".rstrip("0").rstrip(".") or "0"
+    return decimals(f"{value:.2f}".rstrip("0").rstrip(".")) or "0"
 
 
 def _metric(value: float, unit: str) -> tuple[float, str]:

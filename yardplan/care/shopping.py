@@ -17,6 +17,7 @@ from yardplan.care.tables import figures, groups, rows_for
 from yardplan.care.things import CareThing, area_of, care_things, count_of
 from yardplan.checks.survey import Survey
 from yardplan.files.exchange.cells import to_csv
+from yardplan.language import decimals, tr
 from yardplan.units import FOOT, INCH, POUND, US_GALLON, System
 from yardplan.yard.planting import Bed, Planting, Row
 
@@ -60,7 +61,7 @@ class Item:
     @property
     def amount(self) -> str:
         """The quantity to buy in words."""
-        return f"{self.bought:g} {self.sold_by}".rstrip()
+        return decimals(f"{self.bought:g} {self.sold_by}").rstrip()
 
     @property
     def price(self) -> float | None:
@@ -162,8 +163,8 @@ def _plants(survey: Survey, bed_counts: Mapping[str, int]) -> Iterator[_Line]:
         found[key] = found.get(key, 0) + bed_counts.get(thing.id, count_of(thing))
     for (crop, cultivar, stock, form), count in sorted(found.items()):
         known = survey.catalogue.crop(crop)
-        kind = known.name if known is not None else crop
-        parts = (f"on {stock}" if stock else "", without_stock(form, stock))
+        kind = tr(known.name if known is not None else crop)
+        parts = (tr("on {rootstock}", rootstock=stock) if stock else "", tr(without_stock(form, stock)))
         words = "".join(f", {word}" for word in parts if word)
         name = f"{kind[:1].upper()}{kind[1:]} ‘{cultivar}’{words}"
         yield f"plant:{crop}:{cultivar}:{stock}:{form}".rstrip(":"), name, float(count), "", ""
@@ -177,9 +178,9 @@ def without_stock(form: str, stock: str) -> str:
 def _stakes(things: Sequence[CareThing]) -> Iterator[_Line]:
     trees = [thing for thing in things if isinstance(thing.placed, Planting) and not thing.pot]
     staked = sum(needs_stake(tree) and tree.habit != "flat-trained" for tree in trees)
-    yield "stake", "Stake with tie", float(staked), "", "rootstocks that do not stand alone"
+    yield "stake", tr("Stake with tie"), float(staked), "", tr("rootstocks that do not stand alone")
     guards = sum(tree.crop.id in groups()["tree fruit"] for tree in trees)
-    yield "guard", "Trunk guard against voles and rabbits", float(guards), "", ""
+    yield "guard", tr("Trunk guard against voles and rabbits"), float(guards), "", ""
 
 
 def _supports(things: Sequence[CareThing]) -> Iterator[_Line]:
@@ -195,10 +196,11 @@ def _supports(things: Sequence[CareThing]) -> Iterator[_Line]:
         wires = figures()[names.get(thing.habit, "row wires")]
         posts += math.ceil(length / apart - 1e-9) + 1
         wire += length * wires * (1 + figures()["wire spare"])
-    note = "rows on wires and flat-trained trees; less where a wall or fence carries them"
-    yield "post", "Post, about 8 ft (2.4 m)", posts, "", note
-    yield "wire", "Wire", wire, "m", note
-    yield "strainer", "Wire strainer or turnbuckle", float(sum(_wires(t) for t in things)), "", "one a wire"
+    note = tr("rows on wires and flat-trained trees; less where a wall or fence carries them")
+    yield "post", tr("Post, about 8 ft (2.4 m)"), posts, "", note
+    yield "wire", tr("Wire"), wire, "m", note
+    wires = float(sum(_wires(thing) for thing in things))
+    yield "strainer", tr("Wire strainer or turnbuckle"), wires, "", tr("one a wire")
 
 
 def _wires(thing: CareThing) -> int:
@@ -220,7 +222,7 @@ def _mulch(things: Sequence[CareThing]) -> Iterator[_Line]:
     """Mulch for the first year: rings, strips and beds, by the kinds that the care table mulches."""
     area = sum(_mulched(thing) for thing in things)
     litres = area * figures()["mulch depth"] * INCH * _LITRES
-    yield "mulch", "Mulch", litres, "L", "bark, chip, straw or needles"
+    yield "mulch", tr("Mulch"), litres, "L", tr("bark, chip, straw or needles")
 
 
 def _mulched(thing: CareThing) -> float:
@@ -237,11 +239,12 @@ def _mulched(thing: CareThing) -> float:
 def _soil(survey: Survey) -> Iterator[_Line]:
     """Sulfur and limestone (the upper amounts), and fill for raised beds of acid soil."""
     steps = soil_work(survey)
-    for step, name in (("sulfur", "Elemental sulfur"), ("lime", "Ground limestone")):
+    for step, name in (("sulfur", tr("Elemental sulfur")), ("lime", tr("Ground limestone"))):
         most = sum(one.kilograms[1] for one in steps if one.step == step and one.kilograms)
-        yield step, name, most, "kg", "the most that may be needed; test again before each further dressing"
+        note = tr("the most that may be needed; test again before each further dressing")
+        yield step, name, most, "kg", note
     fill = sum(one.litres for one in steps if one.step == "bed" and one.litres)
-    yield "acid fill", "Acid mix for a raised bed, half peat", fill, "L", ""
+    yield "acid fill", tr("Acid mix for a raised bed, half peat"), fill, "L", ""
 
 
 def _nets(things: Sequence[CareThing]) -> Iterator[_Line]:
@@ -257,14 +260,15 @@ def _nets(things: Sequence[CareThing]) -> Iterator[_Line]:
             area += max(thing.length, spread) * spread
         else:
             area += math.pi * spread**2 / 4
-    yield "net", "Bird netting, fine mesh", area * figures()["net over crown"], "m²", "crowns at full size"
+    cloth = area * figures()["net over crown"]
+    yield "net", tr("Bird netting, fine mesh"), cloth, "m²", tr("crowns at full size")
 
 
 def _beds(beds: Sequence[Bed]) -> Iterator[_Line]:
     edging = sum(_round(bed) for bed in beds)
-    yield "edging", "Edging of beds", edging, "m", ""
+    yield "edging", tr("Edging of beds"), edging, "m", ""
     raised = sum(area_of(bed) * bed.raised for bed in beds if len(bed.outline) >= 3)
-    yield "bed soil", "Soil for raised beds", raised * _LITRES, "L", ""
+    yield "bed soil", tr("Soil for raised beds"), raised * _LITRES, "L", ""
 
 
 def _round(bed: Bed) -> float:
@@ -277,6 +281,7 @@ def _pots(survey: Survey) -> Iterator[_Line]:
     for pot in survey.yard.containers:
         found[pot.volume] = found.get(pot.volume, 0) + 1
     for volume, count in sorted(found.items()):
-        name = f"Container, {volume:g} L ({volume / US_GALLON:.0f} gal)"
+        name = tr("Container, {litres} L ({gallons} gal)", litres=decimals(f"{volume:g}"),
+                  gallons=f"{volume / US_GALLON:.0f}")
         yield f"pot:{volume:g}", name, float(count), "", ""
-    yield "potting mix", "Potting mix", sum(v * n for v, n in found.items()), "L", ""
+    yield "potting mix", tr("Potting mix"), sum(v * n for v, n in found.items()), "L", ""

@@ -15,6 +15,7 @@ from yardplan.care.things import care_things
 from yardplan.checks.soil_plan import SoilPlan, instead_of, soil_plans
 from yardplan.checks.soil_tables import Spread
 from yardplan.checks.survey import Survey
+from yardplan.language import decimals, tr
 from yardplan.units import System, format_area, format_length, format_weight
 
 _LITRES = 1000.0
@@ -45,19 +46,21 @@ class SoilStep:
 
     def how(self, system: System) -> str:
         """How the step is done, measures in the reader's units."""
-        return said(_texts()[self.step][1], system)
+        return said(tr(_texts()[self.step][1]), system)
 
     def amount(self, system: System) -> str:
         """The amount in words: `1.5 kg to 2.0 kg on 12 m², 0.20 m deep`."""
         parts: list[str] = []
         if self.kilograms is not None:
             low, high = (format_weight(kg, system) for kg in self.kilograms)
-            parts.append(low if low == high else f"{low} to {high}")
+            parts.append(low if low == high else tr("{low} to {high}", low=low, high=high))
         if self.litres is not None:
-            parts.append(f"{bulk_words(self.litres, system)} of fill")
+            parts.append(tr("{litres} of fill", litres=bulk_words(self.litres, system)))
         if self.area is not None and parts:
-            depth = f", {format_length(self.depth, system)} deep" if self.depth else ""
-            parts.append(f"on {format_area(self.area, system)}{depth}")
+            area = format_area(self.area, system)
+            depth = format_length(self.depth, system) if self.depth else ""
+            parts.append(tr("on {area}, {depth} deep", area=area, depth=depth) if depth
+                         else tr("on {area}", area=area))
         return " ".join(parts)
 
 
@@ -103,16 +106,16 @@ def _tests(survey: Survey, plans: Sequence[SoilPlan]) -> Iterator[SoilStep]:
     lead = survey.rules.value("sulfur-lead")
     unknown = tuple(plan.rooting.id for plan in plans if plan.way == "unknown")
     if unknown:
-        yield _made("test", unknown, "pH not known", months=lead)
+        yield _made("test", unknown, tr("pH not known"), months=lead)
     grounded = tuple(plan.rooting.id for plan in plans if plan.rooting.home == "ground")
     if grounded and survey.yard.site.soil.drainage is None:
-        yield _made("drain", grounded, "drainage not known", months=lead)
+        yield _made("drain", grounded, tr("drainage not known"), months=lead)
 
 
 def _made(step: str, things: tuple[str, ...], reason: str, *, months: float = 0.0) -> SoilStep:
     title, _, source = _texts()[step]
     return SoilStep(
-        step=step, title=title, things=things, what="", reason=reason, months=months, source=source
+        step=step, title=tr(title), things=things, what="", reason=reason, months=months, source=source
     )
 
 
@@ -138,13 +141,16 @@ def _step(
     rooting = group[0].rooting
     title, _, source = _texts()[step]
     low, high = rooting.crop.ph or (0.0, 14.0)
-    ph = "not known" if rooting.soil.ph is None else f"{rooting.soil.ph:.1f}"
+    ph = tr("not known") if rooting.soil.ph is None else decimals(f"{rooting.soil.ph:.1f}")
+    kind = tr(rooting.crop.name)
     day = None if planting is None else planting - dt.timedelta(days=round(months * _MONTH))
     return SoilStep(
-        step=step, title=title, things=tuple(plan.rooting.id for plan in group), what=rooting.crop.name,
+        step=step, title=tr(title), things=tuple(plan.rooting.id for plan in group), what=kind,
         months=months, day=day, litres=litres, area=sum(plan.rooting.area for plan in group),
         kilograms=(sum(a.low for a in amounts), sum(a.high for a in amounts)) if amounts else None,
-        depth=rooting.depth, reason=f"pH {ph}, {rooting.crop.name} wants {low:.1f} to {high:.1f}",
+        depth=rooting.depth,
+        reason=tr("pH {ph}, {crop} wants {low} to {high}", ph=ph, crop=kind, low=decimals(f"{low:.1f}"),
+                  high=decimals(f"{high:.1f}")),
         source=source,
     )
 

@@ -16,6 +16,7 @@ from attrs import frozen
 
 from yardplan.care.season import Season, whole_months
 from yardplan.care.tables import figures, groups, rows_of
+from yardplan.language import tr
 from yardplan.plants.cultivar import Cultivar
 
 _DAY = dt.timedelta(days=1)
@@ -73,7 +74,7 @@ def _unknown(name: str, cultivar: Cultivar, season: Season) -> list[Closed]:
     """
     if cultivar.crop in not_visited():
         return []
-    words = f"{name}, whose bloom here is not known"
+    words = tr("{plant}, whose bloom here is not known", plant=name)
     if cultivar.crop in groups()["herbaceous"]:
         before = dt.timedelta(days=figures()["flowers from before last frost"])
         return [Closed(season.last_frost.first - before, season.first_frost.last, words)]

@@ -21,15 +21,11 @@ from yardplan.care.tables import LAST_YEAR, CareRow, Kind, cautions, figures, ro
 from yardplan.care.things import CareThing, care_things, flowering
 from yardplan.care.watering import WaterNeed, water_needs, water_words, week_lines
 from yardplan.checks.survey import Survey
+from yardplan.language import later, tr, whole_date
 from yardplan.plants.cultivar import Cultivar
 from yardplan.units import System
 
-#: English names, whatever the system's language.
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-    "November", "December",
-)
-BY_MONTH = "by month: no climate known"
+BY_MONTH = later("by month: no climate known")
 #: Work that is done by the day; other work of a kind goes together, by its middle variety.
 _BY_VARIETY = ("thin", "frost", "net", "spray", "harvest", "store")
 
@@ -79,8 +75,10 @@ class CareTask:
             return ""
         low, high = self.every
         if low == high == 1:
-            return "every day"
-        return f"every {low} days" if low == high else f"every {low} to {high} days"
+            return tr("every day")
+        if low == high:
+            return tr("every {n} days", n=low)
+        return tr("every {low} to {high} days", low=low, high=high)
 
 
 @frozen(kw_only=True)
@@ -158,7 +156,7 @@ class _Planner:
                 made = self._task(season, row, things)
                 if made is None:
                     if season.find(row.anchor, _example(things)) is None:
-                        undated[things[0].crop.name] = None
+                        undated[tr(things[0].crop.name)] = None
                     continue
                 parts = [made] if not row.spray else self._guarded(season, made, things[0], refusals)
                 tasks += [part for part in parts if self._touches(part.start, part.end)]
@@ -194,16 +192,16 @@ class _Planner:
             start, end = whole_months(start, end)
         thing = aged[0]
         needs = self._water(season, row, aged)
-        named = thing.key.cultivar if _by_variety(row) else ""
+        named, kind = thing.key.cultivar if _by_variety(row) else "", tr(thing.crop.name)
         return CareTask(
             id=f"{row.id}@{thing.crop.id}{':' + named if named else ''}@{season.year}", row=row.id,
             kind=row.kind, things=tuple(one.id for one in aged), crop=thing.crop.id,
-            what=f"{named} ({thing.crop.name})" if named else thing.crop.name, season=season.year,
-            title=said(row.title, self.system), start=start, end=end, every=row.every,
-            when=said("; ".join(filter(None, (row.when, age_words(row, thing)))), self.system),
-            why=said(row.why, self.system), amount=self._amount(row, aged, needs),
+            what=f"{named} ({kind})" if named else kind, season=season.year,
+            title=said(tr(row.title), self.system), start=start, end=end, every=row.every,
+            when=said("; ".join(filter(None, (tr(row.when), age_words(row, thing)))), self.system),
+            why=said(tr(row.why), self.system), amount=self._amount(row, aged, needs),
             weeks=week_lines(needs, start, end, self.system),
-            cautions=tuple(said(cautions()[code][0], self.system) for code in row.cautions),
+            cautions=tuple(said(tr(cautions()[code][0]), self.system) for code in row.cautions),
             sources=tuple(dict.fromkeys((*row.sources, *(cautions()[code][1] for code in row.cautions)))),
             basis=BY_MONTH if anchor.by_month else "", about=anchor.about, memory=row.memory,
             spray=row.spray,
@@ -231,11 +229,12 @@ class _Planner:
         words: list[str] = []
         if picking is not None and task.end >= picking.first:
             stop = picking.last + dt.timedelta(days=picking_days(thing, self.survey.yard.site))
-            closed.append(Closed(picking.first, stop, f"picking of {task.what}", harvest=True))
+            name = tr("picking of {plant}", plant=task.what)
+            closed.append(Closed(picking.first, stop, name, harvest=True))
         if picking is not None and task.start <= picking.first:
             words.append(
-                f"Picking begins about {day_words(picking.first)}: the last spray lies at least as many days "
-                "before it as the label says."
+                tr("Picking begins about {date}: the last spray lies at least as many days before it as the "
+                   "label says.", date=day_words(picking.first))
             )
         parts = windows(task.start, task.end, closed)
         refusals += [_refusal(task, part) for part in parts if not part.open]
@@ -272,7 +271,7 @@ def _part(task: CareTask, part: Window, before: Window | None, number: int, word
     notes = list(words)
     if before is not None and before.by and not before.by[0].harvest:
         names = ", ".join(dict.fromkeys(one.name for one in before.by))
-        notes.insert(0, f"Again after petal fall of {names}.")
+        notes.insert(0, tr("Again after petal fall of {plants}.", plants=names))
     return evolve(
         task, id=task.id if number == 1 else f"{task.id}/{number}", start=part.first, end=part.last,
         notes=tuple(notes),
@@ -281,7 +280,7 @@ def _part(task: CareTask, part: Window, before: Window | None, number: int, word
 
 def day_words(day: dt.date) -> str:
     """A date written out: `24 April 2027`."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+    return whole_date(day)
 
 
 def care_plan(survey: Survey, year: int, system: System | None = None) -> CarePlan:

@@ -6,6 +6,7 @@ from attrs import frozen
 
 from yardplan.checks.soil_plan import soil_plans
 from yardplan.checks.survey import Survey
+from yardplan.language import tr
 from yardplan.plants.crop import Crop, CropForm, Rootstock, Size
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.forms import form_for
@@ -125,6 +126,7 @@ def flowering(survey: Survey) -> list[tuple[str, Cultivar]]:
         if thing.crop is None:
             continue
         cultivar = thing.cultivar or Cultivar(crop=thing.crop.id, name="")
-        name = f"{cultivar.name} ({thing.crop.name})" if cultivar.name else thing.crop.name
+        kind = tr(thing.crop.name)
+        name = f"{cultivar.name} ({kind})" if cultivar.name else kind
         found.setdefault((cultivar.crop, cultivar.name), (name, cultivar))
     return list(found.values())

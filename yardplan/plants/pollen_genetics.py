@@ -114,7 +114,7 @@ def _allele_reason(donor: Cultivar, receiver: Cultivar, share: float | None, sou
     else:
         words = later("{receiver} ({own}) takes all pollen of {donor} ({given})")
     return Reason(step="genetics", result="passed" if share else "failed", source=source, template=words,
-                  figures={"share": share, "given": given, "own": own} | _names(donor, receiver))
+                  figures=_names(donor, receiver) | {"share": share, "given": given, "own": own})
 
 
 def _unknown_words(donor: Cultivar, receiver: Cultivar) -> tuple[str, dict[str, float | str]]:

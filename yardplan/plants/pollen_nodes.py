@@ -88,7 +88,8 @@ def _named_tree(bare: Node, standing: Standing, tree: StandingTree) -> Node | No
     unknown = Cultivar(crop=crop, name=tree.cultivar or SEEDLING)
     if kind_of(unknown) is None:
         return None
-    return evolve(bare, cultivar=unknown, possible=True, words=tr("nothing is known of {name}", name=unknown.name))
+    words = tr("nothing is known of {name}", name=unknown.name)
+    return evolve(bare, cultivar=unknown, possible=True, words=words)
 
 
 def _seedling(crop: str, kind: SeedlingKind | None, cultivars: Cultivars) -> Cultivar:
