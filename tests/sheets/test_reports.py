@@ -108,9 +108,9 @@ def test_pegs_out_of_reach_of_fixed_points_start_from_pegs():
 
 
 def test_sprays_not_placed_are_told_with_what_forbids_them(survey):
-    refusals = care_plan(survey, 2027, "metric").refusals
-    table = refused_table(survey, 2027, "metric")
-    for one in refusals:
+    plan = care_plan(survey, 2027, "metric")
+    table = refused_table(plan)
+    for one in plan.refusals:
         assert any(
             row[2] == one.title and one.what in row[3] and all(name in row[4] for name in one.blockers)
             for row in table.rows
@@ -125,7 +125,8 @@ def test_shopping_counts_what_is_planted(survey):
 
 
 def test_care_loses_no_task_and_no_caution(survey):
-    plan, table = care_plan(survey, 2027, "metric"), care_table(survey, 2027, "metric")
+    plan = care_plan(survey, 2027, "metric")
+    table = care_table(plan)
     rows = columns(table)
     for task in plan.tasks:
         assert any(row["Work"].startswith(task.title) and task.what in row["Plants"] for row in rows)
@@ -169,5 +170,5 @@ def test_all_sheets_in_one_document_with_every_note(qapp, survey):
         assert wanted in titles
     assert len(SHEETS) == 12
     words = " ".join(" ".join(page.extract_text() for page in read.pages).split())
-    for note in care_table(survey, 2027, "metric").notes:
+    for note in care_table(care_plan(survey, 2027, "metric")).notes:
         assert " ".join(note.split())[:60] in words

@@ -104,6 +104,31 @@ def test_stopping_writes_nothing(box: SheetBox, tmp_path: Path, monkeypatch: pyt
     assert told == sorted(told)
 
 
+def test_light_tells_how_far_it_is_and_stops(
+    box: SheetBox, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Where the light is not known yet it takes longest: the bar moves and Stop is heard meanwhile."""
+    box._open_yard.checks.stop()
+    box._open_yard.checks.light_fresh = False
+    tick(box, "light")
+    told: list[float] = []
+    went_on = box._told
+
+    def stopped_early(share: float) -> None:
+        told.append(share)
+        if len(told) == 5:
+            box.cancel.click()
+        went_on(share)
+
+    monkeypatch.setattr(box, "_told", stopped_early)
+    box.save_to(tmp_path / "out.pdf")
+    assert box.said.text().startswith("Stopped")
+    assert len(told) == 5
+    assert told == sorted(told)
+    assert told[-1] < 0.4
+    assert list(tmp_path.glob("out*")) == []
+
+
 @pytest.mark.parametrize(("names", "name", "said"), [
     ((), "out.pdf", "tick at least one sheet"), (("plan",), "out.doc", "must end in .pdf"),
     (("plan",), "no/such/out.pdf", "could not be written"),

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from attrs import frozen
 
 from yardplan.care.harvest import harvest_plan
+from yardplan.care.tasks import care_plan
 from yardplan.checks.finding import Finding
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.run import findings as run_checks
@@ -41,7 +42,8 @@ class SheetOrder:
 
     `persons` the household fed from the yard, for gluts and gaps of the harvest.
     `findings` and the words `said` of them are drawn on the plan where `marks` is True; `day` (`MM-DD`) is
-    marked in the season. `light` replaces the season's mean on the light plan.
+    marked in the season. `light` replaces the season's mean on the light plan. `told` hears the share done
+    of what takes long, and may raise to stop it.
     """
 
     survey: Survey
@@ -56,6 +58,7 @@ class SheetOrder:
     day: str = ""
     persons: float | None = None
     light: PaperLight | None = None
+    told: Callable[[float], None] | None = None
 
 
 def _plan(order: SheetOrder) -> Sequence[Page]:
@@ -125,8 +128,9 @@ def _findings(order: SheetOrder) -> Sequence[Page]:
 
 def _care(order: SheetOrder) -> Sequence[Page]:
     """The year's work, the sprays that were not placed, then how much water each plant is given."""
-    given = (order.survey, order.year, order.units)
-    tables = (care_table(*given), refused_table(*given), water_table(*given))
+    plan = care_plan(order.survey, order.year, order.units)
+    water = water_table(order.survey, order.year, order.units)
+    tables = (care_table(plan), refused_table(plan), water)
     return tuple(page for table in tables if table is not None for page in _tabled(order, table))
 
 
@@ -140,7 +144,8 @@ def _harvest(order: SheetOrder) -> Sequence[Page]:
 
 def _light(order: SheetOrder) -> Sequence[Page]:
     """The hours over the ground with their legend, then those of every plant."""
-    report = order.survey.light or light_report(scene_of(order.survey.yard, order.survey.stand))
+    survey = order.survey
+    report = survey.light or light_report(scene_of(survey.yard, survey.stand), progress=order.told)
     plan = plan_pages(PlanRequest(
         yard=order.survey.yard, stand=order.survey.stand, units=order.units, date=order.date,
         scale=order.scale, paper=order.paper, title="Light plan",

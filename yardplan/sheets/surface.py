@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cached_property
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter
@@ -25,7 +26,7 @@ class Surface:
         """Device pixels per style unit."""
         return UNIT_MM * self.dots
 
-    @property
+    @cached_property
     def lettering(self) -> PlanView:
         """A view of nothing, for words."""
         return bare_view(self.unit, vector=True)

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from yardplan.care.harvest import HarvestCrop, harvest_plan
 from yardplan.care.shopping import shopping
 from yardplan.care.tables import figures as care_figures
-from yardplan.care.tasks import Refusal, care_plan
+from yardplan.care.tasks import CarePlan, Refusal
 from yardplan.care.together import Work, together
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import names_of
@@ -52,9 +52,9 @@ def day(when: dt.date, year: int) -> str:
     return words if when.year == year else f"{words} {when.year}"
 
 
-def care_table(survey: Survey, year: int, units: System) -> Table:
+def care_table(plan: CarePlan) -> Table:
     """The year's work by date; kinds with the same work share a line, cautions stand once, under numbers."""
-    plan = care_plan(survey, year, units)
+    year = plan.year
     works = together(plan.tasks)
     cautions = list(dict.fromkeys(words for work in works for words in work.cautions))
     notes = ["Label, law and local extension service come before this list. Take care:"]
@@ -88,10 +88,11 @@ def _care_row(work: Work, cautions: list[str], year: int) -> tuple[str, ...]:
     return ("□", about + day(work.start, year), day(work.end, year), title, plants, why, numbers)
 
 
-def refused_table(survey: Survey, year: int, units: System) -> Table | None:
+def refused_table(plan: CarePlan) -> Table | None:
     """Sprays that were not placed, with what forbids them; those of one kind and reason together."""
+    year = plan.year
     groups: dict[tuple[object, ...], list[Refusal]] = {}
-    for one in care_plan(survey, year, units).refusals:
+    for one in plan.refusals:
         groups.setdefault((one.title, one.blockers, one.start.year), []).append(one)
     if not groups:
         return None
