@@ -35,13 +35,15 @@ def lines_of(view: PlanView, segments: tuple[Segment, ...]) -> list[QLineF]:
 
 
 def draw_lot(painter: QPainter, view: PlanView) -> None:
-    """The lot line: long-short-short dashes, and a small ring at each corner."""
+    """The lot line: long-short-short dashes, and a small ring at each corner; a curved one has none."""
     if len(view.yard.lot) < 2 or not view.draws("lot"):
         return
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(pen("ink", MEDIUM, view.unit, LOT_DASH))
     corners = view.corners(view.yard.lot)
     painter.drawPath(polyline(corners, closed=len(view.yard.lot) > 2))
+    if view.yard.lot_curve is not None:
+        return
     painter.setPen(pen("ink", FINE, view.unit))
     painter.setBrush(colour("paper"))
     for corner in corners:

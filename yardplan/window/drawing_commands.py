@@ -33,12 +33,21 @@ class DrawingCommands:
     def __init__(self, window: MainWindow) -> None:
         self._window, self._yard, self._canvas = window, window.open_yard, window.canvas
         self.pictures = PictureCommands(window)
+        self._drawn: list[tuple[QAction, str]] = []
         menu = window.menus["Draw"]
         for group in (self._forms(), self._shapes(), self._pictures()):
             menu.addSeparator()
             menu.addActions(group)
+        self.dress()
         self._yard.selection_changed.connect(self._refresh)
         self._refresh()
+        if window.theme is not None:
+            window.theme.changed.connect(self.dress)
+
+    def dress(self, *_: object) -> None:
+        """Draw the pictures in the ink of the present scheme."""
+        for action, picture in self._drawn:
+            action.setIcon(icon(picture, colours_now().ink))
 
     def _add(
         self, name: str, picture: str, words: str, does: Callable[[], object], *keys: str, tip: str
@@ -46,17 +55,18 @@ class DrawingCommands:
         command = Command(words=words, does=does, keys=keys, tip=tip, on_sheet=bool(keys))
         action = self._window.actions_.add(name, command)
         if picture:
-            action.setIcon(icon(picture, colours_now().ink))
+            self._drawn.append((action, picture))
         return action
 
     def _forms(self) -> list[QAction]:
         tip = tr("For the lot line, paving and beds: the tool in use, or a bed")
         return [
-            self._add("draw corners", "corners", tr("From &corner to corner"), lambda: self.draw("corners"),
+            self._add("draw corners", "corners", tr("Draw from &corner to corner"),
+                      lambda: self.draw("corners"), tip=tip),
+            self._add("draw curve", "curve", tr("Draw a smooth c&urve"), lambda: self.draw("smooth"),
                       tip=tip),
-            self._add("draw curve", "curve", tr("A smooth c&urve"), lambda: self.draw("smooth"), tip=tip),
-            self._add("draw circle", "circle", tr("A ci&rcle"), lambda: self.draw("circle"), tip=tip),
-            self._add("next form", "", tr("&Next: corners, curve, circle"), lambda: self.draw(None), "C",
+            self._add("draw circle", "circle", tr("Draw a ci&rcle"), lambda: self.draw("circle"), tip=tip),
+            self._add("next form", "", tr("&Next form: corners, curve, circle"), lambda: self.draw(None), "C",
                       tip=tr("From corners to a curve to a circle, also in the middle of drawing")),
         ]
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from yardplan.language import tr, tr_n
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
+from yardplan.yard.ground import Picture
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QHelpEvent
@@ -31,7 +32,8 @@ def hover_text(open_yard: OpenYard, key: str) -> str:
 
     yard = open_yard.shown_yard
     names = names_of(yard)
-    if key not in names:
+    if key not in names or isinstance(yard.find(key), Picture):
+        # A picture lies under everything: a card on every bare spot of it would be in the way.
         return ""
     lines = [names[key][:1].upper() + names[key][1:] if key == "lot" else names[key]]
     lines += _size(open_yard, key)

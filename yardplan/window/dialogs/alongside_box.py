@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import math
-from typing import cast
 
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QWidget
 
 from yardplan.language import tr
-from yardplan.units import UnitError, format_length, parse_length
+from yardplan.units import FOOT, System, UnitError, format_length, parse_length
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.parts import Combo
 from yardplan.window.tools.naming import compass_word, names_of
 from yardplan.yard import edits
 from yardplan.yard.alongside import Along, Make, with_strip
@@ -21,8 +21,11 @@ from yardplan.yard.yard import Yard
 
 #: Outlines with more edges are curves: a strip goes along all of them.
 _MOST_EDGES = 24
-#: Width of a path for one person with a barrow and of a bed reached from one side: common practice, metres.
-_WIDTHS: dict[Make, float] = {"path": 0.9, "bed": 0.6}
+#: Width of a path for one person with a barrow and of a bed reached from one side, as it is offered first:
+#: common practice, metres.
+_WIDTHS: dict[System, dict[Make, float]] = {
+    "metric": {"path": 0.9, "bed": 0.6}, "imperial": {"path": 3 * FOOT, "bed": 2 * FOOT},
+}
 
 
 class AlongsideBox(QDialog):
@@ -39,7 +42,7 @@ class AlongsideBox(QDialog):
         self.edge = _choice(tr("Along"), self._edges(yard))
         self.side = _choice(tr("Side"), self._sides(yard))
         self.away = _entry(tr("Distance from it"), format_length(0.0, open_yard.units))
-        self.width_ = _entry(tr("Width"), format_length(_WIDTHS["path"], open_yard.units))
+        self.width_ = _entry(tr("Width"), self._usual_width())
         self.fault = QLabel()
         self.fault.setObjectName("fault")
         self.fault.setWordWrap(True)
@@ -100,9 +103,12 @@ class AlongsideBox(QDialog):
     def _made(self) -> None:
         """A bed is usually narrower than a path; a width that was typed stays."""
         if not self.width_.isModified():
-            make = cast("Make", self.make.currentData())
-            self.width_.setText(format_length(_WIDTHS[make], self._open_yard.units))
+            self.width_.setText(self._usual_width())
         self.refresh()
+
+    def _usual_width(self) -> str:
+        units = self._open_yard.units
+        return format_length(_WIDTHS[units][self.make.currentData()], units)
 
     def _along(self) -> Along:
         units = self._open_yard.units
@@ -158,8 +164,8 @@ def _turns_left(points: tuple[Point, ...]) -> bool:
     return sum(a[0] * b[1] - b[0] * a[1] for a, b in pairs) > 0
 
 
-def _choice(name: str, choices: list[tuple[str, object]]) -> QComboBox:
-    box = QComboBox()
+def _choice(name: str, choices: list[tuple[str, object]]) -> Combo:
+    box = Combo()
     box.setAccessibleName(name)
     for words, value in choices:
         box.addItem(words, value)
