@@ -13,7 +13,7 @@ from typing import Any
 
 from attrs import frozen
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
-from PySide6.QtGui import QColor, QImage, QImageReader, QPainter
+from PySide6.QtGui import QColor, QImage, QImageReader, QImageWriter, QPainter
 
 from yardplan.drawing.painting import painting
 from yardplan.drawing.under_pictures import MOST_PIXELS
@@ -103,7 +103,7 @@ def _pdf(path: Path) -> Iterator[Any]:
     """An open PDF. Raises PictureError."""
     _check_file(path)
     try:
-        import pypdfium2
+        import pypdfium2  # type: ignore[import-untyped]
     except ImportError:
         raise PictureError(
             tr("PDF pages need the package pypdfium2: install it with 'pip install pypdfium2'")
@@ -166,6 +166,8 @@ def _bytes(image: QImage, kind: str, quality: int) -> bytes:
     held = QByteArray()
     buffer = QBuffer(held)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, kind, quality)
+    writer = QImageWriter(buffer, QByteArray(kind.encode("ascii")))
+    writer.setQuality(quality)
+    writer.write(image)
     buffer.close()
     return bytes(held.data())

@@ -94,7 +94,7 @@ def _beside(line: Outline, along: Along) -> BaseGeometry:
 
 def _parallel(line: Outline, off: float) -> shapely.LineString:
     """A line `off` metres to the left; the longest piece where it falls apart."""
-    moved = shapely.LineString(line)
+    moved: BaseGeometry = shapely.LineString(line)
     if off:
         moved = shapely.offset_curve(moved, off, join_style="mitre", mitre_limit=_MITRE)
     parts = shapely.get_parts(moved)

@@ -83,7 +83,8 @@ class PictureScaleTool(Tool):
         if entry.form != "length":
             raise UnitError(tr("'{text}' is not one distance: type for example 12.5 m", text=text))
         try:
-            scaled = pictures.to_scale(picture, *self._ends, entry.first)
+            a, b = self._ends
+            scaled = pictures.to_scale(picture, a, b, entry.first)
         except EditError as error:
             raise UnitError(str(error)) from None
         self._ends, self.done = (), True
