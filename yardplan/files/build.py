@@ -12,16 +12,18 @@ from attrs import NOTHING, define, evolve, field, fields, has
 
 from yardplan.files.errors import Fault
 from yardplan.files.shape import LEAST, MOST, PATTERNS, RANGES, RESERVED_IDS, hints_of, suits
+from yardplan.language import decimals, later, tr, tr_n
 from yardplan.yard.curves import fits
 from yardplan.yard.yard import COLLECTIONS, PLAN_FIELDS, Yard
 
 #: Stands for a value that could not be built; its fault is noted.
 BAD = object()
 
-_WORDS = {0: "none", 1: "one", 2: "two", 3: "three", 12: "twelve"}
+_WORDS = {0: later("none"), 1: later("one"), 2: later("two"), 3: later("three"), 12: later("twelve")}
 _KINDS = {
-    bool: "true or false", int: "a whole number", float: "a number", str: "a text", list: "a list",
-    dict: "an object", type(None): "nothing (null)",
+    bool: later("true or false"), int: later("a whole number"), float: later("a number"),
+    str: later("a text"), list: later("a list"), dict: later("an object"),
+    type(None): later("nothing (null)"),
 }
 
 #: So many letters of a wrong text are shown.
@@ -46,7 +48,7 @@ Builder = Callable[[Any, str, str, Notes], Any]
 
 
 def _is(value: Any) -> str:
-    return _KINDS.get(type(value), "something else")
+    return tr(_KINDS.get(type(value), later("something else")))
 
 
 def _short(text: str) -> str:
@@ -59,21 +61,25 @@ def _in(place: str, name: str) -> str:
 
 def _number(name: str, whole: bool) -> Builder:
     limits = RANGES.get(name)
-    needed = "a whole number" if whole else "a number"
+    needed = later("a whole number") if whole else later("a number")
 
     def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
         if isinstance(value, bool) or not isinstance(value, int | float):
-            return notes.fault(place, f"is {_is(value)}, needs {needed}")
+            return notes.fault(place, tr("is {found}, needs {needed}", found=_is(value), needed=tr(needed)))
         if whole and not isinstance(value, int):
-            return notes.fault(place, f"is {value}, needs a whole number")
+            return notes.fault(place, tr("is {value}, needs a whole number", value=value))
         try:
             number = value if whole else float(value)
         except OverflowError:
-            return notes.fault(place, "is too large a number")
+            return notes.fault(place, tr("is too large a number"))
         if not math.isfinite(number):
-            return notes.fault(place, "is not a finite number")
+            return notes.fault(place, tr("is not a finite number"))
         if limits and not limits.low <= number <= limits.high:
-            return notes.fault(place, f"is {number:g}, must lie between {limits.low:g} and {limits.high:g}")
+            return notes.fault(place, tr(
+                "is {number}, must lie between {low} and {high}",
+                number=decimals(f"{number:g}"), low=decimals(f"{limits.low:g}"),
+                high=decimals(f"{limits.high:g}"),
+            ))
         return number
 
     return build
@@ -84,9 +90,11 @@ def _text(name: str) -> Builder:
 
     def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
         if not isinstance(value, str):
-            return notes.fault(place, f"is {_is(value)}, needs a text")
+            return notes.fault(place, tr("is {found}, needs a text", found=_is(value)))
         if pattern and not suits(pattern[0], value):
-            return notes.fault(place, f"is '{_short(value)}', needs {pattern[1]}")
+            return notes.fault(
+                place, tr("is '{text}', needs {needed}", text=_short(value), needed=tr(pattern[1]))
+            )
         return value
 
     return build
@@ -94,7 +102,7 @@ def _text(name: str) -> Builder:
 
 def _flag(value: Any, place: str, owner: str, notes: Notes) -> Any:
     if not isinstance(value, bool):
-        return notes.fault(place, f"is {_is(value)}, needs true or false")
+        return notes.fault(place, tr("is {found}, needs true or false", found=_is(value)))
     return value
 
 
@@ -103,7 +111,9 @@ def _choice(words: tuple[str, ...]) -> Builder:
         if value in words and isinstance(value, str):
             return value
         shown = f"'{value}'" if isinstance(value, str) else _is(value)
-        return notes.fault(place, f"is {shown}, must be one of: {', '.join(words)}")
+        return notes.fault(
+            place, tr("is {shown}, must be one of: {words}", shown=shown, words=", ".join(words))
+        )
 
     return build
 
@@ -124,10 +134,12 @@ def _list(name: str, inner: Builder) -> Builder:
 
     def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
         if not isinstance(value, list):
-            return notes.fault(place, f"is {_is(value)}, needs a list")
+            return notes.fault(place, tr("is {found}, needs a list", found=_is(value)))
         if (short := len(value) < LEAST.get(name, 0)) or len(value) > MOST.get(name, len(value)):
             needs = (LEAST if short else MOST)[name]
-            return notes.fault(place, f"has {_count(len(value))}, needs {_count(needs)}")
+            return notes.fault(place, tr(
+                "has {had}, needs {needed}", had=_count(len(value)), needed=_count(needs),
+            ))
         items = [inner(item, f"{place} {i}", f"{owner}/{i}", notes) for i, item in enumerate(value, 1)]
         return BAD if any(item is BAD for item in items) else tuple(items)
 
@@ -135,18 +147,30 @@ def _list(name: str, inner: Builder) -> Builder:
 
 
 def _count(number: int) -> str:
-    return f"{_WORDS.get(number, number)} {'entry' if number == 1 else 'entries'}"
+    if number in _WORDS:
+        return tr_n("{number} entry", "{number} entries", number, number=tr(_WORDS[number]))
+    return tr_n("{n} entry", "{n} entries", number)
 
 
-def _fixed(inner: tuple[Builder, ...], noun: str) -> Builder:
+def _entries(number: int, noun: Literal["number", "text"]) -> str:
+    """So many entries of one sort: `two numbers`."""
+    words = tr(_WORDS[number]) if number in _WORDS else number
+    if noun == "number":
+        return tr_n("{number} number", "{number} numbers", number, number=words)
+    return tr_n("{number} text", "{number} texts", number, number=words)
+
+
+def _fixed(inner: tuple[Builder, ...], noun: Literal["number", "text"]) -> Builder:
     """A list of exactly so many entries, e.g. the two numbers of a place."""
 
     def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
         if not isinstance(value, list):
-            return notes.fault(place, f"is {_is(value)}, needs {_WORDS[len(inner)]} {noun}s")
+            return notes.fault(place, tr(
+                "is {found}, needs {needed}", found=_is(value), needed=_entries(len(inner), noun),
+            ))
         if len(value) != len(inner):
-            had = f"{_WORDS.get(len(value), len(value))} {noun}{'' if len(value) == 1 else 's'}"
-            return notes.fault(place, f"has {had}, needs {_WORDS[len(inner)]}")
+            had, needed = _entries(len(value), noun), tr(_WORDS[len(inner)])
+            return notes.fault(place, tr("has {had}, needs {needed}", had=had, needed=needed))
         pairs = zip(inner, value, strict=True)
         items = [one(item, f"{place} {i}", owner, notes) for i, (one, item) in enumerate(pairs, 1)]
         return BAD if any(item is BAD for item in items) else tuple(items)
@@ -157,7 +181,7 @@ def _fixed(inner: tuple[Builder, ...], noun: str) -> Builder:
 def _mapping(inner: Builder) -> Builder:
     def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
         if not isinstance(value, dict):
-            return notes.fault(place, f"is {_is(value)}, needs an object")
+            return notes.fault(place, tr("is {found}, needs an object", found=_is(value)))
         items = {key: inner(item, _in(place, key), owner, notes) for key, item in value.items()}
         return BAD if any(item is BAD for item in items.values()) else items
 
@@ -174,10 +198,10 @@ def object_builder(kind: type) -> Builder:
 
     def build(value: Any, place: str, owner: str, notes: Notes) -> Any:
         if not isinstance(value, dict):
-            return notes.fault(place, f"is {_is(value)}, needs an object")
+            return notes.fault(place, tr("is {found}, needs an object", found=_is(value)))
         for name in needed:
             if name not in value:
-                notes.fault(place, f"'{name}' is missing")
+                notes.fault(place, tr("'{name}' is missing", name=name))
         unknown = {name: item for name, item in value.items() if name not in builders}
         if unknown:
             notes.unknown[owner] = unknown
@@ -217,7 +241,7 @@ def builder_of(hint: Any, name: str) -> Builder:
     if origin is tuple and args[-1] is Ellipsis:
         return _list(name, builder_of(args[0], name))
     if origin is tuple:
-        noun = "number" if args[0] is float else "text"
+        noun: Literal["number", "text"] = "number" if args[0] is float else "text"
         return _fixed(tuple(builder_of(a, name) for a in args), noun)
     if origin is not None and issubclass(origin, Mapping):
         return _mapping(builder_of(args[1], name))
@@ -227,7 +251,7 @@ def builder_of(hint: Any, name: str) -> Builder:
 def _things(name: str, kind: type, value: Any, notes: Notes) -> Any:
     """One list of things; each is called by its number and key: `plantings 3 (A3)`."""
     if not isinstance(value, list):
-        return notes.fault(name, f"is {_is(value)}, needs a list")
+        return notes.fault(name, tr("is {found}, needs a list", found=_is(value)))
     build = object_builder(kind)
     built = []
     for number, item in enumerate(value, 1):
@@ -242,7 +266,7 @@ def build_yard(document: Mapping[str, Any], notes: Notes) -> Yard | None:
     known = hints_of(Yard).keys() - {"extra"}
     stated = {name: value for name, value in document.items() if name not in ("format", "version")}
     if "site" not in document:
-        notes.fault("site", "is missing")
+        notes.fault("site", tr("is missing"))
     _check_variants(document.get("variants"), notes)
     return _built(stated, known, notes)
 
@@ -284,7 +308,7 @@ def _settled(yard: Yard) -> Yard:
 def _plan(value: Any, place: str, owner: str, notes: Notes) -> Any:
     """The plan of a variant: a yard without its site; its faults are told with the variant's place."""
     if not isinstance(value, dict):
-        return notes.fault(place, f"is {_is(value)}, needs an object")
+        return notes.fault(place, tr("is {found}, needs an object", found=_is(value)))
     own = Notes()
     plan = _built(value, PLAN_FIELDS, own)
     notes.faults += [Fault(_in(place, fault.place), fault.what) for fault in own.faults]
@@ -294,7 +318,7 @@ def _plan(value: Any, place: str, owner: str, notes: Notes) -> Any:
 def _check_lot(document: Mapping[str, Any], notes: Notes) -> None:
     lot = document.get("lot", [])
     if isinstance(lot, list) and 0 < len(lot) < 3:
-        notes.fault("lot", f"has {_count(len(lot))}, needs none or at least three")
+        notes.fault("lot", tr("has {count}, needs none or at least three", count=_count(len(lot))))
 
 
 def _check_keys(document: Mapping[str, Any], notes: Notes) -> None:
@@ -304,9 +328,9 @@ def _check_keys(document: Mapping[str, Any], notes: Notes) -> None:
         for number, key in _keys(document.get(name)):
             place = f"{name.replace('_', ' ')} {number} ({key})"
             if key in RESERVED_IDS:
-                notes.fault(place, f"the key '{key}' is kept for the lot line")
+                notes.fault(place, tr("the key '{key}' is kept for the lot line", key=key))
             elif key in seen:
-                notes.fault(place, f"the key is taken already by {seen[key]}")
+                notes.fault(place, tr("the key is taken already by {thing}", thing=seen[key]))
             seen.setdefault(key, f"{name.replace('_', ' ')} {number}")
     vessels = {key for _, key in _keys(document.get("containers"))}
     plantings = document.get("plantings")
@@ -314,7 +338,8 @@ def _check_keys(document: Mapping[str, Any], notes: Notes) -> None:
         vessel = item.get("container") if isinstance(item, dict) else None
         if isinstance(vessel, str) and vessel not in vessels:
             notes.fault(
-                f"plantings {number} ({item.get('id')}): 'container'", f"there is no container '{vessel}'"
+                f"plantings {number} ({item.get('id')}): 'container'",
+                tr("there is no container '{container}'", container=vessel),
             )
 
 
@@ -326,13 +351,13 @@ def _check_groups(document: Mapping[str, Any], notes: Notes) -> None:
     for number, group in _objects(document.get("groups")):
         place, name, members = f"groups {number}", group.get("name"), group.get("members")
         if isinstance(name, str) and name in names:
-            notes.fault(place, f"the name '{name}' is taken already")
+            notes.fault(place, tr("the name '{name}' is taken already", name=name))
         names.add(str(name))
         for key in [key for key in members if isinstance(key, str)] if isinstance(members, list) else ():
             if key not in keys:
-                notes.fault(f"{place}: 'members'", f"there is nothing with the key '{key}'")
+                notes.fault(f"{place}: 'members'", tr("there is nothing with the key '{key}'", key=key))
             elif key in taken:
-                notes.fault(f"{place}: 'members'", f"'{key}' is in a group already")
+                notes.fault(f"{place}: 'members'", tr("'{key}' is in a group already", key=key))
             taken.add(key)
 
 
@@ -342,7 +367,7 @@ def _check_variants(variants: Any, notes: Notes) -> None:
     for number, variant in _objects(variants):
         name = variant.get("name")
         if isinstance(name, str) and name in names:
-            notes.fault(f"variants {number}", f"the name '{name}' is taken already")
+            notes.fault(f"variants {number}", tr("the name '{name}' is taken already", name=name))
         names.add(str(name))
 
 

@@ -9,6 +9,8 @@ from pathlib import Path
 
 from attrs import frozen
 
+from yardplan.language import later, tr
+
 #: Faults named in the one-line message; the rest are counted.
 _NAMED = 1
 
@@ -38,38 +40,48 @@ class YardFileError(Exception):
             return self.message
         shown = "; ".join(str(fault) for fault in self.faults[:_NAMED])
         more = len(self.faults) - _NAMED
-        return f"{self.message}: {shown}" + (f" (and {more} more)" if more > 0 else "")
+        if more > 0:
+            return tr("{message}: {fault} (and {more} more)", message=self.message, fault=shown, more=more)
+        return f"{self.message}: {shown}"
 
 
 _REASONS = {
-    errno.ENOSPC: "the disk is full",
-    errno.EDQUOT: "your share of the disk is used up",
-    errno.EFBIG: "the file would be larger than this system allows",
-    errno.EACCES: "you have no permission there",
-    errno.EPERM: "you have no permission there",
-    errno.EROFS: "the disk can only be read",
-    errno.ENOENT: "the file or its folder is not there",
-    errno.ENOTDIR: "part of the folder name is a file",
-    errno.EISDIR: "that is a folder, not a file",
-    errno.ENAMETOOLONG: "the name is too long",
-    errno.EIO: "the disk reported a fault",
-    errno.ELOOP: "the link leads back to itself",
+    errno.ENOSPC: later("the disk is full"),
+    errno.EDQUOT: later("your share of the disk is used up"),
+    errno.EFBIG: later("the file would be larger than this system allows"),
+    errno.EACCES: later("you have no permission there"),
+    errno.EPERM: later("you have no permission there"),
+    errno.EROFS: later("the disk can only be read"),
+    errno.ENOENT: later("the file or its folder is not there"),
+    errno.ENOTDIR: later("part of the folder name is a file"),
+    errno.EISDIR: later("that is a folder, not a file"),
+    errno.ENAMETOOLONG: later("the name is too long"),
+    errno.EIO: later("the disk reported a fault"),
+    errno.ELOOP: later("the link leads back to itself"),
 }
 
 
 def reason(error: OSError) -> str:
     """What the system's error means, in plain words."""
     number = error.errno or 0
-    return _REASONS.get(number) or (os.strerror(number) if number else "the system gave no reason")
+    if number and number not in _REASONS:
+        return os.strerror(number)
+    return tr(_REASONS.get(number, later("the system gave no reason")))
 
 
 def cannot_read(path: Path, error: OSError) -> YardFileError:
     """The error for a file that the system would not read."""
-    return YardFileError(f"{path.name} cannot be opened: {reason(error)} ({path})", path=path)
+    return YardFileError(tr(
+        "{name} cannot be opened: {reason} ({path})",
+        name=path.name, reason=reason(error), path=path,
+    ), path=path)
 
 
 def cannot_save(path: Path, error: OSError) -> YardFileError:
     """The error for a file that the system would not write; the old file is untouched."""
     return YardFileError(
-        f"{path.name} was not saved: {reason(error)} ({path.parent}). Nothing was overwritten", path=path
+        tr(
+            "{name} was not saved: {reason} ({parent}). Nothing was overwritten",
+            name=path.name, reason=reason(error), parent=path.parent,
+        ), path=path
     )

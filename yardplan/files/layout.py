@@ -13,6 +13,7 @@ from attrs import fields, has
 from yardplan.files.errors import Fault, YardFileError
 from yardplan.files.shape import FORMAT, hints_of
 from yardplan.files.versions import CURRENT
+from yardplan.language import tr
 from yardplan.yard.yard import COLLECTIONS, Yard
 
 #: A thing longer than this is written with one field to a line.
@@ -38,7 +39,7 @@ def document_of(yard: Yard) -> dict[str, Any]:
     document = _stated(yard, "site")
     faults = list(_unwritable(document, ""))
     if faults:
-        raise YardFileError("The yard cannot be written", faults)
+        raise YardFileError(tr("The yard cannot be written"), faults)
     return document
 
 
@@ -111,9 +112,9 @@ def _unwritable(value: Any, place: str) -> Iterator[Fault]:
             yield from _unwritable(item, f"{place} {number}")
     elif isinstance(value, float):
         if not math.isfinite(value):
-            yield Fault(place, "is not a finite number")
+            yield Fault(place, tr("is not a finite number"))
     elif not isinstance(value, str | int | bool | None):
-        yield Fault(place, f"a {type(value).__name__} cannot be written")
+        yield Fault(place, tr("a {name} cannot be written", name=type(value).__name__))
 
 
 def _json(value: Any) -> str:

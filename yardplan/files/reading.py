@@ -12,6 +12,7 @@ from yardplan.files.build import Notes, build_yard
 from yardplan.files.errors import YardFileError, cannot_read
 from yardplan.files.shape import DEEPEST, LARGEST
 from yardplan.files.versions import lift
+from yardplan.language import later, tr
 from yardplan.yard.yard import Yard
 
 
@@ -37,7 +38,7 @@ def yard_from_document(document: Any, name: str = "The document") -> Yard:
     _check_plain(lifted, notes)
     yard = None if notes.faults else build_yard(lifted, notes)
     if yard is None:
-        raise YardFileError(f"{name} was not opened", notes.faults)
+        raise YardFileError(tr("{name} was not opened", name=name), notes.faults)
     return yard
 
 
@@ -45,19 +46,21 @@ def _bytes_of(path: Path) -> bytes:
     try:
         state = path.stat()
         if not stat.S_ISREG(state.st_mode):
-            what = "a folder" if stat.S_ISDIR(state.st_mode) else "a device"
-            raise YardFileError(f"{path.name} is {what}, not a yard file", path=path)
+            what = tr("a folder") if stat.S_ISDIR(state.st_mode) else tr("a device")
+            raise YardFileError(tr("{name} is {what}, not a yard file", name=path.name, what=what), path=path)
         if state.st_size > LARGEST:
             raise YardFileError(
-                f"{path.name} is too large for a yard file: {state.st_size / 2**20:.0f} MiB, "
-                f"at most {LARGEST // 2**20}", path=path,
+                tr(
+                    "{name} is too large for a yard file: {size} MiB, at most {most}",
+                    name=path.name, size=f"{state.st_size / 2 ** 20:.0f}", most=LARGEST // 2 ** 20,
+                ), path=path,
             )
         with path.open("rb") as file:
             data = file.read(LARGEST + 1)
     except OSError as error:
         raise cannot_read(path, error) from error
     if not data.strip():
-        raise YardFileError(f"{path.name} is empty", path=path)
+        raise YardFileError(tr("{name} is empty", name=path.name), path=path)
     return data
 
 
@@ -67,7 +70,10 @@ def _decoded(data: bytes, name: str) -> str:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
-        raise YardFileError(f"{name} is not UTF-8 text: line {line} holds broken letters") from None
+        raise YardFileError(tr(
+            "{name} is not UTF-8 text: line {line} holds broken letters",
+            name=name, line=line,
+        )) from None
 
 
 def _parsed(text: str, name: str) -> Any:
@@ -78,17 +84,28 @@ def _parsed(text: str, name: str) -> Any:
         )
     except json.JSONDecodeError as error:
         raise YardFileError(
-            f"{name} is damaged or not a yard file: line {error.lineno}, column {error.colno}: "
-            f"{_syntax(error.msg)}"
+            tr(
+                "{name} is damaged or not a yard file: line {line}, column {column}: {fault}",
+                name=name, line=error.lineno, column=error.colno, fault=_syntax(error.msg),
+            )
         ) from None
     except RecursionError:
-        raise YardFileError(f"{name} is not a yard file: lists are nested too deep") from None
+        raise YardFileError(tr("{name} is not a yard file: lists are nested too deep", name=name)) from None
     except _NotANumber as error:
-        raise YardFileError(f"{name} is damaged: it holds {error}, which is not a number") from None
+        raise YardFileError(tr(
+            "{name} is damaged: it holds {error}, which is not a number",
+            name=name, error=error,
+        )) from None
     except ValueError:
-        raise YardFileError(f"{name} is damaged: it holds a number with too many digits") from None
+        raise YardFileError(tr(
+            "{name} is damaged: it holds a number with too many digits",
+            name=name,
+        )) from None
     if doubled:
-        raise YardFileError(f"{name} is damaged: the field '{doubled[0]}' stands twice in one object")
+        raise YardFileError(tr(
+            "{name} is damaged: the field '{field}' stands twice in one object",
+            name=name, field=doubled[0],
+        ))
     return document
 
 
@@ -105,18 +122,19 @@ def _object(pairs: list[tuple[str, Any]], doubled: list[str]) -> dict[str, Any]:
 
 
 _SYNTAX = {
-    "Expecting ',' delimiter": "a comma or a closing bracket is missing",
-    "Expecting ':' delimiter": "a colon is missing",
-    "Expecting value": "a value is missing",
-    "Expecting property name enclosed in double quotes": "a field name is missing or a comma is left over",
-    "Unterminated string starting at": "a text is not closed",
-    "Extra data": "there is something after the end",
-    "Invalid control character at": "a text holds a line break or another control character",
+    "Expecting ',' delimiter": later("a comma or a closing bracket is missing"),
+    "Expecting ':' delimiter": later("a colon is missing"),
+    "Expecting value": later("a value is missing"),
+    "Expecting property name enclosed in double quotes":
+        later("a field name is missing or a comma is left over"),
+    "Unterminated string starting at": later("a text is not closed"),
+    "Extra data": later("there is something after the end"),
+    "Invalid control character at": later("a text holds a line break or another control character"),
 }
 
 
 def _syntax(message: str) -> str:
-    return _SYNTAX.get(message, "the text cannot be understood")
+    return tr(_SYNTAX.get(message, later("the text cannot be understood")))
 
 
 def _check_plain(document: Any, notes: Notes) -> None:
@@ -125,7 +143,7 @@ def _check_plain(document: Any, notes: Notes) -> None:
     while waiting:
         value, place, depth = waiting.pop()
         if depth > DEEPEST:
-            notes.fault(place, "lists or objects are nested too deep")
+            notes.fault(place, tr("lists or objects are nested too deep"))
         elif isinstance(value, dict):
             for key, item in value.items():
                 _check_text(key, place, notes)
@@ -135,10 +153,10 @@ def _check_plain(document: Any, notes: Notes) -> None:
         elif isinstance(value, str):
             _check_text(value, place, notes)
         elif isinstance(value, float) and not math.isfinite(value):
-            notes.fault(place, "is too large a number")
+            notes.fault(place, tr("is too large a number"))
 
 
 def _check_text(text: str, place: str, notes: Notes) -> None:
     """Half of a character pair cannot be written back as UTF-8."""
     if not text.isascii() and any("\ud800" <= letter <= "\udfff" for letter in text):
-        notes.fault(place, "holds a broken character")
+        notes.fault(place, tr("holds a broken character"))

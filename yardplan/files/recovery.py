@@ -22,6 +22,7 @@ from yardplan.files.reading import yard_from_document
 from yardplan.files.shape import FORMAT, LARGEST
 from yardplan.files.versions import CURRENT
 from yardplan.files.writing import write_whole
+from yardplan.language import tr
 from yardplan.yard.yard import Yard
 
 _FORMAT = "yardplan recovery"
@@ -143,16 +144,16 @@ def _saved_edits(copy: Path) -> int:
 def _read(path: Path) -> RecoveryCopy:
     """One copy. Raises YardFileError when it is damaged, OSError when it cannot be read."""
     if path.stat().st_size > LARGEST:
-        raise YardFileError(f"{path.name} is too large")
+        raise YardFileError(tr("{name} is too large", name=path.name))
     try:
         record: Any = json.loads(path.read_text(encoding="utf-8"))
     except (ValueError, RecursionError):
-        raise YardFileError(f"{path.name} is damaged") from None
+        raise YardFileError(tr("{name} is damaged", name=path.name)) from None
     if not isinstance(record, dict) or record.get("format") != _FORMAT:
-        raise YardFileError(f"{path.name} is not a recovery copy")
+        raise YardFileError(tr("{name} is not a recovery copy", name=path.name))
     numbers = [record.get(name) for name in ("edits", "written", "process")]
     if any(isinstance(n, bool) or not isinstance(n, int | float) for n in numbers):
-        raise YardFileError(f"{path.name} is damaged")
+        raise YardFileError(tr("{name} is damaged", name=path.name))
     where = record.get("path")
     edits, written, process = (n for n in numbers if n is not None)
     return RecoveryCopy(

@@ -12,6 +12,7 @@ from typing import Any, get_type_hints
 
 from attrs import frozen
 
+from yardplan.language import later
 from yardplan.yard import ground, planting, site, yard
 
 FORMAT = "yardplan yard"
@@ -94,16 +95,18 @@ LONGEST_PICTURE = 8_000_000
 _DATE = r"^(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"
 #: Pattern of a text and what it stands for, by field name.
 PATTERNS: dict[str, tuple[str, str]] = {
-    "zone": (r"^(1[0-3]|[1-9])[ab]?$", "a zone like 6b"),
-    "last_frost": (_DATE, "a date like 04-24"),
-    "last_frost_10": (_DATE, "a date like 04-24"),
-    "first_frost": (_DATE, "a date like 10-12"),
-    "first_frost_10": (_DATE, "a date like 10-12"),
-    "season": (_DATE, "a date like 04-01"),
-    "data": (rf"^[A-Za-z0-9+/]{{4,{LONGEST_PICTURE}}}={{0,2}}$", "a picture of at most 6 MB as base64"),
-    "id": (r"\S", "a key like A1"),
-    "crop": (r"\S", "the name of a crop"),
-    "cultivar": (r"\S", "the name of a cultivar"),
+    "zone": (r"^(1[0-3]|[1-9])[ab]?$", later("a zone like 6b")),
+    "last_frost": (_DATE, later("a date like 04-24")),
+    "last_frost_10": (_DATE, later("a date like 04-24")),
+    "first_frost": (_DATE, later("a date like 10-12")),
+    "first_frost_10": (_DATE, later("a date like 10-12")),
+    "season": (_DATE, later("a date like 04-01")),
+    "data": (
+        rf"^[A-Za-z0-9+/]{{4,{LONGEST_PICTURE}}}={{0,2}}$", later("a picture of at most 6 MB as base64"),
+    ),
+    "id": (r"\S", later("a key like A1")),
+    "crop": (r"\S", later("the name of a crop")),
+    "cultivar": (r"\S", later("the name of a cultivar")),
 }
 
 #: Names that things may not have: `lot` is the lot line itself.

@@ -7,6 +7,7 @@ from typing import Any
 
 from yardplan.files.errors import YardFileError
 from yardplan.files.shape import FORMAT
+from yardplan.language import tr
 
 #: The version that this program writes.
 CURRENT = 1
@@ -21,14 +22,23 @@ LIFTS: Mapping[int, Lift] = {}
 def version_of(document: Any, name: str, *, current: int = CURRENT) -> int:
     """The version of a document. Raises YardFileError when it is foreign, newer or no version at all."""
     if not isinstance(document, dict) or document.get("format") != FORMAT:
-        raise YardFileError(f"{name} is not a yard file: it does not say that its format is '{FORMAT}'")
+        raise YardFileError(tr(
+            "{name} is not a yard file: it does not say that its format is '{format}'",
+            name=name, format=FORMAT,
+        ))
     version = document.get("version")
     if isinstance(version, bool) or not isinstance(version, int) or version < 1:
-        raise YardFileError(f"{name} is damaged: its version is missing or not a whole number from 1")
+        raise YardFileError(tr(
+            "{name} is damaged: its version is missing or not a whole number from 1",
+            name=name,
+        ))
     if version > current:
         raise YardFileError(
-            f"{name} was written by a newer yardplan (file version {version}; this one reads up to "
-            f"{current}). Open it with a newer program; it was left as it is"
+            tr(
+                "{name} was written by a newer yardplan (file version {version}; this one reads up to "
+                "{current}). Open it with a newer program; it was left as it is",
+                name=name, version=version, current=current,
+            )
         )
     return version
 
@@ -39,7 +49,10 @@ def lift(
     """The document in the current version. Raises YardFileError as `version_of` does."""
     for version in range(version_of(document, name, current=current), current):
         if version not in lifts:
-            raise YardFileError(f"{name} has file version {version}, which this program cannot read")
+            raise YardFileError(tr(
+                "{name} has file version {version}, which this program cannot read",
+                name=name, version=version,
+            ))
         document = {**_with_plans(lifts[version](document), lifts[version]), "version": version + 1}
     return document
 

@@ -21,6 +21,7 @@ from attrs import frozen
 from yardplan.files.errors import YardFileError, cannot_save
 from yardplan.files.layout import yard_to_json
 from yardplan.files.reading import read_yard, yard_from_json
+from yardplan.language import tr
 from yardplan.yard.yard import Yard
 
 __all__ = [
@@ -70,8 +71,11 @@ def save(path: Path | str, yard: Yard, expected: Stamp | None = None) -> None:
     now = stamp_of(path) if expected is not None else None
     if now is not None and now != expected:
         raise ChangedOnDisk(
-            f"{path.name} was not saved: another program has changed it since it was opened. "
-            "Save under another name, or save again to replace it", path=path,
+            tr(
+                "{name} was not saved: another program has changed it since it was opened. Save under "
+                "another name, or save again to replace it",
+                name=path.name,
+            ), path=path,
         )
     text = yard_to_json(yard)
     _check_readable(text, path.name)
@@ -91,9 +95,12 @@ def _check_readable(text: str, name: str) -> None:
     try:
         again = yard_to_json(yard_from_json(text, name))
     except YardFileError as error:
-        raise YardFileError(f"{name} was not saved, it could not be opened again", error.faults) from error
+        raise YardFileError(tr(
+            "{name} was not saved, it could not be opened again",
+            name=name,
+        ), error.faults) from error
     if again != text:
-        raise YardFileError(f"{name} was not saved: read back, the yard was not the same")
+        raise YardFileError(tr("{name} was not saved: read back, the yard was not the same", name=name))
 
 
 def write_whole(target: Path, data: bytes, *, keep: bool = False) -> None:

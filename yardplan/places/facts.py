@@ -6,6 +6,7 @@ from typing import Any
 
 from attrs import frozen
 
+from yardplan.language import later, tr
 from yardplan.places.climate import Climate, Frost, StationUse, climate_at, with_height, zone_for
 from yardplan.places.lookup import distance_km, find_places, nearest_town, nearest_zone
 from yardplan.places.tables import Place
@@ -13,8 +14,11 @@ from yardplan.shipped import resource
 from yardplan.yard.site import Origin
 
 #: Shown with every US zone, as the publisher asks.
-ZONE_SENTENCE = "Looked up by ZIP code; this program is not the official USDA Plant Hardiness Zone Map."
-_FROST_GUIDE = "a guide: cold hollows run two weeks later"
+ZONE_SENTENCE = later(
+    "Looked up by ZIP code; this program is not the official USDA Plant Hardiness Zone Map."
+)
+_GRADES = {"good": later("good"), "fair": later("fair"), "poor": later("poor"), "none": later("none")}
+_FROST_GUIDE = later("a guide: cold hollows run two weeks later")
 
 
 @frozen(kw_only=True)
@@ -84,8 +88,8 @@ def credits() -> tuple[str, ...]:
 
 def _place_text(place: Place) -> str:
     if place.found_by == "zip":
-        return f"ZIP code {place.zip_code}; US Census Bureau and GeoNames"
-    return "typed in" if place.found_by == "position" else "GeoNames"
+        return tr("ZIP code {zip}; US Census Bureau and GeoNames", zip=place.zip_code)
+    return later("typed in") if place.found_by == "position" else "GeoNames"
 
 
 def _by_town(place: Place) -> list[Origin]:
@@ -96,8 +100,8 @@ def _by_town(place: Place) -> list[Origin]:
         town = nearest_town(*at)
         if town is not None:
             km = distance_km(at, (town.latitude, town.longitude))
-            text = f"that of {town.name}, {km:.0f} km away; GeoNames"
-    region = "the ZIP code's; US Census Bureau" if place.found_by == "zip" else text
+            text = tr("that of {town}, {km} km away; GeoNames", town=town.name, km=f"{km:.0f}")
+    region = tr("the ZIP code's; US Census Bureau") if place.found_by == "zip" else text
     return [
         *([Origin(fact="region", text=region)] if _region(place) else []),
         *([Origin(fact="time_zone", text=text)] if place.time_zone else []),
@@ -107,8 +111,8 @@ def _by_town(place: Place) -> list[Origin]:
 def _height_origin(place: Place, *, typed: bool) -> list[Origin]:
     if place.elevation is None:
         return []
-    text = "typed in" if typed else (
-        "the nearest place of 1,000 people; slopes differ" if place.found_by == "zip" else "GeoNames"
+    text = later("typed in") if typed else (
+        tr("the nearest place of 1,000 people; slopes differ") if place.found_by == "zip" else "GeoNames"
     )
     return [Origin(fact="elevation", text=text)]
 
@@ -117,38 +121,42 @@ def _zone(place: Place, climate: Climate) -> tuple[str | None, bool, str]:
     """Zone, whether it is only an estimate, and where it came from."""
     if place.country == "US":
         if place.zone and place.found_by == "zip":
-            return place.zone, False, f"ZIP code {place.zip_code}, USDA 2023. {ZONE_SENTENCE}"
+            text = tr("ZIP code {zip}, USDA 2023.", zip=place.zip_code)
+            return place.zone, False, f"{text} {tr(ZONE_SENTENCE)}"
         found = nearest_zone(place.latitude, place.longitude)
         if found and found[0].zone:
-            text = f"ZIP code {found[0].zip_code}, {found[1]:.0f} km away, USDA 2023. {ZONE_SENTENCE}"
-            return found[0].zone, False, text
+            text = tr("ZIP code {zip}, {km} km away, USDA 2023.", zip=found[0].zip_code, km=f"{found[1]:.0f}")
+            return found[0].zone, False, f"{text} {tr(ZONE_SENTENCE)}"
     if climate.extreme_low is None:
         return None, False, ""
     whole = zone_for(climate.extreme_low).rstrip("ab")
-    text = (
-        f"about zone {whole}, give or take one: estimated from monthly temperatures "
-        f"(yearly minimum about {climate.extreme_low:.0f} °C)"
+    text = tr(
+        "about zone {zone}, give or take one: estimated from monthly temperatures (yearly minimum about "
+        "{low} °C)", zone=whole, low=f"{climate.extreme_low:.0f}",
     )
     return whole, True, text
 
 
 def station_text(use: StationUse) -> str:
     """A station with its distance, height difference, period and source, in one line."""
-    kind = {"NOAA8110": "NOAA normals", "WMO9120": "WMO normals", "CHELSA": "climate model CHELSA"}
-    height = "height difference not known"
+    kind = {"NOAA8110": later("NOAA normals"), "WMO9120": later("WMO normals"),
+            "CHELSA": later("climate model CHELSA")}
+    height = tr("height difference not known")
     if use.height is not None:
-        word = "above" if use.height >= 0 else "below"
-        height = f"place {abs(use.height):.0f} m {word} it"
-    source = f"{kind.get(use.station.source, use.station.source)} {use.station.period}"
-    return f"{use.station.name}, {use.distance:.0f} km away, {height}, {source}"
+        words = later("place {metres} m above it") if use.height >= 0 else later("place {metres} m below it")
+        height = tr(words, metres=f"{abs(use.height):.0f}")
+    source = f"{tr(kind.get(use.station.source, use.station.source))} {use.station.period}"
+    return tr("{station}, {km} km away, {height}, {source}", station=use.station.name,
+              km=f"{use.distance:.0f}", height=height, source=source)
 
 
 def _climate_origins(climate: Climate) -> list[Origin]:
     origins = []
     if climate.means:
-        text = f"{climate.grade}: " + "; ".join(station_text(use) for use in climate.uses)
+        text = f"{tr(_GRADES[climate.grade])}: " + "; ".join(station_text(use) for use in climate.uses)
         if climate.grade != "poor":
-            text += ". Near a coast, a large lake or in a narrow valley count it one grade worse"
+            text = tr("{text}. Near a coast, a large lake or in a narrow valley count it one grade worse",
+                      text=text)
         origins.append(Origin(fact="monthly_means", text=text))
     if climate.frost.use:
         origins.append(Origin(fact="frost", text=_frost_text(climate.frost, climate.frost.use)))
@@ -157,9 +165,9 @@ def _climate_origins(climate: Climate) -> list[Origin]:
 
 def _frost_text(frost: Frost, use: StationUse) -> str:
     if frost.kind == "rare":
-        return f"frost is rare: under two days a year at {station_text(use)}"
+        return tr("frost is rare: under two days a year at {station}", station=station_text(use))
     if frost.kind == "allyear":
-        return f"frost is possible in every month at {station_text(use)}"
-    how = "freeze dates" if use.station.frost == "N" else "estimated from frost days by month"
-    spread = "; one-in-ten dates by the usual spread" if frost.ten_percent_estimated else ""
-    return f"{station_text(use)}; {how}{spread}; {_FROST_GUIDE}"
+        return tr("frost is possible in every month at {station}", station=station_text(use))
+    how = tr("freeze dates") if use.station.frost == "N" else tr("estimated from frost days by month")
+    spread = [tr("one-in-ten dates by the usual spread")] if frost.ten_percent_estimated else []
+    return "; ".join((station_text(use), how, *spread, tr(_FROST_GUIDE)))

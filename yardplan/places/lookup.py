@@ -12,6 +12,7 @@ from functools import cache
 
 from attrs import evolve
 
+from yardplan.language import decimals, tr
 from yardplan.places.tables import TOWNS, ZIPS, Place, cells_of, figure, table, text_of, town, zip_place
 from yardplan.shipped import resource
 
@@ -76,7 +77,10 @@ def find_places(words: str, limit: int = 12) -> list[Place]:
         return _by_zip(match[1])
     found = _by_name(words, limit)
     if not found:
-        raise PlaceError(f"no place called '{words}': try a larger town, a US ZIP code or 42.44, -76.50")
+        raise PlaceError(tr(
+            "no place called '{words}': try a larger town, a US ZIP code or 42.44, -76.50",
+            words=words,
+        ))
     return found
 
 
@@ -86,7 +90,10 @@ def place_at(latitude: float, longitude: float, elevation: float | None = None) 
     Raises PlaceError when a degree is out of range.
     """
     if not -90 <= latitude <= 90 or not -180 <= longitude <= 180:
-        raise PlaceError(f"{latitude:g}, {longitude:g}: latitude goes to 90, longitude to 180 degrees")
+        raise PlaceError(tr(
+            "{latitude}, {longitude}: latitude goes to 90, longitude to 180 degrees",
+            latitude=decimals(f"{latitude:g}"), longitude=decimals(f"{longitude:g}"),
+        ))
     neighbour = nearest_town(latitude, longitude)
     return Place(
         name="", region=neighbour.region if neighbour else "", country=neighbour.country if neighbour else "",
@@ -125,11 +132,14 @@ def _by_zip(code: str) -> list[Place]:
         if line.startswith(code + ","):
             cells = cells_of(line)
             if not cells[3]:
-                raise PlaceError(f"the position of ZIP code {code} is not known: name the town instead")
+                raise PlaceError(tr(
+                    "the position of ZIP code {code} is not known: name the town instead",
+                    code=code,
+                ))
             place = zip_place(cells)
             neighbour = nearest_town(place.latitude, place.longitude)
             return [evolve(place, time_zone=neighbour.time_zone if neighbour else None)]
-    raise PlaceError(f"no ZIP code {code}: name the town instead")
+    raise PlaceError(tr("no ZIP code {code}: name the town instead", code=code))
 
 
 @cache

@@ -10,6 +10,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from yardplan.language import later
 from yardplan.sun.parameters import figure, parameters
 
 #: What a ground's numbers are: hours a day, percent of open light, or how much of these planting takes.
@@ -18,18 +19,22 @@ Measure = Literal["hours", "share", "taken", "share taken"]
 #: From the least up: the parameter that holds the class's lower limit, and what it is called.
 _CLASSES: dict[Measure, tuple[tuple[str, str], ...]] = {
     "hours": (
-        ("", "shade"),
-        ("class_shade_tolerant", "shade-tolerant plants only"),
-        ("class_part", "part sun"),
-        ("class_full", "full sun"),
-        ("class_full_fruit", "full sun for fruit"),
+        ("", later("shade")),
+        ("class_shade_tolerant", later("shade-tolerant plants only")),
+        ("class_part", later("part sun")),
+        ("class_full", later("full sun")),
+        ("class_full_fruit", later("full sun for fruit")),
     ),
-    "share": (("", "dark"), ("share_dim", "dim"), ("share_bright", "bright"), ("share_open", "nearly open")),
+    "share": (
+        ("", later("dark")), ("share_dim", later("dim")), ("share_bright", later("bright")),
+        ("share_open", later("nearly open")),
+    ),
     "taken": (
-        ("", "hardly any"), ("taken_some", "some"), ("taken_class", "about a class"), ("taken_much", "much"),
+        ("", later("hardly any")), ("taken_some", later("some")), ("taken_class", later("about a class")),
+        ("taken_much", later("much")),
     ),
     "share taken": (
-        ("", "hardly any"), ("share_taken_some", "some"), ("share_taken_half", "much"),
+        ("", later("hardly any")), ("share_taken_some", later("some")), ("share_taken_half", later("much")),
     ),
 }
 

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from attrs import frozen
 
+from yardplan.language import tr
 from yardplan.sun import position
 from yardplan.yard.site import Site
 
@@ -37,7 +38,11 @@ def zone_of(site: Site) -> tzinfo:
         return ZoneInfo(site.time_zone)
     except (ZoneInfoNotFoundError, ValueError, OSError):
         raise ZoneError(
-            f"the time zone '{site.time_zone}' is not known: write it like America/New_York, or leave it out"
+            tr(
+                "the time zone '{time_zone}' is not known: write it like America/New_York, or leave it "
+                "out",
+                time_zone=site.time_zone,
+            )
         ) from None
 
 

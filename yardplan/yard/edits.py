@@ -8,6 +8,7 @@ from typing import Any
 
 from attrs import evolve
 
+from yardplan.language import tr
 from yardplan.yard import curves
 from yardplan.yard import groups as groupings
 from yardplan.yard.ground import Barrier, Building, Curve, Dimension, Outline, Paving, Picture, Point, Service
@@ -89,7 +90,7 @@ def add(yard: Yard, *things: Thing) -> Yard:
     taken = yard.ids()
     for thing in things:
         if thing.id in taken:
-            raise EditError(f"the key {thing.id} is taken already")
+            raise EditError(tr("the key {key} is taken already", key=thing.id))
         taken.add(thing.id)
         name = list_name(thing)
         longer: dict[str, Any] = {name: (*getattr(yard, name), thing)}
@@ -170,7 +171,7 @@ def move_corner(yard: Yard, thing_id: str, index: int, to: Point) -> Yard:
 
     def moved(points: Outline) -> Outline:
         if not 0 <= index < len(points):
-            raise EditError(f"there is no corner {index + 1} of {len(points)}")
+            raise EditError(tr("there is no corner {number} of {many}", number=index + 1, many=len(points)))
         return (*points[:index], to, *points[index + 1 :])
 
     if thing_id == "lot":

@@ -9,6 +9,7 @@ from collections.abc import Collection, Iterable, Mapping
 
 from attrs import evolve
 
+from yardplan.language import tr
 from yardplan.yard.ground import Picture
 from yardplan.yard.yard import Group, Yard
 
@@ -60,9 +61,9 @@ def free_name(yard: Yard) -> str:
     """The first name not taken yet: Group 1, Group 2, ..."""
     taken = {group.name for group in yard.groups}
     number = 1
-    while f"Group {number}" in taken:
+    while tr("Group {n}", n=number) in taken:
         number += 1
-    return f"Group {number}"
+    return tr("Group {n}", n=number)
 
 
 def group(yard: Yard, ids: Collection[str], name: str | None = None) -> Yard:

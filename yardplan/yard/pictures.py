@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from attrs import evolve
 
-from yardplan.language import tr
+from yardplan.language import decimals, tr
 from yardplan.yard.edits import EditError, turned
 from yardplan.yard.ground import Outline, Picture, Point
 
@@ -82,7 +82,9 @@ def to_scale(picture: Picture, a: Point, b: Point, length: float) -> Picture:
 def _grown(picture: Picture, about: Point, factor: float) -> Picture:
     width = size(picture)[0] * factor
     if not NARROWEST <= width <= WIDEST:
-        said = f"{width:.1f} m" if width < 1000 else f"{width / 1000:.0f} km"
-        raise EditError(tr("With this distance the picture would be {width} wide: is the unit right?", width=said))
+        said = decimals(f"{width:.1f} m" if width < 1000 else f"{width / 1000:.0f} km")
+        raise EditError(
+            tr("With this distance the picture would be {width} wide: is the unit right?", width=said)
+        )
     x, y = about
     return _by(picture, lambda p: (x + (p[0] - x) * factor, y + (p[1] - y) * factor))

@@ -6,6 +6,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from yardplan.language import tr
 from yardplan.yard.ground import Curve, Outline, Point
 from yardplan.yard.site import Soil
 
@@ -27,7 +28,10 @@ class PlantKey:
         """Read `crop:cultivar`. Raises ValueError with a message for a person."""
         crop, colon, cultivar = text.partition(":")
         if not colon or not crop.strip() or not cultivar.strip():
-            raise ValueError(f"'{text}' is not a plant: write CROP:CULTIVAR, for example apple:Liberty")
+            raise ValueError(tr(
+                "'{text}' is not a plant: write CROP:CULTIVAR, for example apple:Liberty",
+                text=text,
+            ))
         return cls(crop.strip(), cultivar.strip())
 
 

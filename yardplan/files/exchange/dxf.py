@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from yardplan.files.exchange.outline import ExchangeError, LotOutline, largest_first, tidied
+from yardplan.language import tr
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import (
     Barrier,
@@ -47,7 +48,7 @@ def _library() -> Any:
     try:
         import ezdxf
     except ImportError:
-        raise ExchangeError("DXF needs the package ezdxf: install it with 'pip install ezdxf'") from None
+        raise ExchangeError(tr("DXF needs the package ezdxf: install it with 'pip install ezdxf'")) from None
     return ezdxf
 
 
@@ -116,9 +117,15 @@ def lots_from_dxf(path: Path | str, metres: float | None = None) -> tuple[LotOut
     try:
         drawing = library.readfile(str(path))
     except OSError:
-        raise ExchangeError(f"{Path(path).name} is not a DXF file or cannot be opened") from None
+        raise ExchangeError(tr(
+            "{name} is not a DXF file or cannot be opened",
+            name=Path(path).name,
+        )) from None
     except (library.DXFError, ValueError, IndexError, KeyError, TypeError) as error:
-        raise ExchangeError(f"{Path(path).name} is damaged: {str(error).splitlines()[0][:100]}") from None
+        raise ExchangeError(tr(
+            "{name} is damaged: {fault}",
+            name=Path(path).name, fault=str(error).splitlines()[0][:100],
+        )) from None
     said = _UNITS.get(drawing.header.get("$INSUNITS", 0))
     scale = metres or said or 1.0
     found = largest_first(
@@ -128,7 +135,10 @@ def lots_from_dxf(path: Path | str, metres: float | None = None) -> tuple[LotOut
         for layer, ring in _closed(drawing.modelspace())
     )
     if not found:
-        raise ExchangeError(f"{Path(path).name} holds no closed line: draw the lot as a closed polyline")
+        raise ExchangeError(tr(
+            "{name} holds no closed line: draw the lot as a closed polyline",
+            name=Path(path).name,
+        ))
     return found
 
 

@@ -11,6 +11,7 @@ from yardplan.files.exchange.geojson import lots_from_geojson, yard_to_geojson
 from yardplan.files.exchange.outline import ExchangeError, LotOutline
 from yardplan.files.exchange.plant_table import plants_to_csv
 from yardplan.files.shape import LARGEST
+from yardplan.language import tr
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 
@@ -34,7 +35,10 @@ def lots_from_file(path: Path, site: Site) -> tuple[LotOutline, ...]:
         return lots_from_dxf(path)
     if ending in LOT_ENDINGS:
         return lots_from_geojson(text_of_file(path), site)
-    raise ExchangeError(f"{path.name}: the ending must be one of {', '.join(LOT_ENDINGS)}")
+    raise ExchangeError(tr(
+        "{name}: the ending must be one of {endings}",
+        name=path.name, endings=', '.join(LOT_ENDINGS),
+    ))
 
 
 def text_of_file(path: Path) -> str:
@@ -44,14 +48,20 @@ def text_of_file(path: Path) -> str:
     """
     try:
         if path.stat().st_size > LARGEST:
-            raise ExchangeError(f"{path.name} is too large: at most {LARGEST // 2**20} MiB are read")
+            raise ExchangeError(tr(
+                "{name} is too large: at most {most} MiB are read",
+                name=path.name, most=LARGEST // 2 ** 20,
+            ))
         data = path.read_bytes()
     except OSError as error:
-        raise ExchangeError(f"{path.name} cannot be read: {reason(error)}") from None
+        raise ExchangeError(tr(
+            "{name} cannot be read: {reason}",
+            name=path.name, reason=reason(error),
+        )) from None
     marked = data.startswith((b"\xff\xfe", b"\xfe\xff"))
     for encoding in ("utf-16",) if marked else ("utf-8-sig", "cp1252"):
         try:
             return data.decode(encoding)
         except UnicodeDecodeError:
             continue
-    raise ExchangeError(f"{path.name} is not a text that can be read: save it as UTF-8")
+    raise ExchangeError(tr("{name} is not a text that can be read: save it as UTF-8", name=path.name))

@@ -13,6 +13,7 @@ from typing import Any
 from yardplan.files.exchange.georeference import Georeference, area
 from yardplan.files.exchange.outline import ExchangeError, LotOutline, largest_first, tidied
 from yardplan.files.layout import plain_thing
+from yardplan.language import tr
 from yardplan.yard.edits import OUTLINE_FIELD, points_of
 from yardplan.yard.ground import Building, Outline, Paving, Picture, Service
 from yardplan.yard.planting import Bed, Planting
@@ -80,10 +81,10 @@ def lots_from_geojson(text: str, site: Site) -> tuple[LotOutline, ...]:
     try:
         document = json.loads(text.removeprefix("\ufeff"))
     except (ValueError, RecursionError):
-        raise ExchangeError("the file is not GeoJSON: its text cannot be understood") from None
+        raise ExchangeError(tr("the file is not GeoJSON: its text cannot be understood")) from None
     lots = largest_first(_outline(name, ring, site) for name, ring in _rings(document, ""))
     if not lots:
-        raise ExchangeError("the file holds no closed outline: a Polygon is needed for the lot line")
+        raise ExchangeError(tr("the file holds no closed outline: a Polygon is needed for the lot line"))
     return lots
 
 
@@ -115,20 +116,20 @@ def _closed(line: list[Any]) -> bool:
 def _lon_lat(position: Any) -> tuple[float, float]:
     """One position. Raises ExchangeError when it is no longitude and latitude."""
     if not isinstance(position, list) or len(position) < 2:
-        raise ExchangeError("the file is damaged: a position needs a longitude and a latitude")
+        raise ExchangeError(tr("the file is damaged: a position needs a longitude and a latitude"))
     numbers = position[:2]
     if any(isinstance(n, bool) or not isinstance(n, int | float) or not math.isfinite(n) for n in numbers):
-        raise ExchangeError("the file is damaged: a position holds something that is no number")
+        raise ExchangeError(tr("the file is damaged: a position holds something that is no number"))
     if abs(numbers[0]) > 180 or abs(numbers[1]) > 90:
         raise ExchangeError(
-            "the positions are not longitude and latitude: save the file again in WGS 84 degrees"
+            tr("the positions are not longitude and latitude: save the file again in WGS 84 degrees")
         )
     return float(numbers[0]), float(numbers[1])
 
 
 def _outline(name: str, ring: Any, site: Site) -> LotOutline:
     if not isinstance(ring, list) or not ring:
-        raise ExchangeError("the file is damaged: an outline without positions")
+        raise ExchangeError(tr("the file is damaged: an outline without positions"))
     positions = [_lon_lat(position) for position in ring]
     here = Georeference.of(site)
     corners = tidied(here.drawn(p) for p in positions)

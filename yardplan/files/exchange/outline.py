@@ -9,6 +9,7 @@ from attrs import evolve, frozen
 
 from yardplan.files.exchange.georeference import area
 from yardplan.files.shape import RANGES
+from yardplan.language import decimals, tr
 from yardplan.yard import edits
 from yardplan.yard.ground import Outline, Point
 from yardplan.yard.site import Origin
@@ -59,11 +60,11 @@ def scaled(outline: LotOutline, factor: float) -> LotOutline:
 def fault_of(outline: LotOutline) -> str:
     """Why an outline cannot be a lot line, in words; empty where it can."""
     if max(abs(value) for corner in outline.corners for value in corner) > _FARTHEST:
-        return f"it reaches beyond {_FARTHEST / 1000:.0f} km: is the unit right?"
+        return tr("it reaches beyond {n} km: is the unit right?", n=f"{_FARTHEST / 1000:.0f}")
     if min(outline.extent) < _NARROWEST:
-        return f"it is less than {_NARROWEST:g} m across: is the unit right?"
+        return tr("it is less than {n} m across: is the unit right?", n=decimals(f"{_NARROWEST:g}"))
     if len(outline.corners) > _MOST_CORNERS:
-        return f"it has {len(outline.corners)} corners, more than {_MOST_CORNERS}"
+        return tr("it has {n} corners, more than {most}", n=len(outline.corners), most=_MOST_CORNERS)
     return ""
 
 
@@ -72,7 +73,8 @@ def with_lot(yard: Yard, outline: LotOutline, file_name: str, *, move_site: bool
     changed = edits.set_lot(yard, outline.corners)
     if not move_site or outline.latitude is None or outline.longitude is None:
         return changed
-    said = tuple(Origin(fact=fact, text=f"lot line in {file_name}") for fact in ("latitude", "longitude"))
+    words = tr("lot line in {file}", file=file_name)
+    said = tuple(Origin(fact=fact, text=words) for fact in ("latitude", "longitude"))
     kept = tuple(one for one in yard.site.origins if one.fact not in {origin.fact for origin in said})
     return edits.set_site(
         changed, latitude=outline.latitude, longitude=outline.longitude, origins=(*kept, *said)

@@ -12,6 +12,7 @@ from attrs import field, frozen
 from yardplan.files.exchange.cells import from_csv, original, to_csv
 from yardplan.files.exchange.outline import ExchangeError
 from yardplan.files.shape import RANGES
+from yardplan.language import decimals, tr
 from yardplan.units import System, UnitError, parse_length
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
@@ -129,9 +130,9 @@ def _lines(text: str) -> list[tuple[int, list[str]]]:
     try:
         lines = from_csv(text)
     except csv.Error as error:
-        raise ExchangeError(f"the table is damaged: {error}") from None
+        raise ExchangeError(tr("the table is damaged: {error}", error=error)) from None
     if not lines:
-        raise ExchangeError("the table is empty")
+        raise ExchangeError(tr("the table is empty"))
     return lines
 
 
@@ -145,7 +146,10 @@ def _columns(heads: list[str]) -> dict[str, tuple[int, bool]]:
             found.setdefault(name, (number, plain.endswith("_m")))
     for name in ("crop", "cultivar"):
         if name not in found:
-            raise ExchangeError(f"the table has no column '{name}': the first line must name the columns")
+            raise ExchangeError(tr(
+                "the table has no column '{name}': the first line must name the columns",
+                name=name,
+            ))
     return found
 
 
@@ -180,14 +184,14 @@ class _Reader:
     def _line(self, number: int, cells: list[str]) -> None:
         """Everything is read before the first plant is made, so a line is taken whole or not at all."""
         if (kind := self.cell(cells, "list")) not in ("", "plant"):
-            raise _CellError(f"a {kind} is not read from a table: draw it")
+            raise _CellError(tr("a {kind} is not read from a table: draw it", kind=kind))
         plant = self._plant(cells)
         count = 1 if (typed := self._whole(cells, "count")) is None else typed
         if not 1 <= count <= _MOST:
-            raise _CellError(f"count {count}: from 1 to {_MOST}")
+            raise _CellError(tr("count {count}: from 1 to {most}", count=count, most=_MOST))
         place = self._place(cells)
         if place is not None and count > 1:
-            raise _CellError("a place goes with one plant only: give each plant a line")
+            raise _CellError(tr("a place goes with one plant only: give each plant a line"))
         fields = self._fields(cells)
         for i in range(count):
             self._add(number, cells, self.cell(cells, "key") if i == 0 else "", plant, place, fields)
@@ -195,17 +199,17 @@ class _Reader:
     def _plant(self, cells: list[str]) -> PlantKey:
         crop, cultivar = self.cell(cells, "crop"), self.cell(cells, "cultivar")
         if not crop or not cultivar:
-            raise _CellError("crop or cultivar is missing")
+            raise _CellError(tr("crop or cultivar is missing"))
         found = self.known(crop, cultivar)
         if found is None:
-            raise _CellError(f"{crop}:{cultivar} is not in the catalogue")
+            raise _CellError(tr("{crop}:{cultivar} is not in the catalogue", crop=crop, cultivar=cultivar))
         return found
 
     def _fields(self, cells: list[str]) -> dict[str, Any]:
         """Fields besides plant, key and place."""
         container = self.cell(cells, "container") or None
         if container and not any(vessel.id == container for vessel in self.yard.containers):
-            raise _CellError(f"there is no container '{container}'")
+            raise _CellError(tr("there is no container '{container}'", container=container))
         return {
             "rootstock": self.cell(cells, "rootstock") or None, "form": self.cell(cells, "form") or None,
             "planted": self._ranged("planted", self._whole(cells, "planted")),
@@ -218,13 +222,17 @@ class _Reader:
     def _ranged(self, name: str, value: Any) -> Any:
         limits = RANGES[name]
         if value is not None and not limits.low <= value <= limits.high:
-            raise _CellError(f"{name} {value:g}: from {limits.low:g} to {limits.high:g}")
+            raise _CellError(tr(
+                "{name} {value}: from {low} to {high}",
+                name=name, value=decimals(f"{value:g}"), low=decimals(f"{limits.low:g}"),
+                high=decimals(f"{limits.high:g}"),
+            ))
         return value
 
     def _whole(self, cells: list[str], name: str) -> int | None:
         text = self.cell(cells, name)
         if text and not (text.isascii() and text.isdecimal() and len(text) < 10):
-            raise _CellError(f"{name} '{text}' is not a whole number")
+            raise _CellError(tr("{name} '{text}' is not a whole number", name=name, text=text))
         return int(text) if text else None
 
     def _length(self, cells: list[str], name: str) -> float | None:
@@ -237,16 +245,16 @@ class _Reader:
         try:
             value = float(text.replace(",", ".") or 0)
         except ValueError:
-            raise _CellError(f"facing '{text}' is not a number of degrees") from None
+            raise _CellError(tr("facing '{text}' is not a number of degrees", text=text)) from None
         if not math.isfinite(value):
-            raise _CellError(f"facing '{text}' is not a number of degrees")
+            raise _CellError(tr("facing '{text}' is not a number of degrees", text=text))
         # A direction within the circle stays as it was written, to the last digit.
         return value if 0 <= value < 360 else value % 360
 
     def _place(self, cells: list[str]) -> Point | None:
         x, y = self._length(cells, "x_m"), self._length(cells, "y_m")
         if (x is None) != (y is None):
-            raise _CellError("a place needs both x and y")
+            raise _CellError(tr("a place needs both x and y"))
         return (x, y) if x is not None and y is not None else None
 
     def _add(
@@ -258,7 +266,7 @@ class _Reader:
         if not wanted or wanted == "lot" or self.yard.find(wanted) is not None:
             key = edits.next_key(self.yard, self.letter(plant))
             if wanted:
-                why = f"the key {wanted} is taken: called {key}"
+                why = tr("the key {wanted} is taken: called {key}", wanted=wanted, key=key)
                 self.report.append(NotUnderstood(number, why, tuple(cells), taken=True))
         if place is None:
             place = self._waiting_place()
