@@ -30,6 +30,7 @@ def furnish(window: MainWindow) -> None:
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
     from yardplan.window.shape_commands import ShapeCommands
+    from yardplan.window.variant_commands import VariantCommands
 
     year = window.year = YearControl(window.open_yard)
     window.menuBar().setCornerWidget(year, Qt.Corner.TopRightCorner)
@@ -37,6 +38,7 @@ def furnish(window: MainWindow) -> None:
     window.arrange_commands = ArrangeCommands(window)
     window.drawing_commands = DrawingCommands(window)
     window.shape_commands = ShapeCommands(window, window.arrange_commands.arrange)
+    window.variant_commands = VariantCommands(window)
     window.tools.dress()
     side = Side(window.open_yard)
     window.side = side

@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from yardplan.window.panels.year_control import YearControl
     from yardplan.window.shape_commands import ShapeCommands
     from yardplan.window.sides import Side
+    from yardplan.window.variant_commands import VariantCommands
 
 #: Size of the first window, pixels.
 FIRST_SIZE = (1680, 1020)
@@ -86,6 +87,7 @@ class MainWindow(QMainWindow):
         self.arrange_commands: ArrangeCommands | None = None
         self.drawing_commands: DrawingCommands | None = None
         self.shape_commands: ShapeCommands | None = None
+        self.variant_commands: VariantCommands | None = None
         self.year: YearControl | None = None
         self.help: HelpCommands | None = None
         self.theme: Theme | None = None

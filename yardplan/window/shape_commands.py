@@ -24,7 +24,7 @@ class ShapeCommands:
         self._yard = window.open_yard
         self.edges = self._add("edge lengths", Command(
             words=tr("Type edge &lengths"), does=self._edges, keys=("Shift+F2",),
-            tip=tr("Type over the lengths of what is selected, edge by edge; a click on a length does it too")))
+            tip=tr("Type over the lengths of what is selected; a click on a length does it too")))
         self.group = self._add("group", Command(
             words=tr("&Group"), does=self._group, keys=("Ctrl+G",),
             tip=tr("What is selected is picked, moved, turned, copied and deleted together; "

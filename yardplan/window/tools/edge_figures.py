@@ -1,4 +1,4 @@
-"""The lengths on the edges of what is selected: which one lies under the pointer, and its box on the sheet."""
+"""The lengths on the edges of what is selected: which one lies under the pointer, and its box."""
 
 from __future__ import annotations
 

@@ -6,7 +6,7 @@ import math
 from collections.abc import Collection
 
 from yardplan.checks.finding import Finding, Weight
-from yardplan.language import tr, tr_n
+from yardplan.language import all_of, tr, tr_n
 from yardplan.units import format_length
 from yardplan.window.canvas.geometry import distance
 from yardplan.window.open_yard import OpenYard
@@ -15,7 +15,6 @@ from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
 from yardplan.yard.groups import whole_groups
 from yardplan.yard.yard import Yard
-
 
 #: So many things are named in what is said; more are counted.
 MOST_NAMED = 2
@@ -84,9 +83,7 @@ def _others(open_yard: OpenYard, findings: Collection[Finding]) -> str:
     chosen = open_yard.selection
     ids = list(dict.fromkeys(key for finding in findings for key in finding.things if key not in chosen))
     names = [_name(open_yard, key) for key in ids]
-    if len(names) > MOST_NAMED:
-        return tr_n("{n} thing", "{n} things", len(names))
-    return tr("{one} and {other}", one=names[0], other=names[1]) if len(names) == 2 else "".join(names)
+    return tr_n("{n} thing", "{n} things", len(names)) if len(names) > MOST_NAMED else all_of(names)
 
 
 def _name(open_yard: OpenYard, key: str) -> str:
