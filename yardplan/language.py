@@ -29,12 +29,22 @@ class _Spoken:
 
     lookup: Lookup = staticmethod(_english)
     point = "."
+    code = "en"
 
 
-def install(lookup: Lookup | None, *, decimal_point: str = ".") -> None:
-    """Say texts by this lookup from now on, and write decimals with this point; None is English again."""
+def install(lookup: Lookup | None, *, decimal_point: str = ".", code: str = "en") -> None:
+    """Say texts by this lookup from now on, and write decimals with this point; None is English again.
+
+    `code` is the language's own, as documents are marked with (BCP 47).
+    """
     _Spoken.lookup = staticmethod(lookup or _english)
     _Spoken.point = decimal_point
+    _Spoken.code = code if lookup is not None else "en"
+
+
+def spoken() -> str:
+    """The code of the language in which texts are said: `en`, `de`."""
+    return _Spoken.code
 
 
 def tr(text: str, /, **values: object) -> str:

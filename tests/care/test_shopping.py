@@ -90,8 +90,8 @@ def test_csv_is_plain_and_harmless() -> None:
 
 
 @pytest.mark.parametrize(("quantity", "unit", "metric", "imperial"), [
-    (151, "", "151", "151"), (29.93, "m", "30 m", "99 ft"), (151.8, "m²", "152 m²", "1634 sq ft"),
-    (1.51, "kg", "1.6 kg", "3.4 lb"), (1747, "L", "1750 L", "62 cu ft"), (55, "L", "55 L", "2 cu ft"),
+    (151, "", "151", "151"), (29.93, "m", "30 m", "99 ft"), (151.8, "m²", "152 m²", "1,634 sq ft"),
+    (1.51, "kg", "1.6 kg", "3.4 lb"), (1747, "L", "1,750 L", "62 cu ft"), (55, "L", "55 L", "2 cu ft"),
 ])
 def test_amounts_as_they_are_bought(quantity: float, unit: str, metric: str, imperial: str) -> None:
     item = Item(key="x", name="x", quantity=quantity, unit=unit)

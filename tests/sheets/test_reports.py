@@ -147,7 +147,7 @@ def test_water_of_every_plant_in_both_units(survey):
         assert float(litres) / 3.785 == pytest.approx(float(gallons), rel=0.06)
     imperial = columns(water_table(survey, 2027, "imperial"))
     assert re.fullmatch(r"[0-9.]+ gal \([0-9.]+ L\)", imperial[0]["July"])
-    assert imperial[0]["Ground watered"].endswith("sq ft")
+    assert imperial[0]["Ground"].endswith("sq ft")
 
 
 def test_harvest_is_an_estimate(survey):

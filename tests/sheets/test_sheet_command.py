@@ -2,6 +2,7 @@
 
 import subprocess
 import sys
+from datetime import date
 
 import pytest
 from support.pdf_lines import reader_of
@@ -27,6 +28,9 @@ def test_pdf_with_all_sheets(tmp_path):
     assert out.strip() == "plan.pdf"
     document = reader_of((tmp_path / "plan.pdf").read_bytes())
     assert len(document.pages) >= 3
+    assert document.metadata.title == "Millrace back yard: planting plan and 2 more sheets"
+    assert document.trailer["/Root"]["/Lang"] == "en"
+    assert document.outline[0].title == "Planting plan, sheet A1"
     assert "1:100 on A3" in document.pages[0].extract_text()
     assert "Plant schedule" in document.pages[-2].extract_text()
 
@@ -64,3 +68,14 @@ def test_season_on_paper_with_the_chosen_day(tmp_path):
     code, _, error = run(SAMPLE, "--what", "season", "--day", "24-04", "-o", out, cwd=tmp_path)
     assert code == 2
     assert "write MM-DD" in error
+
+
+def test_care_on_paper_is_titled_after_the_yard_and_year(tmp_path):
+    code, _, error = run(SAMPLE, "--what", "care", "-o", "care.pdf", cwd=tmp_path)
+    assert (code, error) == (0, "")
+    document = reader_of((tmp_path / "care.pdf").read_bytes())
+    year = date.today().year
+    assert document.metadata.title == "Millrace back yard: care calendar"
+    words = document.pages[0].extract_text()
+    assert f"Care in {year}" in words
+    assert "Millrace back yard" in words

@@ -1,19 +1,37 @@
-"""The window's languages: every text translated, the compiled file up to date, Qt asked at use."""
+"""The languages of the window: texts translated and said; the compiled file up to date; Qt asked at use."""
 
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, QSettings
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 from support import texts
+from support.seen_texts import english_among, seen_in
+from support.unwrapped import unwrapped
 
+from yardplan.files.reading import read_yard
 from yardplan.language import tr, tr_n
+from yardplan.sheets.document import Document
 from yardplan.window.languages import LANGUAGES, choose, chosen, in_force, speak
+from yardplan.window.main_window import MainWindow
 
 OTHERS = sorted(set(LANGUAGES) - {"en"})
+#: Words with a space that nobody sees, or that are the same in every language.
+NOT_SAID = re.compile(
+    r"equal steps|in line|in hand|top left|very early|not proved|1/[48] in|yardplan \{\}|\{\} – yardplan"
+    r"|\{\} \{\}\.ics|(?:tool|card|group|export) \{\}|yardplan long work|QPushButton.*|has its own F1"
+    r"|\{every command\}|(?:\{\} )?[\w ]*\(?(?:\*\.\w+ ?)+\)?"
+)
+#: Commands that open the boxes.
+BOXES = (
+    "site card", "local rules", "variety card", "own varieties", "sheets", "shopping", "care", "about",
+    "find command", "history",
+)
 
 
 @pytest.mark.parametrize("code", OTHERS)
@@ -62,3 +80,55 @@ def test_the_choice_is_remembered(tmp_path: Path) -> None:
     assert chosen(settings) == "system"
     choose(settings, "de")
     assert chosen(settings) == in_force(settings) == "de"
+
+
+@pytest.fixture
+def german() -> Iterator[None]:
+    """German while the test runs."""
+    before = QLocale()
+    speak("de")
+    yield
+    speak("en")
+    QLocale.setDefault(before)
+
+
+def test_the_window_and_its_boxes_are_all_in_german(
+    german: None, qtbot: QtBot, make_window: Callable[..., MainWindow]
+) -> None:
+    window = make_window(read_yard(Path("sample_yards/first_orchard.yard")))
+    known = texts.translations("de")
+    assert window.menus["File"].title().replace("&", "") == "Datei"
+    seen = seen_in(window)
+    window.open_yard.select({window.open_yard.yard.plantings[0].id})
+    qtbot.wait(20)
+    seen |= seen_in(window)
+    for name in BOXES:
+        window.actions_[name].trigger()
+    qtbot.wait(20)
+    for box in QApplication.topLevelWidgets():
+        seen |= seen_in(box)
+        if box is not window:
+            box.close()
+    assert len(seen) > 700
+    assert english_among(seen, known) == []
+    words = {word for text in seen for word in re.findall(r"\w+", text)}
+    assert not words & {"Undo", "Redo", "File", "Save", "Cancel", "Close", "Delete", "needs", "about"}
+
+
+def test_no_text_of_the_window_is_left_unsaid(make_window: Callable[..., MainWindow]) -> None:
+    """A text that goes through none of `tr`, `tr_n` and `later` would stay English in every language."""
+    names = {action.objectName() for action in make_window().actions_.all()}
+    window = texts.ROOT / "yardplan" / "window"
+    left = [
+        f"{path.relative_to(window)}:{line}: {words}"
+        for path in sorted(window.rglob("*.py"))
+        for line, words in unwrapped(path)
+        if words not in names and not NOT_SAID.fullmatch(words)
+    ]
+    assert left == []
+
+
+def test_documents_are_marked_with_their_language(german: None) -> None:
+    assert Document(title="x", pages=()).language == "de"
+    speak("en")
+    assert Document(title="x", pages=()).language == "en"

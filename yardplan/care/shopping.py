@@ -17,7 +17,7 @@ from yardplan.care.tables import figures, groups, rows_for
 from yardplan.care.things import CareThing, area_of, care_things, count_of
 from yardplan.checks.survey import Survey
 from yardplan.files.exchange.cells import to_csv
-from yardplan.language import decimals, tr
+from yardplan.language import decimals, thousands, tr
 from yardplan.units import FOOT, INCH, POUND, US_GALLON, System
 from yardplan.yard.planting import Bed, Planting, Row
 
@@ -61,7 +61,7 @@ class Item:
     @property
     def amount(self) -> str:
         """The quantity to buy in words."""
-        return decimals(f"{self.bought:g} {self.sold_by}").rstrip()
+        return f"{thousands(self.bought, int(self.bought % 1 > 0))} {self.sold_by}".rstrip()
 
     @property
     def price(self) -> float | None:

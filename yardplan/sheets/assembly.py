@@ -30,6 +30,7 @@ from yardplan.sheets.season_page import season_pages
 from yardplan.sheets.setting_out import pins, setting_out_table
 from yardplan.sheets.tables import Table, table_pages
 from yardplan.sheets.take_home import care_table, harvest_table, refused_table, shopping_table
+from yardplan.sheets.titles import document_title
 from yardplan.sheets.watering import water_table
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
@@ -180,7 +181,8 @@ def assemble(order: SheetOrder, what: Sequence[str] = USUAL) -> Document:
     for word in wanted:
         if word not in SHEETS:
             raise SheetError(f"there is no sheet called '{word}': choose among {', '.join(SHEETS)}, {ALL}")
-    pages = [page for name in SHEETS if name in wanted for page in SHEETS[name](order)]
+    bound = [name for name in SHEETS if name in wanted]
+    pages = tuple(page for name in bound for page in SHEETS[name](order))
     if not pages:
         raise SheetError("no sheet was asked for")
-    return Document(title=f"{order.survey.yard.site.name}: {pages[0].title.lower()}", pages=tuple(pages))
+    return Document(title=document_title(order.survey.yard.site.name, bound), pages=pages)

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from attrs import frozen
+from attrs import field, frozen
 
+from yardplan.language import spoken
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
 
@@ -21,8 +22,8 @@ class Page:
 
 @frozen(kw_only=True, eq=False)
 class Document:
-    """Pages in order. `language` as in `en`."""
+    """Pages in order. `language` as in `en`: that in which texts are said, unless another is given."""
 
     title: str
     pages: tuple[Page, ...]
-    language: str = "en"
+    language: str = field(factory=spoken)

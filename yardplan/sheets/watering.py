@@ -23,8 +23,8 @@ def water_table(survey: Survey, year: int, units: System) -> Table:
     return Table(
         title=tr("Water, season from spring {year}", year=year),
         columns=(
-            Column(tr("Plants"), 30, strong=True), Column(tr("Ground watered"), 12, right=True),
-            *(Column(month_word(month.month), 9, right=True) for month in months),
+            Column(tr("Plants"), 21, strong=True), Column(tr("Ground"), 8, right=True),
+            *(Column(month_word(month.month), 10, right=True) for month in months),
         ),
         rows=tuple(_water_row(need, months, units) for need in needs),
         notes=tuple(_water_notes(needs)) if needs else (tr("There is nothing to water."),),

@@ -48,7 +48,7 @@ def speak(code: str) -> None:
     if qts.load(f"qtbase_{code}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         QCoreApplication.installTranslator(qts)
     QCoreApplication.installTranslator(ours)
-    language.install(_look_up, decimal_point=locale.decimalPoint())
+    language.install(_look_up, decimal_point=locale.decimalPoint(), code=code)
 
 
 def _look_up(text: str, n: int = -1) -> str:

@@ -12,42 +12,22 @@ from attrs import evolve, frozen
 from yardplan.care.tasks import day_words
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import names_of, say
-from yardplan.language import later, mid_sentence, tr, tr_n
+from yardplan.language import tr
 from yardplan.sheets.assembly import SHEETS, SheetOrder, assemble
 from yardplan.sheets.document import Document, Page
 from yardplan.sheets.paper import SheetError, paper_named, parse_scale
 from yardplan.sheets.pdf import write_pdf
 from yardplan.sheets.png import write_png
 from yardplan.sheets.svg import write_svg
+from yardplan.sheets.titles import document_title
 from yardplan.window.open_yard import OpenYard
 
 #: Told the share done, 0 to 1; raises Stopped when the work is no longer wanted.
 Progress = Callable[[float], None]
-#: What each sheet is called, in the order in which they are bound.
-SHEET_WORDS = {
-    "plan": later("Planting plan"),
-    "schedule": later("Plant schedule"),
-    "key": later("Key to the plan"),
-    "setting-out": later("Setting-out sheet"),
-    "shopping": later("Shopping list"),
-    "findings": later("Conflicts and cautions"),
-    "light": later("Light"),
-    "pollination": later("Pollination"),
-    "season": later("Season of bloom and harvest"),
-    "soil": later("Soil work"),
-    "care": later("Care calendar"),
-    "harvest": later("Harvest"),
-}
-
 #: Share of the time that putting the pages together takes; the rest is drawing them.
 _ASSEMBLY = 0.4
 #: How much longer than others a sheet takes to put together: light is worked out where it is not known yet.
 _WEIGHTS = {"light": 8.0, "care": 2.0}
-
-
-def sheet_words() -> dict[str, str]:
-    """Every sheet there is, by the word that asks for it, with what it is called."""
-    return {name: tr(SHEET_WORDS.get(name, name.capitalize())) for name in SHEETS}
 
 
 class Stopped(Exception):
@@ -75,7 +55,6 @@ def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
         raise SheetError(tr("tick at least one sheet"))
     order = _order(open_yard, wish)
     pages: list[Page] = []
-    titles: list[str] = []
     wanted = [name for name in SHEETS if name in wish.what]
     whole = sum(_WEIGHTS.get(name, 1.0) for name in wanted)
     done = 0.0
@@ -84,13 +63,9 @@ def make(open_yard: OpenYard, wish: SheetWish, progress: Progress) -> Document:
         told = partial(_told, progress, done / whole, weight / whole)
         made = assemble(evolve(order, told=told), (name,))
         pages += made.pages
-        titles.append(mid_sentence(sheet_words()[name]))
         done += weight
         progress(_ASSEMBLY * done / whole)
-    title = titles[0] if len(titles) == 1 else tr_n(
-        "{first} and {n} more sheet", "{first} and {n} more sheets", len(titles) - 1, first=titles[0]
-    )
-    return Document(title=f"{open_yard.shown_yard.site.name}: {title}", pages=tuple(pages))
+    return Document(title=document_title(open_yard.shown_yard.site.name, wanted), pages=tuple(pages))
 
 
 def _told(progress: Progress, before: float, part: float, share: float) -> None:

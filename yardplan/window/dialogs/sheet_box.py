@@ -21,11 +21,12 @@ from PySide6.QtWidgets import (
 from yardplan.language import later, tr, tr_n
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import PAPERS, SheetError, usual_paper
+from yardplan.sheets.titles import sheet_words
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, number_reading
 from yardplan.window.panels.parts import Check, Combo, button, label
-from yardplan.window.sheet_maker import SheetWish, Stopped, make, sheet_words, write
+from yardplan.window.sheet_maker import SheetWish, Stopped, make, write
 
 _SCALES = (
     ("fit", later("best fit")), ("1:50", "1:50"), ("1:100", "1:100"), ("1:200", "1:200"),
