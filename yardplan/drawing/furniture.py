@@ -13,6 +13,7 @@ from yardplan.drawing.lettering import FACT, KEY, TITLE, Type, draw_text, text_s
 from yardplan.drawing.shapes import polyline
 from yardplan.drawing.style import FINE, HAIR, MEDIUM, THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
+from yardplan.language import decimals, tr
 from yardplan.units import FOOT, System
 
 _STEPS = (1.0, 2.0, 5.0)
@@ -120,13 +121,14 @@ def _bar(painter: QPainter, view: PlanView, corner: QPointF, system: System, *, 
         painter.setBrush(colour("ink" if i % 2 == 0 else "paper"))
         painter.drawRect(QRectF(corner.x() + i * part, top, part, high))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    one, name = (FOOT, "ft") if system == "imperial" else (1.0, "m")
+    one, name = (FOOT, tr("ft")) if system == "imperial" else (1.0, "m")
     face = Type(11.0, ink="ink" if above else "muted", halo="paper")
     tall = text_size("0", face, u)[1]
     y = top - tall - 1 * u if above else top + high + 1 * u
     for i in (0, 2, 4):
-        text = f"{length / one * i / 4:g}" + (f" {name}" if i == 4 else "")
-        half = width(f"{length / one * i / 4:g}", face.size, face.weight, u) / 2
+        number = decimals(f"{length / one * i / 4:g}")
+        text = number + (f" {name}" if i == 4 else "")
+        half = width(number, face.size, face.weight, u) / 2
         draw_text(painter, view, QRectF(corner.x() + i * part - half, y, 0, 0), text, face)
 
 
@@ -157,11 +159,12 @@ def title_block_size(view: PlanView, facts: Sequence[str]) -> tuple[float, float
 def site_facts(view: PlanView) -> list[str]:
     """Latitude, zone and soil of the site, as far as known."""
     site = view.yard.site
-    side = "S" if site.southern else "N"
-    words = [f"{abs(site.latitude):.1f}° {side}"]
+    side = tr("S") if site.southern else tr("N")
+    words = [decimals(f"{abs(site.latitude):.1f}° {side}")]
     if site.zone:
-        words.append(f"zone {site.zone}")
-    soil = [site.soil.texture or "", f"pH {site.soil.ph:.1f}" if site.soil.ph is not None else ""]
+        words.append(tr("zone {zone}", zone=site.zone))
+    ph = "" if site.soil.ph is None else decimals(f"pH {site.soil.ph:.1f}")
+    soil = [tr(site.soil.texture or ""), ph]
     known = ", ".join(word for word in soil if word)
     if known:
         words.append(known)

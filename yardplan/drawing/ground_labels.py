@@ -19,6 +19,7 @@ from yardplan.drawing.patterns import LEAST_EDGE, area
 from yardplan.drawing.roofs import roof_plan
 from yardplan.drawing.rows import run_of
 from yardplan.drawing.view import PlanView
+from yardplan.language import tr
 from yardplan.plants.stand import StandingRow
 from yardplan.yard.ground import Barrier, Building, Note, Outline, Paving
 from yardplan.yard.planting import Bed
@@ -273,7 +274,7 @@ def _paving(view: PlanView, paving: Paving) -> list[Label]:
     if shape.is_empty:
         return []
     left, bottom, right, top = (v * view.scale for v in shape.bounds)
-    words = paving.name or paving.kind
+    words = paving.name or tr(paving.kind)
     face = Type(GROUND.size, ink="muted", halo="water" if paving.kind in ("pool", "pond") else "stone")
     wide, high = text_size(words, face, view.unit)
     label = _centred(view, paving.id, _middle(view, paving.outline), words, face)

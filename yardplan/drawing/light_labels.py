@@ -16,6 +16,7 @@ from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.light_picture import Lines, lines_of
 from yardplan.drawing.patterns import area
 from yardplan.drawing.view import PlanView
+from yardplan.language import decimals, tr
 from yardplan.sun.classes import limits
 from yardplan.sun.light import GroundField
 from yardplan.yard.ground import Point
@@ -44,7 +45,9 @@ class LightLabel:
 
 def level_text(level: float, field: GroundField) -> str:
     """`6 h` or `50 %`."""
-    return f"{level:g} {'%' if field.measure.startswith('share') else 'h'}"
+    if field.measure.startswith("share"):
+        return decimals(f"{level:g} %")
+    return tr("{hours} h", hours=decimals(f"{level:g}"))
 
 
 def light_labels(view: PlanView) -> tuple[LightLabel, ...]:

@@ -9,51 +9,52 @@ from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.light_picture import tones
 from yardplan.drawing.style import THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
+from yardplan.language import day_month, decimals, later, tr
 from yardplan.sun.classes import Measure, classes
 from yardplan.sun.light import LightReport
 
 _HEAD = Type(11.0, "medium")
 _LINE = Type(11.0)
 _SWATCH, _GAP, _PAD = 22.0, 7.0, 8.0
-TITLE = "Direct sun, hours a day"
+TITLE = later("Direct sun, hours a day")
 
 
 def legend_words(measure: Measure = "hours") -> list[str]:
     """A line a class, most first: `8 h and more: full sun for fruit`."""
     held = classes(measure)
-    unit = "%" if measure.startswith("share") else "h"
+    unit = "%" if measure.startswith("share") else tr("h")
     lines = []
     for number, one in reversed(list(enumerate(held))):
         if number == len(held) - 1:
-            span = f"{one.low:g} {unit} and more"
+            span = tr("{low} {unit} and more", low=decimals(f"{one.low:g}"), unit=unit)
         else:
-            above = held[number + 1].low
-            span = f"{one.low:g} to {above:g} {unit}" if one.low else f"under {above:g} {unit}"
-        lines.append(f"{span}: {one.name}")
+            words = later("{low} to {high} {unit}") if one.low else later("under {high} {unit}")
+            above = decimals(f"{held[number + 1].low:g}")
+            span = tr(words, low=decimals(f"{one.low:g}"), high=above, unit=unit)
+        lines.append(f"{span}: {tr(one.name)}")
     return lines
-
-
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-    "November", "December",
-)
 
 
 def say_day(month_day: str) -> str:
     """`1 April` for `04-01`."""
-    month, day = month_day.split("-")
-    return f"{int(day)} {_MONTHS[int(month) - 1]}"
+    month, day = map(int, month_day.split("-"))
+    return day_month(month, day)
 
 
 def report_note(report: LightReport) -> str:
     """Of which days and which size a report's ground is, and what open ground has."""
     first, last = (say_day(day) for day in report.season)
-    days = f"on {first}" if first == last else f"mean, {first} to {last}"
-    size = "full size" if report.year is None else f"year {report.year}" if report.year else "at planting"
-    open_ = f"open ground {report.open_hours:.1f} h"
+    if first == last:
+        days = tr("on {day}", day=first)
+    else:
+        days = tr("mean, {first} to {last}", first=first, last=last)
+    size = tr("full size") if report.year is None else tr("at planting")
+    if report.year:
+        size = tr("year {n}", n=report.year)
+    open_ = tr("open ground {hours} h", hours=decimals(f"{report.open_hours:.1f}"))
     if report.open_hours <= 0.0:
-        open_ = "the sun does not rise high enough"
-    return f"{days}\n{size}; {open_}\nclear sky assumed"
+        open_ = tr("the sun does not rise high enough")
+    return "\n".join((days, f"{size}; {open_}", tr("clear sky assumed")))
 
 
 def _notes(note: str) -> list[str]:
@@ -68,7 +69,7 @@ def legend_size(
     lines = legend_words(measure)
     wide = max(text_size(line, _LINE, u)[0] for line in lines) + (_SWATCH + _GAP) * u
     notes = [text_size(line, _LINE, u)[0] for line in _notes(note)]
-    wide = max([wide, text_size(title, _HEAD, u)[0], *notes])
+    wide = max([wide, text_size(tr(title), _HEAD, u)[0], *notes])
     high = (len(lines) + 1 + len(_notes(note))) * _step(u)
     return wide + 2 * _PAD * u, high + 2 * _PAD * u
 
@@ -89,7 +90,7 @@ def draw_light_legend(
     painter.setBrush(colour("paper"))
     painter.drawRect(box)
     x, y = box.left() + _PAD * u, box.top() + _PAD * u
-    draw_text(painter, view, QRectF(x, y, 0, 0), title, _HEAD)
+    draw_text(painter, view, QRectF(x, y, 0, 0), tr(title), _HEAD)
     for words, tone in zip(legend_words(measure), reversed(tones(measure)), strict=True):
         y += _step(u)
         _swatch(painter, QRectF(x, y + 1.5 * u, _SWATCH * u, _step(u) - 4 * u), tone, u)

@@ -13,6 +13,7 @@ from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, 
 from yardplan.drawing.patterns import area, hatch, steady
 from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, colour, pen
 from yardplan.drawing.view import Partner, PlanView
+from yardplan.language import tr, tr_n
 from yardplan.units import format_coarse
 
 _FACE = Type(11.0, "medium", ink="caution")
@@ -27,8 +28,10 @@ def partner_words(partner: Partner, view: PlanView) -> str:
     """Distance, and days both are in bloom where known."""
     words = [format_coarse(partner.distance, view.units)]
     if partner.days is not None:
-        about = "" if partner.dated else "about "
-        words.append(f"{about}{partner.days} {'day' if partner.days == 1 else 'days'} together")
+        words.append(
+            tr_n("{n} day together", "{n} days together", partner.days) if partner.dated
+            else tr_n("about {n} day together", "about {n} days together", partner.days)
+        )
     if partner.remark:
         words.append(partner.remark)
     return " · ".join(words)
@@ -151,6 +154,7 @@ def _name_clear_ground(painter: QPainter, view: PlanView) -> None:
         return
     shape = area(max(pieces, key=lambda outline: area(outline).area))
     inside = shape.representative_point()
-    wide, high = text_size("clear ground", _CLEAR, view.unit)
+    words = tr("clear ground")
+    wide, high = text_size(words, _CLEAR, view.unit)
     at = view.at((inside.x, inside.y))
-    draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), "clear ground", _CLEAR)
+    draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), words, _CLEAR)

@@ -14,6 +14,7 @@ from yardplan.drawing.lettering import Type, boxed_size, draw_boxed
 from yardplan.drawing.patterns import ring
 from yardplan.drawing.style import FINE, MEDIUM, colour, pen
 from yardplan.drawing.view import PlanView, Reach
+from yardplan.language import any_of, later, tr
 from yardplan.units import format_coarse
 
 _FACE = Type(11.0, "medium", ink="caution")
@@ -21,6 +22,8 @@ _FACE = Type(11.0, "medium", ink="caution")
 _TINT = 0.05
 #: Corners of a quarter of a ring.
 _QUARTER = 24
+#: Places of a ring that are tried for its words: a frame of a drag has no time for more.
+_TRIED = 40
 #: Things named in words; more are counted.
 _NAMED = 2
 
@@ -66,10 +69,10 @@ def _say(painter: QPainter, view: PlanView, best: BaseGeometry, outer: BaseGeome
     """Words on each ring where it can be seen; where the window lies within the ring, at its foot."""
     words = reach_words(view)
     for shape, text in ((best, words[0]), (outer, words[1])):
-        place = _highest_seen(view, shape)
+        place = _highest_seen(view, shape, text)
         if place is not None:
             _tag(painter, view, place, text)
-    if _highest_seen(view, best) is None and view.window is not None:
+    if _highest_seen(view, best, words[0]) is None and view.window is not None:
         foot = QPointF(view.window.center().x(), view.window.bottom() - 24 * view.unit)
         if best.contains(MultiPoint([view.metres(foot)])):
             _tag(painter, view, foot, words[0])
@@ -77,33 +80,47 @@ def _say(painter: QPainter, view: PlanView, best: BaseGeometry, outer: BaseGeome
 
 def reach_words(view: PlanView) -> tuple[str, str]:
     """What the ring at the best and the one at the outer distance mean."""
-    names = (" and " if view.reach_all else " or ").join(reach.name for reach in view.reaches[:_NAMED])
+    shown = [reach.name for reach in view.reaches[:_NAMED]]
+    names = tr(" and ").join(shown) if view.reach_all else any_of(shown)
     if len(view.reaches) > _NAMED:
-        names = f"{'all' if view.reach_all else 'one'} of {len(view.reaches)} plants"
+        words = later("all of {n} plants") if view.reach_all else later("one of {n} plants")
+        names = tr(words, n=len(view.reaches))
+    best = _span(view, [reach.best for reach in view.reaches])
+    outer = _span(view, [reach.outer for reach in view.reaches])
     return (
-        f"within {_span(view, [reach.best for reach in view.reaches])} of {names}: near enough",
-        f"beyond {_span(view, [reach.outer for reach in view.reaches])}: too far",
+        tr("within {distance} of {plants}: near enough", distance=best, plants=names),
+        tr("beyond {distance}: too far", distance=outer),
     )
 
 
 def _span(view: PlanView, lengths: list[float]) -> str:
     least, most = (format_coarse(length, view.units) for length in (min(lengths), max(lengths)))
-    return least if least == most else f"{least} to {most}"
+    return least if least == most else tr("{low} to {high}", low=least, high=most)
 
 
-def _highest_seen(view: PlanView, shape: BaseGeometry) -> QPointF | None:
-    """The highest place of a ring that the window shows with room for words; None where none does."""
+def _highest_seen(view: PlanView, shape: BaseGeometry, text: str) -> QPointF | None:
+    """The highest place of a ring that the window shows with room for words, if there is one where they
+    cover no others; None where the window shows none."""
     room = None if view.window is None else view.window.adjusted(130, 18, -130, -18)
     seen: list[QPointF] = []
     for piece in getattr(shape, "geoms", (shape,)):
         if isinstance(piece, Polygon) and not piece.is_empty:
             seen += [at for at in view.corners(ring(piece)) if room is None or room.contains(at)]
-    return min(seen, key=lambda at: at.y()) if seen else None
+    seen.sort(key=lambda at: at.y())
+    free = (at for at in seen[:_TRIED] if not _covers(view, _box(view, at, text)))
+    return next(free, seen[0]) if seen else None
+
+
+def _covers(view: PlanView, words: QRectF) -> bool:
+    return any(box.intersects(words) for box in view.keep_clear)
 
 
 def _tag(painter: QPainter, view: PlanView, middle: QPointF, text: str) -> None:
+    draw_boxed(painter, view, _box(view, middle, text), text, _FACE, "caution", FINE)
+
+
+def _box(view: PlanView, middle: QPointF, text: str) -> QRectF:
     wide, high = boxed_size(text, _FACE, view.unit)
-    box = QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
-    draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
+    return QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
 
 

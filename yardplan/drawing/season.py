@@ -16,12 +16,9 @@ from yardplan.drawing.lettering import Type, text_size
 from yardplan.drawing.lettering import draw_text as draw_text_on
 from yardplan.drawing.style import FINE, HAIR, MEDIUM, THIN, colour, pen
 from yardplan.drawing.view import bare_view
+from yardplan.language import day_month, month_name, tr, tr_n
 
 YEAR = 365
-MONTHS = (
-    "January", "February", "March", "April", "May", "June",
-    "July", "August", "September", "October", "November", "December",
-)
 MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 _STARTS = tuple(1 + sum(MONTH_DAYS[:i]) for i in range(12))
 
@@ -103,7 +100,7 @@ def date_words(day: float) -> str:
     """A day of a common year in words: "24 April"."""
     number = int(round(day) - 1) % YEAR + 1
     month = max(i for i in range(12) if _STARTS[i] <= number)
-    return f"{number - _STARTS[month] + 1} {MONTHS[month]}"
+    return day_month(month + 1, number - _STARTS[month] + 1)
 
 
 def hour_words(hour: float) -> str:
@@ -199,8 +196,9 @@ def _text(painter: QPainter, layout: SeasonLayout, x: float, y: float, text: str
 def _month_names(layout: SeasonLayout) -> tuple[str, ...]:
     """Names of the months in full; cut to three letters, all of them, where one does not fit."""
     room = layout.field.width() / 12 - 6 * layout.unit
-    fits = all(text_size(name, _HEAD, layout.unit)[0] <= room for name in MONTHS)
-    return MONTHS if fits else tuple(name[:3] for name in MONTHS)
+    names = tuple(month_name(month) for month in range(1, 13))
+    fits = all(text_size(name, _HEAD, layout.unit)[0] <= room for name in names)
+    return names if fits else tuple(name[:3] for name in names)
 
 
 def _draw_months(painter: QPainter, layout: SeasonLayout) -> None:
@@ -307,7 +305,7 @@ def _draw_error(painter: QPainter, layout: SeasonLayout, band: Band, y: float, i
 def _draw_aside(painter: QPainter, layout: SeasonLayout) -> None:
     """The column of partners right of the year."""
     left = layout.field.right() + 12 * layout.unit
-    _text(painter, layout, left, layout.field.top() - 10 * layout.unit, "in bloom together", _HEAD)
+    _text(painter, layout, left, layout.field.top() - 10 * layout.unit, tr("in bloom together"), _HEAD)
     for index in layout.seen:
         _text(painter, layout, left, layout.y(index), layout.chart.rows[index].shared, _NAME)
 
@@ -373,9 +371,10 @@ def _draw_together(painter: QPainter, layout: SeasonLayout, together: Together) 
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(pen("caution", MEDIUM, u))
     painter.drawRoundedRect(box, 3 * u, 3 * u)
-    words = f"{together.days} {'day' if together.days == 1 else 'days'} "
     hidden = next((layout.chart.rows[index[t]] for t in pair if index[t] not in layout.seen), None)
-    words += "together" if hidden is None else f"together with {hidden.thing} {hidden.name}"
+    words = tr_n("{n} day together", "{n} days together", together.days)
+    if hidden is not None:
+        words = tr("{days} with {thing} {name}", days=words, thing=hidden.thing, name=hidden.name)
     _text(painter, layout, box.right() + 22 * u, (box.top() + box.bottom()) / 2, words, _DAYS)
 
 

@@ -19,6 +19,7 @@ from yardplan.drawing.season import (
     draw_season,
 )
 from yardplan.drawing.style import colour
+from yardplan.language import tr, tr_n
 from yardplan.plants.bloom import Overlap
 from yardplan.plants.heat import YEAR, day_of
 from yardplan.plants.season import SeasonLine
@@ -43,9 +44,9 @@ def season_chart(
     """The chart of the lines: bloom, harvest, frost dates, and the days that pairs share."""
     frosts = []
     if site.last_frost:
-        frosts.append(FrostLine(day_of(site.last_frost), "last frost, 5 years of 10", True))
+        frosts.append(FrostLine(day_of(site.last_frost), tr("last frost, 5 years of 10"), True))
     if site.first_frost:
-        frosts.append(FrostLine(day_of(site.first_frost), "first frost, 5 years of 10", False))
+        frosts.append(FrostLine(day_of(site.first_frost), tr("first frost, 5 years of 10"), False))
     return SeasonChart(
         rows=tuple(_row(line, shared_words(line, pairs)) for line in lines), frosts=tuple(frosts),
         southern=site.southern,
@@ -62,8 +63,8 @@ def shared_words(line: SeasonLine, pairs: Sequence[tuple[SeasonLine, SeasonLine,
     if not found:
         return ""
     (days, first), *more = ((-less, thing) for less, thing in found)
-    words = [f"{days} {'day' if days == 1 else 'days'} with {first}"]
-    return ", ".join([*words, *(f"{days} with {thing}" for days, thing in more)])
+    words = [tr_n("{n} day with {thing}", "{n} days with {thing}", days, thing=first)]
+    return ", ".join([*words, *(tr("{n} with {thing}", n=days, thing=thing) for days, thing in more)])
 
 
 def _row(line: SeasonLine, shared: str) -> SeasonRow:

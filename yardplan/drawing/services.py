@@ -16,6 +16,7 @@ from yardplan.drawing.shapes import polyline
 from yardplan.drawing.structures import lines_of
 from yardplan.drawing.style import FINE, HAIR, THIN, colour, pen
 from yardplan.drawing.view import PlanView
+from yardplan.language import later
 from yardplan.yard.ground import Service, ServiceKind
 
 
@@ -29,18 +30,18 @@ class ServiceLine:
 
 
 SERVICE_LINES: dict[ServiceKind, ServiceLine] = {
-    "power": ServiceLine("E", "electricity, buried", (9.0, 3.0)),
-    "gas": ServiceLine("G", "gas", (14.0, 3.0, 2.0, 3.0)),
-    "water": ServiceLine("W", "water", (16.0, 4.0)),
-    "sewer": ServiceLine("S", "sewer", (12.0, 3.0, 2.0, 3.0, 2.0, 3.0)),
-    "drain": ServiceLine("D", "drain", (5.0, 3.0)),
-    "communications": ServiceLine("C", "telephone and data", (3.0, 2.5)),
-    "irrigation": ServiceLine("I", "irrigation", (1.8, 3.2)),
-    "overhead line": ServiceLine("O", "overhead line", (24.0, 4.0)),
-    "septic tank": ServiceLine("ST", "septic tank", (8.0, 3.0)),
-    "septic field": ServiceLine("SF", "septic field", (8.0, 3.0)),
-    "well": ServiceLine("WL", "well", (8.0, 3.0)),
-    "other": ServiceLine("U", "other service", (6.0, 4.0)),
+    "power": ServiceLine("E", later("electricity, buried"), (9.0, 3.0)),
+    "gas": ServiceLine("G", later("gas"), (14.0, 3.0, 2.0, 3.0)),
+    "water": ServiceLine("W", later("water"), (16.0, 4.0)),
+    "sewer": ServiceLine("S", later("sewer"), (12.0, 3.0, 2.0, 3.0, 2.0, 3.0)),
+    "drain": ServiceLine("D", later("drain"), (5.0, 3.0)),
+    "communications": ServiceLine("C", later("telephone and data"), (3.0, 2.5)),
+    "irrigation": ServiceLine("I", later("irrigation"), (1.8, 3.2)),
+    "overhead line": ServiceLine("O", later("overhead line"), (24.0, 4.0)),
+    "septic tank": ServiceLine("ST", later("septic tank"), (8.0, 3.0)),
+    "septic field": ServiceLine("SF", later("septic field"), (8.0, 3.0)),
+    "well": ServiceLine("WL", later("well"), (8.0, 3.0)),
+    "other": ServiceLine("U", later("other service"), (6.0, 4.0)),
 }
 _FACE = Type(FLOOR, "medium", ink="muted", halo="paper")
 #: Style units between letters along a line.

@@ -16,6 +16,7 @@ from PySide6.QtGui import QPainter
 from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
+from yardplan.language import day_month, decimals, later, percent, tr
 from yardplan.sun import clock
 from yardplan.sun.clock import Clock
 from yardplan.sun.scene import HORIZON, SLOPE
@@ -32,7 +33,7 @@ _LINES = 5
 #: From here on a stretch counts as clear sun, and below as full shade.
 _CLEAR, _DARK = 0.98, 0.02
 _SHADE, _DAPPLE = 0.45, 0.12
-_FAR = {HORIZON: "the sky line", SLOPE: "the slope of the ground"}
+_FAR = {HORIZON: later("the sky line"), SLOPE: later("the slope of the ground")}
 
 
 @frozen(kw_only=True)
@@ -50,10 +51,16 @@ def spot_lines(chart: SpotChart) -> list[str]:
     """The figures in words: season, then morning, midsummer, darkest month and share of open light."""
     light = chart.spot.season
     return [
-        f"{light.hours:.1f} h of direct sun a day",
-        f"of {light.open_hours:.1f} h in the open; {light.open_light:.0%} of open light",
-        f"before 10 by the sun {light.hours_morning:.1f} h; midsummer {light.hours_midsummer:.1f} h",
+        tr("{hours} h of direct sun a day", hours=_tenth(light.hours)),
+        tr("of {hours} h in the open; {share} of open light", hours=_tenth(light.open_hours),
+           share=percent(light.open_light)),
+        tr("before 10 by the sun {hours} h; midsummer {midsummer} h", hours=_tenth(light.hours_morning),
+           midsummer=_tenth(light.hours_midsummer)),
     ]
+
+
+def _tenth(hours: float) -> str:
+    return decimals(f"{hours:.1f}")
 
 
 def blocked_lines(chart: SpotChart) -> list[str]:
@@ -68,10 +75,13 @@ def _minutes(one: Stretch) -> float:
 
 
 def _blocked(one: Stretch, chart: SpotChart) -> str:
-    name = _FAR.get(one.by or "", chart.names.get(one.by or "", one.by or ""))
+    by = one.by or ""
+    name = tr(_FAR[by]) if by in _FAR else chart.names.get(by, by)
     start, end = (clock.clock_text(at, chart.site, chart.clock) for at in (one.start, one.end))
-    part = "" if one.light <= _DARK else f", {one.light:.0%} through"
-    return f"{start} to {end} {name}{part}"
+    if one.light <= _DARK:
+        return tr("{start} to {end} {thing}", start=start, end=end, thing=name)
+    return tr("{start} to {end} {thing}, {share} through", start=start, end=end, thing=name,
+              share=percent(one.light))
 
 
 def chart_height(chart: SpotChart, view: PlanView) -> float:
@@ -114,12 +124,14 @@ def _clock(at: object, chart: SpotChart) -> float:
 def _draw_day(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -> float:
     """The day's heading, bar, clock and who blocks; returns the y below."""
     day, u = chart.spot.day, view.unit
-    by = "sun time" if chart.clock == "solar" else "local time"
-    title = f"{day.day.day} {day.day.strftime('%B')}, {by}: {day.hours:.1f} of {day.open_hours:.1f} h"
+    by = tr("sun time") if chart.clock == "solar" else tr("local time")
+    title = tr("{day}, {clock}: {hours} of {open} h", day=day_month(day.day.month, day.day.day), clock=by,
+               hours=_tenth(day.hours), open=_tenth(day.open_hours))
     draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), title, _TEXT)
     y = at.top() + _line(view)
     if not day.bar:
-        draw_text(painter, view, QRectF(at.left(), y, 0, 0), "the sun does not rise high enough", _SMALL)
+        low = tr("the sun does not rise high enough")
+        draw_text(painter, view, QRectF(at.left(), y, 0, 0), low, _SMALL)
         return y + _line(view)
     bar = QRectF(at.left(), y, at.width(), _BAR * u)
     _draw_bar(painter, view, bar, chart)
@@ -177,7 +189,7 @@ def _draw_stretch(painter: QPainter, view: PlanView, box: QRectF, light: float) 
 def _draw_year(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -> float:
     """Columns of the months: hours at the spot, solid, inside those of an open place; returns the y below."""
     u = view.unit
-    draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), "Hours a day through the year", _TEXT)
+    draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), tr("Hours a day through the year"), _TEXT)
     top = at.top() + _line(view) + _line(view)
     most = max(*chart.spot.open_months, 1.0)
     column = at.width() / 12.0
