@@ -39,8 +39,6 @@ class DrawingCommands:
             menu.addSeparator()
             menu.addActions(group)
         self.dress()
-        self._yard.selection_changed.connect(self._refresh)
-        self._refresh()
         if window.theme is not None:
             window.theme.changed.connect(self.dress)
 
@@ -71,13 +69,14 @@ class DrawingCommands:
         ]
 
     def _shapes(self) -> list[QAction]:
-        self.round = self._add(
+        # Never off: with nothing fit selected they say what to select.
+        rounding = self._add(
             "round corners", "rounded", tr("R&ound the corners…"), self.round_corners,
             tip=tr("Of the selected bed, paving or lot line, by a typed radius"))
-        self.alongside = self._add(
+        alongside = self._add(
             "alongside", "alongside", tr("Path or bed &alongside…"), self.open_alongside, "A",
             tip=tr("Along the selected fence, building, bed or lot line, at a typed distance and width"))
-        return [self.round, self.alongside]
+        return [rounding, alongside]
 
     def _pictures(self) -> list[QAction]:
         return [
@@ -149,11 +148,6 @@ class DrawingCommands:
 
     def _has_sides(self, key: str) -> bool:
         return len(outline_of(self._yard.yard, key)) > 1 if key else False
-
-    def _refresh(self) -> None:
-        key = self._one()
-        self.round.setEnabled(bool(key) and handles.can_bend(self._yard.yard, key))
-        self.alongside.setEnabled(self._has_sides(key))
 
 
 def _corner() -> QPoint:

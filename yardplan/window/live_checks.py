@@ -17,7 +17,7 @@ from yardplan.window.frame_checks import Found, FrameChecks
 from yardplan.window.light.refiner import Refiner
 from yardplan.window.workers import Ticket
 from yardplan.yard.change import Change, difference
-from yardplan.yard.ground import Gate, Note, Paving, Service
+from yardplan.yard.ground import Dimension, Gate, Note, Paving, Picture, Service
 from yardplan.yard.planting import Container
 from yardplan.yard.yard import Yard
 
@@ -41,9 +41,9 @@ class FullAnswer:
 
 
 #: What only bounds the ground over which light is counted.
-_BOUNDS = frozenset({"lot"})
+_BOUNDS = frozenset({"lot", "lot_curve"})
 #: Things that cast no shade and have no light of their own.
-_NO_LIGHT = (Note, Gate, Paving, Service, Container)
+_NO_LIGHT = (Note, Gate, Paving, Service, Container, Dimension, Picture)
 
 
 def concerns_light(change: Change, yard: Yard) -> bool:

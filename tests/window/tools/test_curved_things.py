@@ -1,14 +1,17 @@
 """Grips of curves, dimensions and pictures, by plain events in metres."""
 
 import pytest
-from support.hands import click, drag
+from attrs import evolve
+from support.hands import click, drag, move, press
 
 from yardplan.window.tools import grips
+from yardplan.window.tools.arranging import mirror
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.select import SelectTool
-from yardplan.yard import edits
+from yardplan.yard import edits, pictures
 from yardplan.yard.curves import outline_of
 from yardplan.yard.ground import Curve, Dimension, Picture
+from yardplan.yard.handles import line_of
 from yardplan.yard.planting import Bed
 from yardplan.yard.yard import Yard
 
@@ -78,3 +81,28 @@ def test_a_dimension_is_moved_by_its_line_its_ends_and_its_middle(opened):
     assert (dimension.off, dimension.ends) == (pytest.approx(3.0), ((0.0, 0.0), (8.0, 0.0)))
     drag(tool, (8, 0), (8, 1), (8, 6))
     assert desk.open_yard.yard.dimensions[0].ends[1] == pytest.approx((8, 6))
+
+
+def test_mirroring_keeps_a_picture_upright_and_a_dimension_on_its_side():
+    yard = Yard(pictures=(SCAN,), dimensions=(Dimension(id="DM1", ends=((0.0, 0.0), (8.0, 0.0)), off=1.0),))
+    for way in ("across", "up"):
+        (picture,) = mirror(yard, frozenset({"PC1"}), way).pictures
+        assert picture.base == SCAN.base
+    turned = evolve(SCAN, base=pictures.turned_to(SCAN, 30.0).base)
+    for way in ("across", "up"):
+        (picture,) = mirror(Yard(pictures=(turned,)), frozenset({"PC1"}), way).pictures
+        assert pictures.turn(picture) == pytest.approx(-30.0)
+        assert pictures.middle(picture) == pytest.approx(pictures.middle(turned))
+    (dimension,) = mirror(yard, frozenset({"DM1"}), "across").dimensions
+    assert dimension.ends == ((8.0, 0.0), (0.0, 0.0))
+    assert [y for _, y in line_of(dimension)] == pytest.approx([1.0, 1.0])
+
+
+def test_the_area_is_told_while_a_corner_is_dragged(opened):
+    desk = Desk(opened(Yard(lot=((0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)))))
+    desk.open_yard.select({"lot"})
+    tool = SelectTool(desk)
+    press(tool, (10, 10), alt=True)
+    move(tool, (14, 10), alt=True)
+    assert "120.0 m²" in [words.text for words in tool.overlay().words]
+    assert tool.cancel()

@@ -13,8 +13,10 @@ from yardplan.units import System, UnitError
 from yardplan.window.canvas.geometry import middle, polar
 from yardplan.window.tools.typed import parse_typed
 from yardplan.yard import edits
-from yardplan.yard.ground import Building, Point
+from yardplan.yard.ground import Building, Dimension, Picture, Point
 from yardplan.yard.groups import units_of
+from yardplan.yard.handles import covered
+from yardplan.yard.pictures import corners
 from yardplan.yard.planting import Planting
 from yardplan.yard.yard import Thing, Yard
 
@@ -44,7 +46,7 @@ class _Part:
     def middle(self, axis: int) -> float:
         """The middle of the one thing, or of the box round the group."""
         if len(self.things) == 1:
-            return middle(edits.points_of(self.things[0]))[axis]
+            return middle(covered(self.things[0]))[axis]
         return sum(self.reach(axis)) / 2
 
     def shifted(self, yard: Yard, axis: int, by: float) -> Yard:
@@ -61,7 +63,7 @@ def _parts(yard: Yard, ids: frozenset[str]) -> list[_Part]:
 
 
 def _reach(thing: Thing, axis: int) -> tuple[float, float]:
-    values = [point[axis] for point in edits.points_of(thing)]
+    values = [point[axis] for point in covered(thing)]
     return min(values), max(values)
 
 
@@ -134,7 +136,20 @@ def _mirrored(thing: Any, across: bool) -> Any:
         # A mirrored lean-to keeps its high edge on the left of its direction: the direction turns about.
         about = 180.0 if thing.roof == "lean-to" else 0.0
         return evolve(thing, ridge_angle=(turn - thing.ridge_angle + about) % 360)
-    return thing
+    if isinstance(thing, Dimension):
+        return evolve(thing, off=-thing.off)
+    return _upright(thing, across) if isinstance(thing, Picture) else thing
+
+
+def _upright(picture: Picture, across: bool) -> Picture:
+    """A picture that covers the mirrored ground, itself not mirrored; its base was mirrored before."""
+    a, b = picture.base
+    if across:
+        return evolve(picture, base=(b, a))
+    # Its upper edge came to lie below its lower one, as far as it is high.
+    above = corners(picture)[3]
+    x, y = above[0] - a[0], above[1] - a[1]
+    return evolve(picture, base=((a[0] - x, a[1] - y), (b[0] - x, b[1] - y)))
 
 
 def turn(yard: Yard, ids: frozenset[str], degrees: float) -> Yard:

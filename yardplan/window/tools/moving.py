@@ -11,7 +11,8 @@ from yardplan.units import format_length
 from yardplan.window.canvas.geometry import distance
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import compass_word, thing_name
-from yardplan.yard.edits import points_of
+from yardplan.yard import edits
+from yardplan.yard.curves import grips
 from yardplan.yard.ground import Point
 from yardplan.yard.groups import whole_groups
 from yardplan.yard.yard import Yard
@@ -35,7 +36,9 @@ def anchor_of(yard: Yard, key: str, near: Point) -> Point:
     thing = yard.find(key)
     if thing is None:
         return near
-    return min(points_of(thing), key=lambda p: distance(p, near))
+    curve = edits.curve_of(yard, key)
+    points = (*curve.points, *grips(curve)) if curve is not None else edits.points_of(thing)
+    return min(points, key=lambda p: distance(p, near))
 
 
 def troubles_of(open_yard: OpenYard, ids: Collection[str]) -> tuple[Finding, ...]:

@@ -6,7 +6,8 @@ from collections.abc import Collection
 from typing import TYPE_CHECKING
 
 from yardplan.language import later, tr
-from yardplan.window.canvas.geometry import bearing, distance, halfway
+from yardplan.units import format_area
+from yardplan.window.canvas.geometry import area_of, bearing, distance, halfway, middle
 from yardplan.window.canvas.hits import things_within
 from yardplan.window.tools import grips
 from yardplan.window.tools.desk import HIT_PIXELS, Desk
@@ -16,7 +17,7 @@ from yardplan.window.tools.moving import anchor_of, movable, moved_words, outcom
 from yardplan.window.tools.naming import names_of
 from yardplan.window.tools.picking import picked
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
-from yardplan.yard import edits, handles
+from yardplan.yard import edges, edits, handles
 from yardplan.yard.ground import Point
 from yardplan.yard.groups import only_whole
 from yardplan.yard.yard import Yard
@@ -350,4 +351,8 @@ class _Corner(_Gesture):
             Words(place=halfway(here, p), text=self.desk.length(distance(here, p)))
             for p in grips.neighbours(yard, self.key, self.grip)
         )
+        if handles.can_bend(yard, self.key):
+            outline = edges.outline_of(yard, self.key)
+            area = format_area(area_of(outline), self.open_yard.units)
+            words = (*words, Words(place=middle(outline), text=area))
         return Overlay(words=words)
