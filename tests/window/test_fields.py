@@ -339,3 +339,30 @@ def test_what_grew_before_is_typed_and_decides(fields: Fields, qtbot: QtBot) -> 
     qtbot.waitUntil(lambda: told() == {"wilt", "replant"})
     type_into(fields, qtbot, "earlier", "maize 2025")
     qtbot.waitUntil(lambda: told() == set())
+
+
+def test_rows_and_beds_say_what_fits_and_pots_what_they_need(fields: Fields, qtbot: QtBot) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"R1"})
+    assert fields.note.text() == (
+        "Room for 11 plants, 0.60 m apart. 2 posts for its wires, at most 6.10 m apart. "
+        "Runs 90° off north and south."
+    )
+    open_yard.select({"D1"})
+    assert fields.note.text() == "12 m², 4 corners"
+    type_into(fields, qtbot, "plant", "Honeoye")
+    type_into(fields, qtbot, "spacing", "0.5 m")
+    qtbot.waitUntil(lambda: "h of sun a day" in fields.note.text(), timeout=10_000)
+    # The bed is 4 m by 3 m.
+    assert fields.note.text().startswith("12 m², 4 corners\nRoom for 48 plants, 0.50 m apart. ")
+    open_yard.select({"K1"})
+    assert fields.note.text() == ""
+    open_yard.select({"A1"})
+    pot = fields.grid.entries["container"]
+    assert isinstance(pot, ChoiceEntry)
+    pot.entered.emit("K1")
+    open_yard.select({"K1"})
+    assert fields.note.text() == (
+        "The plant in it needs 57 L or more. Its roots die from about -7 °C: an unheated shed in winter, and "
+        "a little water once a month. Re-pot or trim the roots every 2.5 years or so."
+    )

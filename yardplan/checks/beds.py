@@ -95,6 +95,13 @@ def posts(length: float, apart: float) -> int:
     return math.ceil(max(length, 0.0) / apart - 1e-9) + 1
 
 
+def off_north(row: Row, north: float) -> float:
+    """Degrees, 0 to 90, by which a row leaves north-south; `north` as the site has it."""
+    (x1, y1), (x2, y2) = row.line[0], row.line[-1]
+    angle = math.degrees(math.atan2(x2 - x1, y2 - y1)) - north
+    return abs((angle + 90.0) % 180.0 - 90.0)
+
+
 def _rows(survey: Survey) -> Iterator[Finding]:
     for row in survey.stand.rows:
         fit = most_in_row(row.row)
@@ -113,11 +120,9 @@ def _rows(survey: Survey) -> Iterator[Finding]:
 
 def _direction(survey: Survey, thing: str, row: Row) -> Iterator[Finding]:
     """Rows far from north-south light their two sides unequally."""
-    (x1, y1), (x2, y2) = row.line[0], row.line[-1]
-    if math.hypot(x2 - x1, y2 - y1) < 1e-6:
+    if len(row.line) < 2 or math.dist(row.line[0], row.line[-1]) < 1e-6:
         return
-    angle = math.degrees(math.atan2(x2 - x1, y2 - y1)) - survey.yard.site.north
-    off = abs((angle + 90.0) % 180.0 - 90.0)
+    off = off_north(row, survey.yard.site.north)
     if off > survey.rules.value("row-off-north"):
         shown = {"off": Figure(off, "count")}
         yield survey.finding(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
@@ -28,7 +28,7 @@ def volume_rule(plant: Standing) -> str:
     return next((rule for group, rule in _VOLUMES if is_member(group, plant)), "container-tree")
 
 
-def _in_each(survey: Survey) -> dict[str, list[Standing]]:
+def held_in(survey: Survey) -> dict[str, list[Standing]]:
     """The plants of every container by its id."""
     held: dict[str, list[Standing]] = {}
     for plant in survey.stand.plants:
@@ -37,10 +37,14 @@ def _in_each(survey: Survey) -> dict[str, list[Standing]]:
     return held
 
 
+def wanted_volume(survey: Survey, plants: Sequence[Standing]) -> float:
+    """Least litres for these plants in one container."""
+    return sum(survey.rules.value(volume_rule(plant)) for plant in plants)
+
+
 def _volume(survey: Survey, pot: Container, plants: list[Standing]) -> Iterator[Finding]:
     """The pot's volume against the sum of what its plants need."""
-    rules = [volume_rule(plant) for plant in plants]
-    wanted = sum(survey.rules.value(rule) for rule in rules)
+    wanted = wanted_volume(survey, plants)
     if pot.volume >= wanted * (1 - survey.rules.value("spacing-tolerance")):
         return
     shown = {
@@ -50,7 +54,7 @@ def _volume(survey: Survey, pot: Container, plants: list[Standing]) -> Iterator[
     weight = Weight.CONFLICT if pot.volume < wanted / 2 else Weight.CAUTION
     kind = "too_small" if len(plants) == 1 else "crowded"
     things = (pot.id, *(plant.id for plant in plants))
-    yield survey.finding(NAME, kind, weight, things, rules[0], shown, (Mark((pot.place,)),))
+    yield survey.finding(NAME, kind, weight, things, volume_rule(plants[0]), shown, (Mark((pot.place,)),))
 
 
 def _unsuited(survey: Survey, pot: Container, plants: list[Standing]) -> Iterator[Finding]:
@@ -89,7 +93,7 @@ def _lost(survey: Survey) -> Iterator[Finding]:
 
 def run(survey: Survey) -> list[Finding]:
     """Findings on containers."""
-    held = _in_each(survey)
+    held = held_in(survey)
     pots = [pot for pot in survey.yard.containers if pot.id in held]
     found = list(_lost(survey))
     for pot in pots:

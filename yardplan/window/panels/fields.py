@@ -18,6 +18,7 @@ from yardplan.window.panels.entry import CheckEntry, Entry, EntryError, TextEntr
 from yardplan.window.panels.facts import selected_plant
 from yardplan.window.panels.field_entries import entry_for, shape_of
 from yardplan.window.panels.field_plans import FieldPlan
+from yardplan.window.panels.fit_notes import fit_words
 from yardplan.window.panels.in_hand import InHandCard
 from yardplan.window.panels.parts import Elided, Fold, button, label
 from yardplan.window.theme import scaled
@@ -147,6 +148,7 @@ class Fields(QWidget):
         self._lay_out()
         open_yard.shown.connect(self._refresh_seen)
         open_yard.selection_changed.connect(self._refresh_seen)
+        open_yard.light_changed.connect(self._light_came)
 
     def _lay_out(self) -> None:
         inside = QWidget()
@@ -180,14 +182,23 @@ class Fields(QWidget):
         yard, ids = self._open_yard.shown_yard, self._open_yard.selection
         self.title.setText(subjects.title_of(yard, ids))
         self.title.setVisible(selected_plant(self._open_yard) is None)
-        self.note.setText(self._measure_note())
-        self.note.setVisible(bool(self.note.text()))
+        self._show_note()
         self.grid.show_fields(subjects.plans_for(yard, ids), ids)
         self.site_button.setVisible(not ids)
         plans = subjects.corner_plans(yard, ids)
         self.corners.setVisible(bool(plans))
         if self.corners.open:
             self.corner_grid.show_fields(plans, ids)
+
+    def _show_note(self, *_: object) -> None:
+        """Measures of what is selected, and what fits in it."""
+        said = (self._measure_note(), fit_words(self._open_yard))
+        self.note.setText("\n".join(part for part in said if part))
+        self.note.setVisible(bool(self.note.text()))
+
+    def _light_came(self) -> None:
+        if self.isVisible():
+            self._show_note()
 
     def _measure_note(self) -> str:
         """The area of an outline or the length of a line, and its corners."""
