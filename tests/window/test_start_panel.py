@@ -55,7 +55,7 @@ def test_samples_are_listed_with_name_and_contents_and_a_damaged_one_by_its_file
 ) -> None:
     words = [b.text() for holder in panel.sample_buttons for b in holder.findChildren(QPushButton)]
     assert words == ["Test yard", "a broken one"]
-    assert sample_of(samples_folder / "first_orchard.yard").words == "1 planting"
+    assert sample_of(samples_folder / "first_orchard.yard").words == "1 plant"
 
 
 def test_shipped_samples_can_all_be_listed() -> None:

@@ -1,7 +1,7 @@
 """The canvas by real pointer and key events."""
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QContextMenuEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -207,3 +207,17 @@ def test_only_the_dragged_plant_is_painted_anew_each_frame(canvas):
     QTest.mouseRelease(
         canvas, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, pixel(canvas, (13, 8))
     )
+
+
+def test_a_new_yard_leaves_no_names_of_the_last_one_behind(make_window, qtbot):
+    window = make_window(yard_of(plant("A1", "apple:Liberty", (5, 5))))
+    qtbot.waitUntil(lambda: bool(window.canvas.scene.ground.words_near(*everywhere(window))))
+    window.open_yard.new()
+    window.canvas.grab()
+    assert window.canvas.scene.ground.words_near(*everywhere(window)) == []
+
+
+def everywhere(window):
+    """The canvas's view and all of its area."""
+    canvas = window.canvas
+    return canvas.scene.plan_view(canvas.view, 1.0), QRectF(-1e4, -1e4, 2e4, 2e4)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from attrs import evolve
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.pictures import StillPicture
@@ -44,4 +44,10 @@ class ClearHatch:
 def _draw(painter: QPainter, view: PlanView, outlines: tuple[tuple[tuple[float, float], ...], ...]) -> None:
     from yardplan.drawing.partners import draw_clear_ground
 
+    if view.window is not None:
+        # Names under the hatch could not be read.
+        free = QRegion(view.window.toAlignedRect())
+        for box in view.keep_clear:
+            free = free.subtracted(QRegion(box.toAlignedRect()))
+        painter.setClipRegion(free)
     draw_clear_ground(painter, evolve(view, clear_ground=outlines))

@@ -100,6 +100,7 @@ class GroundPicture:
             # An empty sheet: the drawing office need not be loaded for its dots.
             if shown.layers.grid:
                 draw_grid(painter, shown)
+            self._keep(())
             self._done()
             return
         from yardplan.drawing.labels import arranged

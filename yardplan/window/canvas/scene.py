@@ -186,7 +186,7 @@ class Scene:
             self._paint_shade(painter, view, shown, resting)
             self.ground.top.show(painter, view)
             self._paint_light_words(painter, shown, field, resting)
-        self.clear.paint(painter, view, ratio, resting, lambda v: self.plan_view(v, ratio))
+        self.clear.paint(painter, view, ratio, resting, lambda v: self._beside_labels(v, ratio))
         if self._live:
             self._paint_live(painter, shown)
         self.calm.picture.show(painter, view)
@@ -308,6 +308,12 @@ class Scene:
         left, top = (wide.width - window.width) / 2, (wide.height - window.height) / 2
         field = furnishing.field_of(window.width, window.height).translated(left, top)
         return evolve(self._with_room(self.plan_view(wide, ratio), field, field), window=field)
+
+    def _beside_labels(self, view: View, ratio: float) -> PlanView:
+        """A view told where names stand: what is laid over the ground leaves them free."""
+        shown = self.plan_view(view, ratio)
+        labels = self.ground.words_near(shown, QRectF(0, 0, view.width, view.height))
+        return evolve(shown, keep_clear=tuple(labels))
 
     def _beside_words(self, window: View, wide: View, ratio: float) -> PlanView:
         """A wide view told where the words of marks stand."""

@@ -7,20 +7,30 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from attrs import frozen
-from PySide6.QtCore import QEvent, QLocale, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QLocale, QObject, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from yardplan.language import tr, tr_n
 from yardplan.shipped import folder
 from yardplan.units import System
 from yardplan.window.dialogs.new_yard import NewYardForm
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.parts import button, label
-from yardplan.window.theme import scaled
+from yardplan.window.panels.parts import Elided, button, label
+from yardplan.window.theme import TARGET, scaled
 
 #: Recent files shown.
 _RECENT = 3
+#: Width with both columns beside each other, and distance from the edge of the canvas, pixels.
+_WIDE, _AWAY = 640, 4
 
 
 @frozen
@@ -43,11 +53,12 @@ def sample_of(path: Path) -> Sample:
     try:
         document = json.loads(path.read_text(encoding="utf-8"))
         site = document["site"]
-        plants = sum(len(document.get(name, ())) for name in ("plantings", "rows"))
+        plants, rows = (len(document.get(part, ())) for part in ("plantings", "rows"))
         place, name = str(site.get("place", "")), str(site["name"])
     except (OSError, ValueError, LookupError, TypeError, AttributeError):
         return Sample(path, path.stem.replace("_", " "), "")
-    parts = [place, tr_n("{n} planting", "{n} plantings", plants)]
+    counts = ((plants, tr_n("{n} plant", "{n} plants", plants)), (rows, tr_n("{n} row", "{n} rows", rows)))
+    parts = [place, *(words for number, words in counts if number)]
     return Sample(path, name, ", ".join(part for part in parts if part))
 
 
@@ -73,6 +84,7 @@ class StartPanel(QFrame):
         super().__init__(parent)
         self._open_yard = open_yard
         self._put_away = False
+        self._inner = QWidget()
         self.setObjectName("start")
         self.setAccessibleName(tr("Begin: a new yard, a sample, or a file"))
         self.form = NewYardForm(usual_units())
@@ -109,8 +121,10 @@ class StartPanel(QFrame):
         box.setSpacing(0)
         box.addWidget(made)
         if words:
-            small = label(words, "small", wrap=True)
+            small = Elided(words, "small")
             small.setContentsMargins(3, 0, 0, 0)
+            # Below each other without a gap, the names would be too near to be hit apart.
+            made.setMinimumHeight(scaled(TARGET))
             box.addWidget(small)
         return line
 
@@ -135,16 +149,24 @@ class StartPanel(QFrame):
                 right.addWidget(each)
         right.addStretch(1)
         right.addWidget(self.open_button, 0, Qt.AlignmentFlag.AlignLeft)
-        columns = QHBoxLayout()
-        columns.setSpacing(28)
-        columns.addLayout(left, 5)
-        columns.addLayout(right, 4)
-        box = QVBoxLayout(self)
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._columns.setSpacing(28)
+        self._columns.addLayout(left, 5)
+        self._columns.addLayout(right, 4)
+        box = QVBoxLayout(self._inner)
         box.setContentsMargins(24, 18, 24, 18)
         box.setSpacing(12)
         box.addWidget(label(tr("Plan your yard"), "title"))
-        box.addLayout(columns)
-        self.setMinimumWidth(scaled(620))
+        box.addLayout(self._columns)
+        scroll = QScrollArea()
+        scroll.setWidget(self._inner)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        around = QVBoxLayout(self)
+        around.setContentsMargins(1, 1, 1, 1)
+        around.addWidget(scroll)
+        self._inner.installEventFilter(self)
 
     def refresh(self, *_: object) -> None:
         """Show while the yard is empty, unless it was put away."""
@@ -183,21 +205,21 @@ class StartPanel(QFrame):
         parent = self.parentWidget()
         if parent is None:
             return
-        self.resize(self.sizeHint().expandedTo(self.minimumSize()).boundedTo(parent.size()))
+        room = parent.size() - QSize(2 * _AWAY, 2 * _AWAY)
+        beside = room.width() >= scaled(_WIDE)
+        direction = QBoxLayout.Direction
+        self._columns.setDirection(direction.LeftToRight if beside else direction.TopToBottom)
+        wanted = QSize(scaled(_WIDE) if beside else room.width(), self._inner.sizeHint().height() + 4)
+        self.resize(wanted.boundedTo(room))
         self.move((parent.width() - self.width()) // 2, (parent.height() - self.height()) // 2)
         self.raise_()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Stay in the middle when the window changes its size."""
-        if event.type() == QEvent.Type.Resize and self.isVisible():
+        """Stay in the middle when the window changes its size; grow with what the place look-up shows."""
+        kinds = {self._inner: QEvent.Type.LayoutRequest}
+        if event.type() == kinds.get(watched, QEvent.Type.Resize) and self.isVisible():
             self._centre()
         return bool(super().eventFilter(watched, event))
-
-    def event(self, event: QEvent) -> bool:
-        """Grow with what the place look-up shows."""
-        if event.type() == QEvent.Type.LayoutRequest:
-            self._centre()
-        return bool(super().event(event))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:

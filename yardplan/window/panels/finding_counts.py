@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtGui import QFontMetrics, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from yardplan.checks.finding import Weight
 from yardplan.language import tr_n
@@ -12,7 +12,7 @@ from yardplan.window.panels.parts import SIGN_OF, SignMark, label
 from yardplan.window.theme import SMALL, font, scaled
 
 #: Between the sign and its words, and from one count to the next, pixels.
-_NEAR, _APART = 4, 12
+_NEAR, _APART = 3, 9
 
 
 def count_text(weight: Weight, number: int) -> str:
@@ -29,18 +29,18 @@ class FindingCounts(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self._counts: dict[Weight, int] = dict.fromkeys(Weight, 0)
         line = QHBoxLayout(self)
         line.setContentsMargins(2, 2, 2, 2)
         line.setSpacing(_NEAR)
         self._texts: dict[Weight, QLabel] = {}
-        self._face = font(SMALL + 1)
         for weight in Weight:
             if self._texts:
                 line.addSpacing(_APART - 2 * _NEAR)
             line.addWidget(SignMark(SIGN_OF[weight]))
             self._texts[weight] = label()
-            self._texts[weight].setFont(self._face)
+            self._texts[weight].setFont(font(SMALL + 1))
             line.addWidget(self._texts[weight])
         line.addStretch()
 
@@ -53,12 +53,12 @@ class FindingCounts(QWidget):
         self.setToolTip(", ".join(words))
 
     def _fit(self) -> None:
-        words = {weight: count_text(weight, self._counts[weight]) for weight in Weight}
-        metrics = QFontMetrics(self._face)
-        signs = len(words) * (scaled(14) + _NEAR) + (len(words) - 1) * (_APART - _NEAR) + 4
-        roomy = sum(metrics.horizontalAdvance(text) for text in words.values()) + signs <= self.width()
         for weight, text in self._texts.items():
-            text.setText(words[weight] if roomy else str(self._counts[weight]))
+            text.setText(count_text(weight, self._counts[weight]))
+        line = self.layout()
+        if line is not None and line.sizeHint().width() > self.width():
+            for weight, text in self._texts.items():
+                text.setText(str(self._counts[weight]))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

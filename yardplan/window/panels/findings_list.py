@@ -137,6 +137,7 @@ class FindingsList(QWidget):
         self.cards = _Cards()
         self.cards.setModel(self.rows)
         self.quiet = label("", "muted", wrap=True)
+        self.quiet.setAlignment(Qt.AlignmentFlag.AlignTop)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(2)

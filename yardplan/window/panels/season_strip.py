@@ -39,6 +39,8 @@ class ChartView(QWidget):
         self.chart = SeasonChart()
         #: The rows that the spoken description tells of.
         self.spoken_rows: tuple[SeasonRow, ...] | None = None
+        #: What is said while there are no rows.
+        self.empty_words = ""
         self._first = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumHeight(scaled(78))
@@ -77,6 +79,14 @@ class ChartView(QWidget):
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(PALETTE.paper))
         draw_season(painter, self.layout_now())
+        if self.empty_words and not self.chart.rows:
+            painter.setFont(font(SMALL + 1))
+            painter.setPen(QColor(PALETTE.muted))
+            field = self.layout_now().field.adjusted(0, 0, 0, -scaled(8))
+            middle = int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
+            around = painter.boundingRect(field, middle, self.empty_words).adjusted(-8, -2, 8, 2)
+            painter.fillRect(around, QColor(PALETTE.paper))
+            painter.drawText(field, middle, self.empty_words)
         hidden = len(self.chart.rows) - len(self.layout_now().seen)
         if hidden > 0:
             painter.setFont(font(SMALL))
@@ -199,7 +209,9 @@ class SeasonStrip(QWidget):
         moment = open_yard.moment
         chart = with_choice(self._season, survey, open_yard.selection, moment.day, moment.hour)
         self.chart.show_chart(chart)
-        note = self._season.note or ("" if chart.rows else tr(_EMPTY))
+        # Where there is nothing to show, the words have the whole chart; beside the day they would be cut.
+        self.chart.empty_words = self._season.note or tr(_EMPTY)
+        note = self._season.note if chart.rows else ""
         self.note.setText(note)
         self.note.setToolTip(note)
         self.note.setVisible(bool(self.note.text()))
