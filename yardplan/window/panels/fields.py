@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
+from yardplan.checks.finding import Finding
 from yardplan.language import tr, tr_n
 from yardplan.units import format_area, format_coarse, format_length
 from yardplan.window.open_yard import OpenYard
@@ -21,6 +22,7 @@ from yardplan.window.panels.field_plans import FieldPlan
 from yardplan.window.panels.fit_notes import fit_words
 from yardplan.window.panels.in_hand import InHandCard
 from yardplan.window.panels.parts import Elided, Fold, button, label
+from yardplan.window.panels.trial_words import trial_words
 from yardplan.window.theme import scaled
 
 _CAPTION = 104
@@ -42,6 +44,9 @@ class FieldGrid(QWidget):
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnMinimumWidth(0, scaled(_CAPTION))
         self._grid.setColumnStretch(1, 1)
+        #: The variety being tried, with the findings before it.
+        self._trying: tuple[TextEntry, tuple[Finding, ...]] | None = None
+        open_yard.findings_changed.connect(self._tell_trial)
 
     def show_fields(self, plans: Iterable[FieldPlan], ids: frozenset[str]) -> None:
         """Show these fields of these things, keeping the widgets when only values changed."""
@@ -63,6 +68,7 @@ class FieldGrid(QWidget):
             if widget is not None:
                 widget.hide()
                 widget.deleteLater()
+        self._trying = None
         self.entries = {plan.path: self._made(line, plan) for line, plan in enumerate(self._plans)}
 
     def _made(self, line: int, plan: FieldPlan) -> Entry:
@@ -98,12 +104,27 @@ class FieldGrid(QWidget):
         return subjects.edited(open_yard.yard, self._ids, plan, value, open_yard.catalogue, open_yard.units)
 
     def _try(self, plan: FieldPlan, value: Any) -> None:
+        entry = self.entries[plan.path]
+        if plan.sort == "plant" and isinstance(entry, TextEntry) and not self._open_yard.on_trial:
+            self._trying = (entry, tuple(self._open_yard.findings))
         try:
             self._open_yard.show_trial(self._edited(plan, value))
         except EntryError as error:
-            self.entries[plan.path].show_fault(str(error))
+            entry.show_fault(str(error))
+
+    def _tell_trial(self) -> None:
+        """Under a variety that is tried stands what it would bring."""
+        if self._trying is None:
+            return
+        entry, before = self._trying
+        if self._open_yard.on_trial:
+            entry.show_echo(trial_words(self._open_yard, before))
+        else:
+            self._trying = None
+            entry.show_echo("")
 
     def _enter(self, plan: FieldPlan, value: Any) -> None:
+        self._trying = None
         try:
             yard = self._edited(plan, value)
         except EntryError as error:
