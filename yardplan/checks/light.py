@@ -15,7 +15,7 @@ from yardplan.checks.survey import Survey
 from yardplan.language import later
 from yardplan.plants.crop import Crop
 from yardplan.sun.light import LightReport, PlantLight
-from yardplan.sun.scene import HORIZON, SLOPE
+from yardplan.sun.scene import FAR_WORDS
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
 
@@ -23,7 +23,6 @@ NAME = "light"
 #: How many takers of light are named, and the least hours worth naming.
 _NAMED = 3
 _WORTH_NAMING = 0.1
-_FAR = {HORIZON: later("the sky line"), SLOPE: later("the slope of the ground")}
 
 
 @frozen
@@ -72,7 +71,8 @@ def _takers(survey: Survey, grown: Grown, light: PlantLight) -> dict[str, Figure
     worth = [(taker, hours) for taker, hours in light.shaded_by if hours >= _WORTH_NAMING]
     for number, (taker, hours) in enumerate(worth[:_NAMED], start=1):
         shown[f"hours_{number}"] = Figure(hours, "hours")
-        shown[f"by_{number}"] = Figure(_FAR[taker], "text") if taker in _FAR else Figure(taker, "thing")
+        far = FAR_WORDS.get(taker)
+        shown[f"by_{number}"] = Figure(far, "text") if far else Figure(taker, "thing")
         at = _nearest(survey, taker, grown.place)
         if at is not None:
             side = compass(grown.place, at, survey.yard.site.north)

@@ -16,10 +16,10 @@ from PySide6.QtGui import QPainter
 from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
-from yardplan.language import day_month, decimals, later, percent, tr
+from yardplan.language import day_month, decimals, percent, tr
 from yardplan.sun import clock
 from yardplan.sun.clock import Clock
-from yardplan.sun.scene import HORIZON, SLOPE
+from yardplan.sun.scene import FAR_WORDS
 from yardplan.sun.spot import Spot, Stretch
 from yardplan.yard.site import Site
 
@@ -33,7 +33,6 @@ _LINES = 5
 #: From here on a stretch counts as clear sun, and below as full shade.
 _CLEAR, _DARK = 0.98, 0.02
 _SHADE, _DAPPLE = 0.45, 0.12
-_FAR = {HORIZON: later("the sky line"), SLOPE: later("the slope of the ground")}
 
 
 @frozen(kw_only=True)
@@ -76,7 +75,7 @@ def _minutes(one: Stretch) -> float:
 
 def _blocked(one: Stretch, chart: SpotChart) -> str:
     by = one.by or ""
-    name = tr(_FAR[by]) if by in _FAR else chart.names.get(by, by)
+    name = tr(FAR_WORDS[by]) if by in FAR_WORDS else chart.names.get(by, by)
     start, end = (clock.clock_text(at, chart.site, chart.clock) for at in (one.start, one.end))
     if one.light <= _DARK:
         return tr("{start} to {end} {thing}", start=start, end=end, thing=name)

@@ -16,6 +16,7 @@ from yardplan.checks.wording import names_of
 from yardplan.drawing.light_legend import report_note
 from yardplan.drawing.rows import bed_places
 from yardplan.drawing.view import FindingKey
+from yardplan.language import tr
 from yardplan.plants.pollen_outlook import named
 from yardplan.plants.standing import stand_of
 from yardplan.sheets.document import Document, Page
@@ -87,10 +88,10 @@ def partner_words(survey: Survey) -> dict[str, str]:
         if outlook.donor is not None:
             words[thing] = named(found.net, outlook.donor)
         elif outlook.needed:
-            words[thing] = "none here"
+            words[thing] = tr("none here")
     for node in found.net.nodes:
         if node.takes and node.id not in words:
-            words[node.id] = "sets by itself"
+            words[node.id] = tr("sets by itself")
     return words
 
 
@@ -117,7 +118,7 @@ def _setting_out(order: SheetOrder) -> Sequence[Page]:
     yard = order.survey.yard
     plan = plan_pages(PlanRequest(
         yard=yard, stand=order.survey.stand, units=order.units, date=order.date, scale=order.scale,
-        paper=order.paper, pins=pins(yard), title="Setting-out plan",
+        paper=order.paper, pins=pins(yard), title=tr("Setting-out plan"),
     ))
     return (*plan, *_tabled(order, setting_out_table(yard, order.units)))
 
@@ -140,7 +141,7 @@ def _harvest(order: SheetOrder) -> Sequence[Page]:
     words = "   ".join(word for word in (order.survey.yard.site.name, order.date) if word)
     plan = harvest_plan(order.survey, order.year, order.persons)
     charts = harvest_pages(plan, _flat(order), order.units, words)
-    return (*_tabled(order, harvest_table(order.survey, order.year, order.units)), *charts)
+    return (*_tabled(order, harvest_table(order.survey, plan, order.units)), *charts)
 
 
 def _light(order: SheetOrder) -> Sequence[Page]:
@@ -149,7 +150,7 @@ def _light(order: SheetOrder) -> Sequence[Page]:
     report = survey.light or light_report(scene_of(survey.yard, survey.stand), progress=order.told)
     plan = plan_pages(PlanRequest(
         yard=order.survey.yard, stand=order.survey.stand, units=order.units, date=order.date,
-        scale=order.scale, paper=order.paper, title="Light plan",
+        scale=order.scale, paper=order.paper, title=tr("Light plan"),
         light=order.light or PaperLight(field=report.field, note=report_note(report)),
     ))
     return (*plan, *_tabled(order, light_table(order.survey, report)))
@@ -180,9 +181,12 @@ def assemble(order: SheetOrder, what: Sequence[str] = USUAL) -> Document:
     wanted = tuple(SHEETS) if ALL in what else tuple(what)
     for word in wanted:
         if word not in SHEETS:
-            raise SheetError(f"there is no sheet called '{word}': choose among {', '.join(SHEETS)}, {ALL}")
+            names = ", ".join((*SHEETS, ALL))
+            raise SheetError(
+                tr("there is no sheet called '{word}': choose among {names}", word=word, names=names)
+            )
     bound = [name for name in SHEETS if name in wanted]
     pages = tuple(page for name in bound for page in SHEETS[name](order))
     if not pages:
-        raise SheetError("no sheet was asked for")
+        raise SheetError(tr("no sheet was asked for"))
     return Document(title=document_title(order.survey.yard.site.name, bound), pages=pages)

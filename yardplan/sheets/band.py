@@ -10,6 +10,7 @@ from yardplan.drawing.furniture import draw_scale_bar, draw_title_block
 from yardplan.drawing.lettering import FACT, Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, MEDIUM, THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
+from yardplan.language import tr
 from yardplan.sheets.cautions import cautions
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
@@ -88,8 +89,8 @@ def _draw_measure(surface: Surface, band: Band, y: float) -> None:
         tall = 1.8 if i in (0, parts) else 1.0
         at = x + length * i / parts
         painter.drawLine(QLineF(surface.point(at, y - tall), surface.point(at, y + tall)))
-    words = "4 inches" if band.imperial else "100 mm"
-    text = f"Measure this bar: {words}. If it is not, print again at 100 %."
+    words = tr("4 inches") if band.imperial else "100 mm"
+    text = tr("Measure this bar: {length}. If it is not, print again at 100 %.", length=words)
     draw_text(painter, surface.lettering, QRectF(surface.point(x, y + 2.0), surface.point(x, y)), text, FACT)
 
 
@@ -117,6 +118,6 @@ def _draw_index(surface: Surface, band: Band, corner: QPointF) -> None:
         painter.setBrush(colour("ink" if part == band.part else "paper"))
         painter.drawRect(QRectF(corner.x() + part.column * side, corner.y() + part.row * side, side, side))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    words = f"sheet {band.part.name} of {len(tiling.tiles)}"
+    words = tr("sheet {name} of {count}", name=band.part.name, count=len(tiling.tiles))
     at = corner + QPointF(side * tiling.columns + 1.5 * surface.dots, -0.4 * surface.dots)
     draw_text(painter, surface.lettering, QRectF(at, at), words, FACT)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 from functools import cache
 
+from yardplan.language import mid_sentence, tr
 from yardplan.shipped import resource
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
@@ -30,14 +31,10 @@ def dig_words(site: Site) -> str:
         and row["country"] in words
     }
     if not found:
-        return words["other"] + "."
+        return tr(words["other"]) + "."
     if len(found) == 1:
-        return words[next(iter(found))] + "."
-    return " ".join(f"{called}: {_small(words[country])}." for country, called in found.items())
-
-
-def _small(words: str) -> str:
-    return words[:1].lower() + words[1:]
+        return tr(words[next(iter(found))]) + "."
+    return " ".join(f"{tr(called)}: {mid_sentence(tr(words[country]))}." for country, called in found.items())
 
 
 def _applies(yard: Yard, when: str) -> bool:
@@ -52,4 +49,4 @@ def _applies(yard: Yard, when: str) -> bool:
 def cautions(yard: Yard) -> tuple[str, ...]:
     """Sentences for the plan, the call before digging first."""
     rows = (row for row in _table("sheets", "cautions.csv") if _applies(yard, row["applies"]))
-    return tuple(row["words"] or dig_words(yard.site) for row in rows)
+    return tuple(tr(row["words"]) or dig_words(yard.site) for row in rows)

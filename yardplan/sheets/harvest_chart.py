@@ -11,15 +11,16 @@ from PySide6.QtCore import QRectF
 
 from yardplan.care.harvest import Amount, HarvestCrop, HarvestPlan
 from yardplan.care.tables import figures
+from yardplan.care.watering import month_word
 from yardplan.drawing.lettering import FACT, Type, text_size
 from yardplan.drawing.style import CAUTION_DASH, FINE, HAIR, MEDIUM, colour, pen
+from yardplan.language import decimals, tr
 from yardplan.sheets.document import Page
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
 from yardplan.sheets.tables import MARGIN, draw_foot, draw_page_title, put
 from yardplan.units import POUND, System
 
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sept", "Oct", "Nov", "Dec")
 _NAME = Type(11.5)
 _HEAD = Type(12.0, "bold")
 _GLUT = Type(11.0, "bold", ink="caution", halo="paper")
@@ -37,10 +38,11 @@ def harvest_pages(plan: HarvestPlan, paper: Paper, units: System, subtitle: str 
     parts = [plan.crops[i : i + lines] for i in range(0, len(plan.crops), lines)]
     span = _span(plan.crops)
     pages = [
-        Page(paper, "Picking through the season", _PickingPage(part, span, paper, subtitle)) for part in parts
+        Page(paper, tr("Picking through the season"), _PickingPage(part, span, paper, subtitle))
+        for part in parts
     ]
     if plan.weeks:
-        pages.append(Page(paper, "Harvest by week and year", _AmountPage(plan, paper, units, subtitle)))
+        pages.append(Page(paper, tr("Harvest by week and year"), _AmountPage(plan, paper, units, subtitle)))
     return tuple(pages)
 
 
@@ -69,14 +71,16 @@ class _PickingPage:
     subtitle: str
 
     def __call__(self, surface: Surface) -> None:
-        draw_page_title(surface, "Picking through the season", self.subtitle)
+        draw_page_title(surface, tr("Picking through the season"), self.subtitle)
         bottom = _TOP + _LINE * (len(self.crops) + 1)
         self._months(surface, bottom)
         for number, crop in enumerate(self.crops):
             self._bar(surface, crop, _TOP + _LINE * (number + 1))
-        note = "Filled: from the earliest to the latest first picking. Outlined: picking goes on."
+        note = tr("Filled: from the earliest to the latest first picking. Outlined: picking goes on.")
         put(surface, MARGIN, bottom + 2.0, note, FACT)
-        draw_foot(surface, self.paper, "days of an average year; single years differ by a week or more")
+        draw_foot(
+            surface, self.paper, tr("days of an average year; single years differ by a week or more")
+        )
 
     def _x(self, day: dt.date) -> float:
         """Millimetres from the page's left edge."""
@@ -91,7 +95,7 @@ class _PickingPage:
             surface.painter.setPen(pen("rule", HAIR, surface.unit))
             surface.painter.drawLine(surface.point(x, _TOP), surface.point(x, bottom))
             if month < self.span[1]:
-                put(surface, x + 1.0, _TOP, _MONTHS[month.month - 1], FACT)
+                put(surface, x + 1.0, _TOP, month_word(month.month), FACT)
             month = dt.date(month.year + month.month // 12, month.month % 12 + 1, 1)
 
     def _bar(self, surface: Surface, crop: HarvestCrop, y: float) -> None:
@@ -116,15 +120,17 @@ class _AmountPage:
     subtitle: str
 
     def __call__(self, surface: Surface) -> None:
-        draw_page_title(surface, "Harvest by week and year", self.subtitle)
+        draw_page_title(surface, tr("Harvest by week and year"), self.subtitle)
         room = (self.paper.high - _TOP - MARGIN - 4.0) / 2
         unit = "lb" if self.units == "imperial" else "kg"
         weeks = self.plan.weeks
         names = [_week_name(weeks, number) for number in range(len(weeks))]
-        _columns(surface, self._field(_TOP, room), weeks, names, f"{unit} a week, {self.plan.year}",
+        title = tr("{unit} a week, {year}", unit=unit, year=self.plan.year)
+        _columns(surface, self._field(_TOP, room), weeks, names, title,
                  self._by, self.plan.need, frozenset(week.start for week in self.plan.gluts))
         years = [str(amount.start.year) for amount in self.plan.years]
-        _columns(surface, self._field(_TOP + room, room), self.plan.years, years, f"{unit} a year", self._by)
+        title = tr("{unit} a year", unit=unit)
+        _columns(surface, self._field(_TOP + room, room), self.plan.years, years, title, self._by)
         draw_foot(surface, self.paper, self._words(unit))
 
     @property
@@ -137,12 +143,14 @@ class _AmountPage:
 
     def _words(self, unit: str) -> str:
         """What the columns are, and where there is far too much or nothing."""
-        words = ["filled: the low estimate; outlined: up to the high one"]
+        words = [tr("filled: the low estimate; outlined: up to the high one")]
         if self.plan.need is not None:
-            words.append(f"dashed: {self.plan.need * self._by:.1f} {unit} a week for the household")
+            need = decimals(f"{self.plan.need * self._by:.1f}")
+            words.append(tr("dashed: {need} {unit} a week for the household", need=need, unit=unit))
         if self.plan.gluts:
-            over = "what the household needs" if self.plan.need is not None else "a usual week"
-            words.append(f"glut: more than {figures()['glut']:g} times {over}")
+            over = tr("what the household needs") if self.plan.need is not None else tr("a usual week")
+            times = decimals(f"{figures()['glut']:g}")
+            words.append(tr("glut: more than {times} times {usual}", times=times, usual=over))
         return "; ".join(words)
 
 
@@ -151,7 +159,7 @@ def _week_name(weeks: Sequence[Amount], number: int) -> str:
     month = weeks[number].start.month
     if number and weeks[number - 1].start.month == month:
         return ""
-    return _MONTHS[month - 1]
+    return month_word(month)
 
 
 def _columns(
@@ -167,7 +175,7 @@ def _columns(
         y = field.bottom() - field.height() * number * step / top
         surface.painter.setPen(pen("rule", MEDIUM if number == 0 else HAIR, surface.unit))
         surface.painter.drawLine(surface.point(field.left(), y), surface.point(field.right(), y))
-        figure = f"{number * step:g}"
+        figure = decimals(f"{number * step:g}")
         wide = text_size(figure, FACT, surface.unit)[0] / surface.dots
         put(surface, field.left() - wide - 1.5, y - 1.5, figure, FACT)
     each = field.width() / len(amounts)
@@ -182,7 +190,7 @@ def _columns(
         surface.painter.drawRect(_box(surface, x + each * 0.15, high, each * 0.7, low - high))
         put(surface, x + each * 0.1, field.bottom() + 1.0, name, FACT)
         if amount.start in gluts:
-            put(surface, x + each * 0.1, high - 3.6, "glut", _GLUT)
+            put(surface, x + each * 0.1, high - 3.6, tr("glut"), _GLUT)
     if need is not None:
         y = field.bottom() - field.height() * need * by / top
         surface.painter.setPen(pen("caution", FINE, surface.unit, CAUTION_DASH))

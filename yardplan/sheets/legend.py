@@ -17,6 +17,7 @@ from yardplan.drawing.structures import draw_barrier, draw_building, draw_gate, 
 from yardplan.drawing.surfaces import draw_bed, draw_paving
 from yardplan.drawing.symbols import Look, draw_symbol
 from yardplan.drawing.view import PlanView, bare_view
+from yardplan.language import later, tr
 from yardplan.plants.crop import Habit, Size
 from yardplan.plants.stand import Stand, StandingRow
 from yardplan.sheets.document import Page
@@ -28,10 +29,11 @@ from yardplan.yard.planting import Bed, PlantKey, Row
 from yardplan.yard.yard import Yard
 
 HABIT_WORDS: dict[Habit, str] = {
-    "central leader": "tree with a central leader", "open centre": "open-centre tree", "bush": "bush",
-    "cane": "canes", "vine": "vine on its wire", "flat-trained": "trained flat along its wall",
-    "mat": "strawberries and other mats", "conifer": "conifer", "shade tree": "large tree",
-    "column": "column", "clump": "clump of large leaves",
+    "central leader": later("tree with a central leader"), "open centre": later("open-centre tree"),
+    "bush": later("bush"), "cane": later("canes"), "vine": later("vine on its wire"),
+    "flat-trained": later("trained flat along its wall"), "mat": later("strawberries and other mats"),
+    "conifer": later("conifer"), "shade tree": later("large tree"), "column": later("column"),
+    "clump": later("clump of large leaves"),
 }
 _TEXT = Type(12.0)
 #: Cell of one entry and its picture, millimetres.
@@ -86,22 +88,25 @@ def entries(yard: Yard, stand: Stand) -> tuple[Entry, ...]:
 def _plants(stand: Stand) -> Iterator[Entry]:
     habits = dict.fromkeys(plant.size.habit for plant in stand.plants if plant.planted)
     for habit in habits:
-        yield Entry(HABIT_WORDS[habit], _symbol(Look(habit, 0.85)))
+        yield Entry(tr(HABIT_WORDS[habit]), _symbol(Look(habit, 0.85)))
     if any(plant.mature.spread > plant.size.spread for plant in stand.plants):
-        yield Entry("size now, and at maturity", _symbol(Look("central leader", 0.55, mature=0.9)))
+        yield Entry(tr("size now, and at maturity"), _symbol(Look("central leader", 0.55, mature=0.9)))
     if any(plant.container for plant in stand.plants):
-        yield Entry("in a pot", _symbol(Look("bush", 0.8, pot=0.6)))
+        yield Entry(tr("in a pot"), _symbol(Look("bush", 0.8, pot=0.6)))
     standing = dict.fromkeys(plant.size.habit for plant in stand.plants if not plant.planted)
     for habit in standing:
-        yield Entry("tree that stands there already", _symbol(Look(habit, 0.85, standing=True)))
+        yield Entry(tr("tree that stands there already"), _symbol(Look(habit, 0.85, standing=True)))
 
 
 def _rows(stand: Stand) -> Iterator[Entry]:
     for habit in dict.fromkeys(row.size.habit for row in stand.rows):
-        yield Entry(f"row of {_ROW_WORDS.get(habit, 'plants')}", _small_plan(_draw_row_of(habit)))
+        yield Entry(tr(_ROW_WORDS.get(habit, later("row of plants"))), _small_plan(_draw_row_of(habit)))
 
 
-_ROW_WORDS: dict[Habit, str] = {"cane": "canes", "vine": "vines", "flat-trained": "flat-trained plants"}
+_ROW_WORDS: dict[Habit, str] = {
+    "cane": later("row of canes"), "vine": later("row of vines"),
+    "flat-trained": later("row of flat-trained plants"),
+}
 
 
 def _draw_row_of(habit: Habit) -> Callable[[QPainter, PlanView], None]:
@@ -112,21 +117,21 @@ def _draw_row_of(habit: Habit) -> Callable[[QPainter, PlanView], None]:
 
 def _ground(yard: Yard) -> Iterator[Entry]:
     if yard.lot:
-        yield Entry("lot line", _small_plan(lambda p, v: draw_lot(p, evolve(v, yard=Yard(lot=_LINE)))))
+        yield Entry(tr("lot line"), _small_plan(lambda p, v: draw_lot(p, evolve(v, yard=Yard(lot=_LINE)))))
     if yard.buildings:
         house = Building(id="", footprint=_BOX, roof="gable")
-        yield Entry("building; lines run the way water does", _small_plan(_of(draw_building, house)))
+        yield Entry(tr("building; lines run the way water does"), _small_plan(_of(draw_building, house)))
     for kind in dict.fromkeys(barrier.kind for barrier in yard.barriers):
         line = Barrier(id="", kind=kind, line=_LINE, thickness=0.1 if kind != "hedge" else 0.5)
-        yield Entry(kind, _small_plan(_of(draw_barrier, line)))
+        yield Entry(tr(kind), _small_plan(_of(draw_barrier, line)))
     if yard.gates:
         gate = Gate(id="", place=(0.0, -0.6), width=1.1)
-        yield Entry("gate", _small_plan(_of(draw_gate, gate)))
+        yield Entry(tr("gate"), _small_plan(_of(draw_gate, gate)))
     for surface in dict.fromkeys(paving.kind for paving in yard.pavings):
-        yield Entry(surface, _small_plan(_of(draw_paving, Paving(id="", kind=surface, outline=_BOX))))
+        yield Entry(tr(surface), _small_plan(_of(draw_paving, Paving(id="", kind=surface, outline=_BOX))))
     for raised in sorted({bed.raised > 0 for bed in yard.beds}):
         bed = Bed(id="", outline=_BOX, raised=float(raised))
-        yield Entry("raised bed" if raised else "bed", _small_plan(_of(draw_bed, bed)))
+        yield Entry(tr("raised bed") if raised else tr("bed"), _small_plan(_of(draw_bed, bed)))
 
 
 def _of(draw: Callable[[QPainter, PlanView, Any], None], thing: Any) -> Callable[[QPainter, PlanView], None]:
@@ -138,7 +143,7 @@ def _services(yard: Yard) -> Iterator[Entry]:
         points = ((0.0, 0.0),) if kind == "well" else _LINE
         area = kind in ("septic field", "septic tank")
         thing = Service(id="", kind=kind, points=_BOX if area else points, area=area)
-        yield Entry(SERVICE_LINES[kind].meaning, _small_plan(_of(draw_service, thing)))
+        yield Entry(tr(SERVICE_LINES[kind].meaning), _small_plan(_of(draw_service, thing)))
 
 
 def legend_page(yard: Yard, stand: Stand, paper: Paper) -> Page:
@@ -149,13 +154,13 @@ def legend_page(yard: Yard, stand: Stand, paper: Paper) -> Page:
     high = min(_CELL_HIGH, (paper.high - _TOP - MARGIN) / lines)
 
     def draw(surface: Surface) -> None:
-        draw_page_title(surface, "Key to the plan", yard.site.name)
+        draw_page_title(surface, tr("Key to the plan"), yard.site.name)
         for number, entry in enumerate(found):
             x = MARGIN + (number // lines) * _CELL_WIDE
             y = _TOP + (number % lines) * high
             _draw_entry(surface, entry, x, y, high)
 
-    return Page(paper, "Key to the plan", draw)
+    return Page(paper, tr("Key to the plan"), draw)
 
 
 def _draw_entry(surface: Surface, entry: Entry, x: float, y: float, high: float) -> None:

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from attrs import evolve, frozen
 
+from yardplan.language import tr
 from yardplan.units import System
 
 
@@ -73,7 +74,10 @@ def paper_named(name: str) -> Paper:
     """The paper of that name, whatever the case. Raises SheetError naming those there are."""
     found = {known.casefold(): paper for known, paper in PAPERS.items()}.get(name.strip().casefold())
     if found is None:
-        raise SheetError(f"'{name}' is not a paper size: choose {', '.join(PAPERS)}")
+        raise SheetError(tr(
+            "'{name}' is not a paper size: choose {papers}",
+            name=name, papers=', '.join(PAPERS),
+        ))
     return found
 
 
@@ -99,7 +103,10 @@ def parse_scale(text: str) -> Scale | None:
 
 
 def _no_scale(text: str) -> SheetError:
-    return SheetError(f"'{text}' is not a scale: write for example 1:100, 1/8 in (to the foot) or fit")
+    return SheetError(tr(
+        "'{text}' is not a scale: write for example 1:100, 1/8 in (to the foot) or fit",
+        text=text,
+    ))
 
 
 def _ratio(text: str, number: str) -> Scale:
@@ -127,4 +134,7 @@ def best_fit(wide: float, high: float, fields: Iterable[tuple[float, float]], sy
     for scale in scales_for(system):
         if any(scale.mm(wide) <= w and scale.mm(high) <= h for w, h in rooms):
             return scale
-    raise SheetError(f"a yard of {wide:.0f} m by {high:.0f} m does not fit on one sheet: choose a scale")
+    raise SheetError(tr(
+        "a yard of {wide} m by {high} m does not fit on one sheet: choose a scale",
+        wide=f"{wide:.0f}", high=f"{high:.0f}",
+    ))

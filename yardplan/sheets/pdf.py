@@ -11,6 +11,7 @@ from PySide6.QtGui import QPageLayout, QPageSize, QPdfWriter
 from yardplan import __version__
 from yardplan.drawing.painting import painting
 from yardplan.drawing.style import on_white_paper
+from yardplan.language import tr
 from yardplan.sheets.bookmarks import with_bookmarks
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import Paper, SheetError
@@ -68,7 +69,10 @@ def write_bytes(path: Path, data: bytes) -> None:
     try:
         path.write_bytes(data)
     except OSError as error:
-        raise SheetError(f"{path.name} could not be written: {error.strerror or error}") from error
+        raise SheetError(tr(
+            "{name} could not be written: {reason}",
+            name=path.name, reason=error.strerror or error,
+        )) from error
 
 
 def write_pdf(document: Document, path: Path, progress: Progress | None = None) -> None:

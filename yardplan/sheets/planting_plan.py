@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from attrs import evolve, frozen
+from attrs import evolve, field, frozen
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
@@ -16,6 +16,7 @@ from yardplan.drawing.painter import draw_findings, draw_ground, draw_plants
 from yardplan.drawing.shapes import polyline
 from yardplan.drawing.style import HAIR, STANDING_DASH, colour, pen
 from yardplan.drawing.view import FindingKey, Layers, PlanView, extent
+from yardplan.language import tr
 from yardplan.plants.stand import Stand
 from yardplan.sheets.band import Band, draw_band, draw_frame
 from yardplan.sheets.document import Page
@@ -59,7 +60,7 @@ class PlanRequest:
     said: dict[FindingKey, str] | None = None
     layers: Layers = _ON_PAPER
     pins: tuple[tuple[str, Point], ...] = ()
-    title: str = "Planting plan"
+    title: str = field(factory=lambda: tr("Planting plan"))
     light: PaperLight | None = None
 
 
@@ -113,7 +114,9 @@ def plan_pages(request: PlanRequest) -> tuple[Page, ...]:
 
 
 def _page_title(request: PlanRequest, tiling: Tiling, part: Tile) -> str:
-    return request.title if len(tiling.tiles) == 1 else f"{request.title}, sheet {part.name}"
+    return request.title if len(tiling.tiles) == 1 else tr(
+        "{title}, sheet {name}", title=request.title, name=part.name
+    )
 
 
 @frozen(eq=False)
@@ -193,13 +196,16 @@ class _Drawing:
             if neighbour is not None:
                 painter.setPen(pen("muted", HAIR, view.unit, STANDING_DASH))
                 painter.drawLine(line)
-                draw_turned(painter, view, line.pointAt(0.5), turned, f"joins sheet {neighbour.name}", GROUND)
+                words = tr("joins sheet {name}", name=neighbour.name)
+                draw_turned(painter, view, line.pointAt(0.5), turned, words, GROUND)
 
     def _facts(self) -> list[str]:
         """Lines of the title block under the yard's name."""
         request = self.request
-        grown = "full size" if request.stand.year is None else f"year {request.stand.year}"
-        last = [f"{self.scale.words} on {self.paper.name}", grown, request.date]
+        year = request.stand.year
+        grown = tr("full size") if year is None else tr("year {n}", n=year)
+        drawn = tr("{scale} on {paper}", scale=self.scale.words, paper=self.paper.name)
+        last = [drawn, grown, request.date]
         facts = site_facts(evolve(_bare, yard=request.yard))
         return [request.title, *facts, "   ".join(word for word in last if word)]
 

@@ -9,6 +9,7 @@ from PySide6.QtGui import QImage, QImageWriter
 
 from yardplan.drawing.painting import painting
 from yardplan.drawing.style import on_white_paper
+from yardplan.language import tr
 from yardplan.sheets.document import Page
 from yardplan.sheets.paper import SheetError
 from yardplan.sheets.pdf import write_bytes
@@ -38,6 +39,6 @@ def write_png(page: Page, path: Path, resolution: int = RESOLUTION) -> None:
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     if not QImageWriter(buffer, QByteArray(b"png")).write(page_image(page, resolution)):
-        raise SheetError(f"{path.name} could not be made into a picture")
+        raise SheetError(tr("{name} could not be made into a picture", name=path.name))
     buffer.close()
     write_bytes(path, bytes(data.data()))

@@ -6,6 +6,7 @@ from PySide6.QtGui import QPainter
 from PySide6.QtPrintSupport import QPrinter
 
 from yardplan.drawing.style import on_white_paper
+from yardplan.language import tr
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import SheetError
 from yardplan.sheets.pdf import Progress, page_layout
@@ -19,7 +20,7 @@ def print_document(document: Document, printer: QPrinter, progress: Progress | N
     printer.setPageLayout(page_layout(document.pages[0].paper))
     painter = QPainter()
     if not painter.begin(printer):
-        raise SheetError("the printer did not start: save a PDF instead")
+        raise SheetError(tr("the printer did not start: save a PDF instead"))
     # With a full page the device begins at the paper's edge: margins are in the drawing.
     try:
         with on_white_paper():

@@ -9,13 +9,17 @@ from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import cited, names_of, say
+from yardplan.language import day_month, decimals, later, tr, whole_date
 from yardplan.plants.fruit_set import FruitSet, fruit_sets
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
 from yardplan.sheets.tables import Column, Table
 from yardplan.sun.light import LightReport, PlantLight
+from yardplan.sun.scene import FAR_WORDS
 from yardplan.units import System, format_coarse
 
-_WEIGHTS = {Weight.CONFLICT: "Conflict", Weight.CAUTION: "Caution", Weight.ADVICE: "Advice"}
+_WEIGHTS = {
+    Weight.CONFLICT: later("Conflict"), Weight.CAUTION: later("Caution"), Weight.ADVICE: later("Advice"),
+}
 #: Things that take less than this many hours a day are not named.
 _WORTH_NAMING = 0.1
 
@@ -25,15 +29,15 @@ def findings_table(found: Iterable[Finding], names: Mapping[str, str], units: Sy
     rows = []
     for finding in found:
         said = say(finding, names, units)
-        rows.append((_WEIGHTS[finding.weight], said.title, said.message, said.clears, said.source_text))
+        rows.append((tr(_WEIGHTS[finding.weight]), said.title, said.message, said.clears, said.source_text))
     return Table(
-        title="Conflicts, cautions and advice",
+        title=tr("Conflicts, cautions and advice"),
         columns=(
-            Column("Weight", 9, strong=True), Column("In short", 17), Column("What", 34),
-            Column("What clears it", 28), Column("By which rule", 22),
+            Column(tr("Weight"), 9, strong=True), Column(tr("In short"), 17), Column(tr("What"), 34),
+            Column(tr("What clears it"), 28), Column(tr("By which rule"), 22),
         ),
         rows=tuple(rows),
-        notes=() if rows else ("Nothing was found.",),
+        notes=() if rows else (tr("Nothing was found."),),
     )
 
 
@@ -50,17 +54,20 @@ def light_table(survey: Survey, report: LightReport) -> Table:
         rows.append(_light_row(thing.id, names, light, thing.crop.sun_needed if thing.crop else None))
     first, last = report.season
     return Table(
-        title="Light",
+        title=tr("Light"),
         columns=(
-            Column("Key", 8, strong=True), Column("Plant", 22), Column("Sun at the crown", 11, right=True),
-            Column("Needs", 8, right=True), Column("Open ground", 9, right=True),
-            Column("Midsummer", 10, right=True), Column("Darkest month", 11, right=True),
-            Column("Before mid-morning", 11, right=True), Column("Taken by", 40),
+            Column(tr("Key"), 8, strong=True), Column(tr("Plant"), 22), Column(tr(
+                "Sun at the crown",
+            ), 11, right=True),
+            Column(tr("Needs"), 8, right=True), Column(tr("Open ground"), 9, right=True),
+            Column(tr("Midsummer"), 10, right=True), Column(tr("Darkest month"), 11, right=True),
+            Column(tr("Before mid-morning"), 11, right=True), Column(tr("Taken by"), 40),
         ),
         rows=tuple(rows),
         notes=(
-            f"Hours of direct sun a day on the crown, mean of the season {_day(first)} to {_day(last)}.",
-            "Clear sky is assumed; clouds take their share from every place alike.",
+            tr("Hours of direct sun a day on the crown, mean of the season {first} to {last}.",
+               first=_day(first), last=_day(last)),
+            tr("Clear sky is assumed; clouds take their share from every place alike."),
         ),
     )
 
@@ -69,45 +76,48 @@ def _light_row(
     thing_id: str, names: Mapping[str, str], light: PlantLight, needed: float | None
 ) -> tuple[str, ...]:
     worth = [(taker, hours) for taker, hours in light.shaded_by if hours >= _WORTH_NAMING]
-    takers = [f"{hours:.1f} h {names.get(taker, taker)}" for taker, hours in worth]
+    called = dict(names) | {taker: tr(words) for taker, words in FAR_WORDS.items()}
+    takers = [f"{_hours(hours)} {called.get(taker, taker)}" for taker, hours in worth]
     return (
-        thing_id, names.get(thing_id, thing_id).removesuffix(f" ({thing_id})"), f"{light.hours:.1f} h",
-        "" if needed is None else f"{needed:.0f} h", f"{light.open_hours:.1f} h",
-        f"{light.hours_midsummer:.1f} h", f"{light.hours_worst_month:.1f} h", f"{light.hours_morning:.1f} h",
+        thing_id, names.get(thing_id, thing_id).removesuffix(f" ({thing_id})"), _hours(light.hours),
+        "" if needed is None else tr("{hours} h", hours=f"{needed:.0f}"), _hours(light.open_hours),
+        _hours(light.hours_midsummer), _hours(light.hours_worst_month), _hours(light.hours_morning),
         ", ".join(takers),
     )
 
 
 def _day(month_day: str) -> str:
-    month, day = month_day.split("-")
-    return f"{int(day)} {_MONTHS[int(month) - 1]}"
+    month, day = map(int, month_day.split("-"))
+    return day_month(month, day)
 
 
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-    "November", "December",
-)
+def _hours(hours: float) -> str:
+    return tr("{hours} h", hours=decimals(f"{hours:.1f}"))
 
 
 def pollination_table(survey: Survey, units: System) -> Table:
     """Every plant that flowers for fruit: the crop to expect, its best partner, why others do not serve."""
     return Table(
-        title="Pollination",
+        title=tr("Pollination"),
         columns=(
-            Column("Key", 7, strong=True), Column("Plant", 17), Column("To expect", 15),
-            Column("Best partner", 18), Column("Distance", 9, right=True), Column("In bloom together", 14),
-            Column("Pollen taken", 9), Column("Why; what crossing adds; why not others", 44),
+            Column(tr("Key"), 7, strong=True), Column(tr("Plant"), 17), Column(tr("To expect"), 15),
+            Column(tr("Best partner"), 18), Column(tr("Distance"), 9, right=True), Column(tr(
+                "In bloom together",
+            ), 14),
+            Column(tr("Pollen taken"), 9), Column(tr("Why; what crossing adds; why not others"), 44),
         ),
         rows=tuple(_pollen_row(one, units) for one in fruit_sets(outlooks_for(survey))),
         notes=(
-            "Distance from trunk to trunk. Pollen taken: the share that the plant's own alleles let pass.",
-            "Days in bloom together are those of an average year; how often: in usual, some or few years.",
+            tr("Distance from trunk to trunk. Pollen taken: the share that the plant's own alleles let "
+               "pass."),
+            tr("Days in bloom together are those of an average year; how often: in usual, some or few "
+               "years."),
         ),
     )
 
 
 def _pollen_row(one: FruitSet, units: System) -> tuple[str, ...]:
-    partner = one.donor or ("none here" if one.expected not in {None, "alone"} else "")
+    partner = one.donor or (tr("none here") if one.expected not in {None, "alone"} else "")
     far = "" if one.distance is None else format_coarse(one.distance, units)
     reasons = ". ".join(words[:1].upper() + words[1:] for words in (one.why, one.gain) if words)
     return (one.thing, one.name, one.words, partner, far, one.days, one.taken, reasons)
@@ -117,25 +127,27 @@ def soil_table(survey: Survey, units: System) -> Table:
     """Work on the soil, step by step."""
     steps = soil_work(survey)
     return Table(
-        title="Soil work",
+        title=tr("Soil work"),
         columns=(
-            Column("Step", 18, strong=True), Column("For", 20), Column("When", 14), Column("How much", 20),
-            Column("How", 38), Column("Source", 22),
+            Column(tr("Step"), 18, strong=True), Column(tr("For"), 20), Column(tr("When"), 14), Column(tr(
+                "How much",
+            ), 20),
+            Column(tr("How"), 38), Column(tr("Source"), 22),
         ),
         rows=tuple(_soil_row(step, units) for step in steps),
         notes=(
-            *(() if steps else ("What is known of the soil suits everything planted.",)),
-            "A soil test comes first: amounts follow from what is known of the soil and are estimates.",
-            "Follow the label of every material.",
+            *(() if steps else (tr("What is known of the soil suits everything planted."),)),
+            tr("A soil test comes first: amounts follow from what is known of the soil and are estimates."),
+            tr("Follow the label of every material."),
         ),
     )
 
 
 def _soil_row(step: SoilStep, units: System) -> tuple[str, ...]:
     if step.day is not None:
-        when = f"{step.day.day} {_MONTHS[step.day.month - 1]} {step.day.year}"
+        when = whole_date(step.day)
     elif step.months > 0:
-        when = f"{step.months:g} months before planting"
+        when = tr("{n} months before planting", n=decimals(f"{step.months:g}"))
     else:
-        when = "at planting"
+        when = tr("at planting")
     return (step.title, step.what, when, step.amount(units), step.how(units), cited(step.source))

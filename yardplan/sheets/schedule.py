@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from yardplan.care.shopping import without_stock
+from yardplan.language import later, tr, tr_n
 from yardplan.plants.crop import Crop, Size
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
@@ -17,12 +18,18 @@ from yardplan.yard.edits import key_letter
 from yardplan.yard.planting import Planting, PlantKey
 
 COLUMNS = (
-    Column("Key", 9.0, strong=True), Column("Botanical name", 19.0), Column("Kind and variety", 22.0),
-    Column("Rootstock or form", 16.0), Column("Qty", 6.0, right=True), Column("Spacing", 11.0, right=True),
-    Column("At planting, about", 13.0, right=True), Column("Full size, about", 13.0, right=True),
-    Column("Partner", 18.0), Column("Note", 16.0),
+    Column(later("Key"), 9.0, strong=True), Column(later(
+        "Botanical name",
+    ), 19.0), Column(later("Kind and variety"), 22.0),
+    Column(later("Rootstock or form"), 16.0), Column(later("Qty"), 6.0, right=True), Column(later(
+        "Spacing",
+    ), 11.0, right=True),
+    Column(later(
+        "At planting, about",
+    ), 13.0, right=True), Column(later("Full size, about"), 13.0, right=True),
+    Column(later("Partner"), 18.0), Column(later("Note"), 16.0),
 )
-_UNKNOWN = "not known"
+_UNKNOWN = later("not known")
 #: A partner in words: variety and key.
 _PARTNER = re.compile(r"(.+) \(([^()]+)\)")
 
@@ -123,7 +130,7 @@ def _bed(standing: StandingBed, counts: Mapping[str, int], said: Mapping[str, st
     assert bed.plant is not None
     return ScheduleRow(
         keys=(bed.id,), plant=bed.plant, botanical=botanical(standing.cultivar, standing.crop),
-        kind=_kind(standing.crop, bed.plant), form=f"bed, {bed.pattern} pattern",
+        kind=_kind(standing.crop, bed.plant), form=tr("bed, {pattern} pattern", pattern=tr(bed.pattern)),
         quantity=counts.get(bed.id, 0), spacing=bed.spacing, mature=standing.size,
         partner=said.get(bed.id, ""), note=bed.note,
     )
@@ -133,21 +140,21 @@ def botanical(cultivar: Cultivar | None, crop: Crop | None) -> str:
     """The species of a cultivar, or that of its kind."""
     if cultivar is not None and cultivar.species:
         return cultivar.species
-    return crop.botanical if crop is not None else _UNKNOWN
+    return crop.botanical if crop is not None else tr(_UNKNOWN)
 
 
 def _kind(crop: Crop | None, key: PlantKey) -> str:
-    name = crop.name if crop is not None else key.crop
+    name = tr(crop.name if crop is not None else key.crop)
     return f"{name[:1].upper()}{name[1:]} ‘{key.cultivar}’"
 
 
 def _form(rootstock: str | None, form: str | None, crop: Crop | None, potted: bool = False) -> str:
     """Rootstock and form as chosen; the usual form of the kind where none was."""
-    words = [word for word in (rootstock, without_stock(form or "", rootstock or "")) if word]
+    words = [word for word in (rootstock, tr(without_stock(form or "", rootstock or ""))) if word]
     if not words and crop is not None:
-        words = [crop.usual_form]
+        words = [tr(crop.usual_form)]
     if potted:
-        words.append("in a pot")
+        words.append(tr("in a pot"))
     return ", ".join(words)
 
 
@@ -171,11 +178,12 @@ def schedule_table(rows: Iterable[ScheduleRow], units: System) -> Table:
         for row in rows
     )
     total = sum(row.quantity for row in rows) if isinstance(rows, tuple) else 0
+    columns = tuple(evolve(column, head=tr(column.head)) for column in COLUMNS)
     return Table(
-        title="Plant schedule", columns=COLUMNS, rows=lines,
+        title=tr("Plant schedule"), columns=columns, rows=lines,
         notes=(
-            f"{total} plants." if total else "",
-            "Sizes are spread × height of crown and are estimates; measure what the nursery delivers.",
-            "Partner: the plant here whose pollen sets most fruit on it.",
+            tr_n("{n} plant.", "{n} plants.", total) if total else "",
+            tr("Sizes are spread × height of crown and are estimates; measure what the nursery delivers."),
+            tr("Partner: the plant here whose pollen sets most fruit on it."),
         ),
     )

@@ -12,6 +12,7 @@ from yardplan.drawing.lettering import FACT
 from yardplan.drawing.season import SeasonChart, SeasonLayout, draw_season
 from yardplan.drawing.season_picture import GUTTER, season_chart
 from yardplan.drawing.style import UNIT_MM
+from yardplan.language import later, tr
 from yardplan.plants.bloom import BloomAt
 from yardplan.plants.heat import day_of
 from yardplan.plants.pollen_place import place_for
@@ -27,9 +28,10 @@ _TOP, _ROW, _HEAD = 26.0, 6.2, 14.0
 _ASIDE = 190.0
 _LINE = 4.6
 _KEY = (
-    "Petal: from first flower over full bloom (dot) to petal fall; dashed where the dates come from another "
-    "place or the bloom class is not known. Hatched bar: ripe.",
-    "Pale ends: all of it may lie so much earlier or later in the average year. Dashed line: frost dates.",
+    later("Petal: from first flower over full bloom (dot) to petal fall; dashed where the dates come from "
+          "another place or the bloom class is not known. Hatched bar: ripe."),
+    later("Pale ends: all of it may lie so much earlier or later in the average year. Dashed line: frost "
+          "dates."),
 )
 
 
@@ -46,26 +48,34 @@ def season_pages(survey: Survey, paper: Paper, day: str = "") -> tuple[Page, ...
     each = max(1, int(room / _ROW))
     parts = [chart.rows[at:at + each] for at in range(0, len(chart.rows), each)] or [()]
     return tuple(
-        Page(paper, "Season" if number == 0 else f"Season, page {number + 1}",
+        Page(paper, _title(number),
              _SeasonPage(evolve(chart, rows=rows), paper, site.name, notes, (number + 1, len(parts))))
         for number, rows in enumerate(parts)
     )
 
 
+def _title(number: int) -> str:
+    return tr("{title}, page {n}", title=tr("Season"), n=number + 1) if number else tr("Season")
+
+
 def _notes(bloom: BloomAt | None, planted: bool) -> tuple[str, ...]:
     """The key, and what the dates rest on."""
     if not planted:
-        return ("Nothing is planted yet.",)
+        return (tr("Nothing is planted yet."),)
+    key = tuple(map(tr, _KEY))
     if bloom is not None and bloom.basis == "nothing" and bloom.too_mild:
-        return (*_KEY, "Winters are too mild here to reckon bloom: give one date of bloom seen here.")
+        return (*key, tr("Winters are too mild here to reckon bloom: give one date of bloom seen here."))
     if bloom is None or bloom.basis == "nothing":
-        return (*_KEY, "Bloom is not dated here: give twelve monthly means or one date of bloom seen here.")
+        words = tr("Bloom is not dated here: give twelve monthly means or one date of bloom seen here.")
+        return (*key, words)
     rests = {
-        "monthly means": "Bloom follows from the monthly mean temperatures of the site",
-        "observed date": "Bloom is set right by what was seen on the spot",
-        "station": f"Bloom is moved here from {bloom.station.name if bloom.station else 'another place'}",
+        "monthly means": tr("Bloom follows from the monthly mean temperatures of the site"),
+        "observed date": tr("Bloom is set right by what was seen on the spot"),
+        "station": tr("Bloom is moved here from {place}",
+                      place=bloom.station.name if bloom.station else tr("another place")),
     }[bloom.basis]
-    return (*_KEY, f"{rests}: about {bloom.error:.0f} days either way.", *bloom.faults)
+    error = tr("{fact}: about {n} days either way.", fact=rests, n=f"{bloom.error:.0f}")
+    return (*key, error, *bloom.faults)
 
 
 class _SeasonPage:
@@ -78,7 +88,7 @@ class _SeasonPage:
         self.notes, self.count = notes, count
 
     def __call__(self, surface: Surface) -> None:
-        draw_page_title(surface, "Season", self.name)
+        draw_page_title(surface, tr("Season"), self.name)
         high = _HEAD + _ROW * max(1, len(self.chart.rows))
         box = surface.rect(MARGIN, _TOP, self.paper.wide - 2 * MARGIN, high)
         draw_season(surface.painter, SeasonLayout(
@@ -88,4 +98,4 @@ class _SeasonPage:
         for number, note in enumerate(self.notes):
             put(surface, MARGIN, _TOP + high + 3.0 + number * _LINE, note, FACT)
         number, of = self.count
-        draw_foot(surface, self.paper, f"page {number} of {of}" if of > 1 else "")
+        draw_foot(surface, self.paper, tr("page {n} of {count}", n=number, count=of) if of > 1 else "")

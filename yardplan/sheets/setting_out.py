@@ -13,11 +13,14 @@ from yardplan.arrange.setting_out import (
     pegs,
     square_corner,
 )
-from yardplan.language import tr
+from yardplan.language import later, tr
 from yardplan.sheets.tables import Column, Table
 from yardplan.units import System, format_coarse, format_length
 from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
+
+#: On which side of the line between the two points the peg stands.
+_LEFT, _RIGHT = later("left of {first} to {second}"), later("right of {first} to {second}")
 
 
 def pins(yard: Yard) -> tuple[tuple[str, Point], ...]:
@@ -44,13 +47,13 @@ def setting_out_table(yard: Yard, units: System) -> Table:
     line = baseline(yard)
     base = [short.get(point.place, point.name) for point in line] if line else []
     return Table(
-        title="Setting out",
+        title=tr("Setting out"),
         lead=tuple(_setting_notes(found, named, base, line, units)),
         columns=(
-            Column("Peg", 11, strong=True), Column("From", 9), Column("Tape", 11, right=True),
-            Column("and from", 9), Column("Tape", 11, right=True), Column("Peg stands", 16),
-            Column("Sure to", 9, right=True), Column("Along the baseline", 12, right=True),
-            Column("Square off it", 13, right=True), Column("Check", 18, right=True),
+            Column(tr("Peg"), 11, strong=True), Column(tr("From"), 9), Column(tr("Tape"), 11, right=True),
+            Column(tr("and from"), 9), Column(tr("Tape"), 11, right=True), Column(tr("Peg stands"), 16),
+            Column(tr("Sure to"), 9, right=True), Column(tr("Along the baseline"), 12, right=True),
+            Column(tr("Square off it"), 13, right=True), Column(tr("Check"), 18, right=True),
         ),
         rows=tuple(_peg_row(peg, short, units) for peg in found),
     )
@@ -58,24 +61,26 @@ def setting_out_table(yard: Yard, units: System) -> Table:
 
 def _peg_row(peg: Peg, short: dict[Point, str], units: System) -> tuple[str, ...]:
     tapes, offset = peg.tapes, peg.offset
-    cells = [peg.key, "", "", "", "", "no two points in reach", ""]
+    cells = [peg.key, "", "", "", "", tr("no two points in reach"), ""]
     if tapes is not None:
         first, second = (short.get(point.place, point.name) for point in (tapes.first, tapes.second))
-        side = "left" if tapes.left else "right"
-        flat = ", flat crossing" if tapes.weak else ""
+        stands = tr(_LEFT if tapes.left else _RIGHT, first=first, second=second)
+        if tapes.weak:
+            stands = tr("{stands}, flat crossing", stands=stands)
         cells = [
             peg.key, first, format_length(tapes.from_first, units), second,
-            format_length(tapes.from_second, units), f"{side} of {first} to {second}{flat}",
-            format_length(tapes.error, units),
+            format_length(tapes.from_second, units), stands, format_length(tapes.error, units),
         ]
     if offset is None:
         cells += ["", ""]
     else:
-        side = "left" if offset.left else "right"
-        cells += [format_length(offset.along, units), f"{format_length(offset.off, units)} {side}"]
+        side = later("{length} left") if offset.left else later("{length} right")
+        off = tr(side, length=format_length(offset.off, units))
+        cells += [format_length(offset.along, units), off]
     check = ""
     if peg.check_with is not None and peg.check_distance is not None:
-        check = f"{format_length(peg.check_distance, units)} to {peg.check_with}"
+        length = format_length(peg.check_distance, units)
+        check = tr("{length} to {peg}", length=length, peg=peg.check_with)
     return (*cells, check)
 
 
@@ -83,22 +88,23 @@ def _setting_notes(
     found: Sequence[Peg], named: list[tuple[str, FixedPoint]], base: list[str],
     line: tuple[FixedPoint, FixedPoint] | None, units: System,
 ) -> Iterable[str]:
-    yield "Fixed points: " + "; ".join(f"{name} {point.name}" for name, point in named) + "."
-    yield "Pegs stand in the order of work. Pull both tapes tight and level; the peg stands where they cross."
+    yield tr("Fixed points: {points}.", points="; ".join(f"{name} {point.name}" for name, point in named))
+    yield tr("Pegs stand in the order of work. Pull both tapes tight and level; the peg stands where they "
+             "cross.")
     if any(point.error for peg in found if peg.tapes for point in (peg.tapes.first, peg.tapes.second)):
         yield tr("Where the start of a tape is no F point, it is a peg set before; the errors add up.")
     if line is not None:
         a, b, c = (format_length(side, units) for side in square_corner(_apart(line)))
-        yield (
-            f"Baseline from {base[0]} to {base[1]}; left and right looking that way. "
-            f"A square corner: {a} along it, {b} off it, {c} across."
+        yield tr(
+            "Baseline from {start} to {end}; left and right looking that way. A square corner: {along} along "
+            "it, {off} off it, {across} across.", start=base[0], end=base[1], along=a, off=b, across=c,
         )
         if any(peg.offset and peg.offset.along < 0 for peg in found):
             yield tr("A minus along the baseline: measure from {point} the other way.", point=base[0])
         if any(peg.offset and peg.offset.long for peg in found):
             far = format_coarse(figures()["longest offset"], units)
             yield tr("Offsets over {length} are not kept square by eye: lay out the corner.", length=far)
-    yield "Have services located before the first peg is driven; pegs and stakes pierce shallow lines."
+    yield tr("Have services located before the first peg is driven; pegs and stakes pierce shallow lines.")
 
 
 def _apart(line: tuple[FixedPoint, FixedPoint]) -> float:

@@ -10,6 +10,7 @@ from PySide6.QtCore import QRectF
 from yardplan.drawing.breaking import broken
 from yardplan.drawing.lettering import FACT, TITLE, Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, MEDIUM, UNIT_MM, mitred, pen
+from yardplan.language import tr
 from yardplan.sheets.document import Page
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
@@ -134,7 +135,7 @@ def table_pages(table: Table, paper: Paper, subtitle: str = "") -> tuple[Page, .
     setter = _Setter(table, paper)
     pages = setter.pages()
     return tuple(
-        Page(paper, table.title if number == 0 else f"{table.title}, page {number + 1}",
+        Page(paper, table.title if number == 0 else tr("{title}, page {n}", title=table.title, n=number + 1),
              _TablePage(setter, sheet, number, len(pages), subtitle))
         for number, sheet in enumerate(pages)
     )
@@ -162,7 +163,8 @@ class _TablePage:
                 self._rule(surface, y, HAIR)
             y += _NOTES_OFF
         self._lines(surface, y, self.sheet.notes)
-        draw_foot(surface, paper, f"page {self.number + 1} of {self.count}" if self.count > 1 else "")
+        foot = tr("page {n} of {count}", n=self.number + 1, count=self.count) if self.count > 1 else ""
+        draw_foot(surface, paper, foot)
 
     def _lines(self, surface: Surface, y: float, lines: Sequence[tuple[float, str]]) -> float:
         """Draw lines of words; returns where the next begins."""

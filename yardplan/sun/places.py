@@ -36,19 +36,26 @@ def counted(scene: Scene, detail: Detail) -> Setting:
 
 
 class PlaceLight:
-    """Hours of sun a day of one plant wherever it stands, among casters that stay."""
+    """Hours of sun a day of one thing wherever it stands, among casters that stay."""
 
-    def __init__(self, scene: Scene, plant: Standing, setting: Setting, detail: Detail) -> None:
-        """`scene` is the yard without the plant; where `plant` stands does not matter."""
+    def __init__(
+        self, scene: Scene, target: Target, setting: Setting, detail: Detail, mates: Scene | None = None
+    ) -> None:
+        """`scene` is the yard without the thing, `target` its surface about (0, 0).
+
+        `mates` casts shade on it in the same way wherever it stands: what moves along.
+        """
         self._sun, self._gradient, self._owners = setting.sun, scene.gradient, owners_of(scene)
         self._batches: list[Batch] = batches_of(scene.all_casters(), scene.gradient, _TOGETHER)
-        target = plant_target(plant, scene.site, scene.gradient, samples(detail))
-        points = target.points - np.array([*plant.place, 0.0])
-        self._target = Target("", "plant", points, target.areas)
-        one = surfaces_of([self._target], samples(detail))
+        one = surfaces_of([Target("", target.kind, target.points, target.areas)], samples(detail))
         self._one = one
         self._shown = one.shown_to(self._sun)[0]
         self._weights = self._sun.weights[0]
+        if mates is not None and mates.casters:
+            batches = batches_of(mates.all_casters(), scene.gradient, _TOGETHER)
+            blocks = Blocker(one, self._sun, scene.gradient, owners_of(mates)).blocks(batches)
+            depth = sums(blocks.ray, blocks.depth, self._shown.size).reshape(self._shown.shape)
+            self._shown = self._shown * np.exp(depth * (-1.0 / DEPTH_UNIT))
 
     def hours(self, places: Floats, progress: Progress | None = None) -> Floats:
         """Hours a day at places (m, 2), as a light report would tell them."""
@@ -111,6 +118,12 @@ def _rays(points: Floats, carried: Floats, sun: Sun) -> Rays:
     t = sun.level[:, :2] / sun.level[:, 2:]
     x, y, z = points[sun.patterns[beam], point].T
     return Rays(x, y, z, t[beam, 0], t[beam, 1], sun.months[beam], carried[beam, point])
+
+
+def plant_about(scene: Scene, plant: Standing, detail: Detail) -> Target:
+    """The crown of a plant about a trunk at (0, 0)."""
+    target = plant_target(plant, scene.site, scene.gradient, samples(detail))
+    return Target("", "plant", target.points - np.array([*plant.place, 0.0]), target.areas)
 
 
 def open_hours(setting: Setting) -> float:

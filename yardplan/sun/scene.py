@@ -12,6 +12,7 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
+from yardplan.language import later
 from yardplan.plants.crop import Size
 from yardplan.plants.stand import Stand, Standing, StandingBed, StandingRow
 from yardplan.sun import targets
@@ -41,6 +42,8 @@ N = TypeVar("N", bound=Named)
 
 #: Names under which the sky line and the slope take light.
 HORIZON, SLOPE = "horizon", "slope"
+#: What takes light without being a thing of the yard, in words.
+FAR_WORDS = {HORIZON: later("the sky line"), SLOPE: later("the slope of the ground")}
 #: What keeps the sun from the whole yard: nothing, the horizon, the slope itself.
 OPEN, BEHIND_HORIZON, BEHIND_SLOPE = 0, 1, 2
 
