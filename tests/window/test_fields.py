@@ -13,7 +13,17 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import ChoiceEntry, TextEntry
 from yardplan.window.panels.field_plans import PLANS, value_at
 from yardplan.window.panels.fields import Fields
-from yardplan.yard.ground import Barrier, Building, Gate, Note, Paving, Service, StandingTree
+from yardplan.yard.ground import (
+    Barrier,
+    Building,
+    Dimension,
+    Gate,
+    Note,
+    Paving,
+    Picture,
+    Service,
+    StandingTree,
+)
 from yardplan.yard.planting import Bed, Container, Earlier, PlantKey, Row
 from yardplan.yard.yard import COLLECTIONS, Yard
 
@@ -39,6 +49,8 @@ def full_yard() -> Yard:
                   spacing=0.6),),
         beds=(Bed(id="D1", outline=((20.0, 12.0), (24.0, 12.0), (24.0, 15.0))),),
         containers=(Container(id="K1", place=(15.0, 3.0), volume=40.0),),
+        dimensions=(Dimension(id="DM1", ends=((0.0, 0.0), (30.0, 0.0)), off=1.0),),
+        pictures=(Picture(id="PC1", base=((0.0, 0.0), (30.0, 0.0)), pixels=(3, 2), data="AAAA"),),
     )
 
 
@@ -79,7 +91,7 @@ def test_every_kind_of_thing_has_fields_for_facts_it_has() -> None:
 
 
 @pytest.mark.parametrize(
-    "thing_id", ["A1", "B1", "F1", "V1", "S1", "T1", "G1", "N1", "R1", "D1", "K1", "lot"]
+    "thing_id", ["A1", "B1", "F1", "V1", "S1", "T1", "G1", "N1", "R1", "D1", "K1", "DM1", "PC1", "lot"]
 )
 def test_each_thing_shows_its_fields_named_and_large_enough(fields: Fields, thing_id: str) -> None:
     open_yard_of(fields).select({thing_id})
