@@ -4,7 +4,7 @@ import pytest
 from support import cares
 from support.builders import plant, yard_of
 
-from yardplan.care.harvest import harvest_plan, household_need
+from yardplan.care.harvest import Amount, HarvestPlan, harvest_plan, household_need, plenty_words, spans
 from yardplan.care.things import bed_count, care_things
 from yardplan.care.yields import full_crop, kilograms, ramp_for
 from yardplan.checks.survey import survey_of
@@ -99,3 +99,17 @@ def test_bed_counts_by_pattern() -> None:
     assert bed_count(square) == 24
     assert bed_count(Bed(id="E1", outline=square.outline, spacing=0.5, pattern="triangular")) == 27
     assert bed_count(Bed(id="E1", outline=square.outline)) == 0
+
+
+def test_gluts_and_gaps_in_words() -> None:
+    weeks = [Amount(dt.date(2027, 6, 28) + dt.timedelta(days=7 * n), 1.0, 2.0) for n in (0, 1, 3)]
+    assert spans(weeks) == [
+        (dt.date(2027, 6, 28), dt.date(2027, 7, 11)), (dt.date(2027, 7, 19), dt.date(2027, 7, 25))
+    ]
+    plan = HarvestPlan(year=2027, crops=(), weeks=(), years=(), need=2.8, gluts=tuple(weeks), gaps=())
+    assert plenty_words(plan, "metric") == (
+        "The household needs about 2.8 kg a week.",
+        "Far more than that: 28 June to 11 July, 19 July to 25 July.",
+    )
+    bare = HarvestPlan(year=2027, crops=(), weeks=(), years=(), need=None, gluts=(), gaps=tuple(weeks[2:]))
+    assert plenty_words(bare, "metric") == ("A gap, nothing to pick: 19 July to 25 July.",)

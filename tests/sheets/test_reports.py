@@ -7,6 +7,7 @@ import pytest
 from support.pdf_lines import reader_of
 
 from yardplan.arrange.setting_out import pegs
+from yardplan.care.harvest import harvest_plan, plenty_words
 from yardplan.care.tasks import care_plan
 from yardplan.checks.run import findings
 from yardplan.checks.survey import survey_of
@@ -151,8 +152,11 @@ def test_water_of_every_plant_in_both_units(survey):
 
 
 def test_harvest_is_an_estimate(survey):
-    table = harvest_table(survey, 2027, "imperial")
-    assert table.rows
+    plan = harvest_plan(survey, 2027, persons=2.0)
+    table = harvest_table(survey, plan, "imperial")
+    assert len(table.rows) == len(plan.crops)
+    for words in plenty_words(plan, "imperial"):
+        assert words in table.notes
     assert any("estimates" in note for note in table.notes)
 
 

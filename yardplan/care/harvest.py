@@ -13,8 +13,9 @@ from yardplan.care.tables import figures
 from yardplan.care.things import CareThing, care_things
 from yardplan.care.yields import kilograms, ramp_for
 from yardplan.checks.survey import Survey
-from yardplan.language import tr
+from yardplan.language import day_month, tr
 from yardplan.plants.cultivar import MEMORY
+from yardplan.units import System, format_weight
 
 _WEEK = 7
 
@@ -172,3 +173,41 @@ def _years(things: Sequence[CareThing], year: int) -> tuple[Amount, ...]:
             dt.date(now, 1, 1), sum(low for low, _ in amounts), sum(high for _, high in amounts)
         ))
     return tuple(found)
+
+
+def spans(weeks: Sequence[Amount]) -> list[tuple[dt.date, dt.date]]:
+    """First and last day of each run of weeks that follow on each other."""
+    found: list[tuple[dt.date, dt.date]] = []
+    for week in sorted(weeks, key=lambda one: one.start):
+        last = week.start + dt.timedelta(days=_WEEK - 1)
+        if found and found[-1][1] + dt.timedelta(days=1) == week.start:
+            found[-1] = (found[-1][0], last)
+        else:
+            found.append((week.start, last))
+    return found
+
+
+def plenty_words(plan: HarvestPlan, system: System) -> tuple[str, ...]:
+    """Gluts and gaps of a season in words, against the household's need where it is given."""
+    lines: list[str] = []
+    gluts, gaps = _spans_said(plan.gluts), _spans_said(plan.gaps)
+    if plan.need is not None:
+        lines.append(tr("The household needs about {amount} a week.", amount=format_weight(plan.need, system)))
+    if gluts:
+        lines.append(
+            tr("Far more than that: {spans}.", spans=gluts) if plan.need is not None
+            else tr("A glut, far more than in a usual week: {spans}.", spans=gluts)
+        )
+    if gaps:
+        lines.append(
+            tr("Less than that: {spans}.", spans=gaps) if plan.need is not None
+            else tr("A gap, nothing to pick: {spans}.", spans=gaps)
+        )
+    return tuple(lines)
+
+
+def _spans_said(weeks: Sequence[Amount]) -> str:
+    return ", ".join(
+        tr("{first} to {last}", first=day_month(one.month, one.day), last=day_month(other.month, other.day))
+        for one, other in spans(weeks)
+    )

@@ -37,6 +37,11 @@ class TakeHome:
             tip=tr("Work by date for every plant, with marks for what is done"),
         )))
 
+        season.addAction(add("harvest", Command(
+            words=tr("&Harvest…"), does=self.show_harvest,
+            tip=tr("What is picked when and how much, gluts and gaps, the first ten years"),
+        )))
+
     def show_sheets(self) -> None:
         """Choose sheets and save or print them."""
         from yardplan.window.dialogs.sheet_box import SheetBox
@@ -54,6 +59,12 @@ class TakeHome:
         from yardplan.window.dialogs.care_box import CareBox
 
         self._show("care", lambda: CareBox(self._window.open_yard, self._window))
+
+    def show_harvest(self) -> None:
+        """What the yard bears."""
+        from yardplan.window.dialogs.harvest_box import HarvestBox
+
+        self._show("harvest", lambda: HarvestBox(self._window.open_yard, self._window))
 
     def _show(self, name: str, make: Callable[[], QDialog]) -> None:
         box = self.boxes.get(name)
