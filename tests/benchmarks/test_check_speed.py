@@ -13,6 +13,7 @@ from yardplan.checks.survey import moved_survey, survey_of
 from yardplan.yard import edits
 from yardplan.yard.change import Change, difference
 from yardplan.yard.ground import Barrier, Building, Gate, Paving, Service
+from yardplan.yard.planting import Bed, PlantKey, Row
 from yardplan.yard.yard import Yard
 
 #: Budget of one frame, milliseconds at the median: half of the 16.7 ms that a screen of 60 Hz gives. Recorded
@@ -25,7 +26,7 @@ KINDS = (
 
 
 def orchard() -> Yard:
-    """500 plants in rows with a house, a drive, fences, a gas line and a gate beside them."""
+    """500 plants in rows with a house, a drive, fences, a gas line, a gate, beds and rows beside them."""
     chance = random.Random(5)
     places = [(4 + i * 6.0 + chance.uniform(-0.3, 0.3), 4 + j * 6.0) for i in range(25) for j in range(20)]
     house = Building(id="H1", footprint=((155, 10), (165, 10), (165, 22), (155, 22)), overhang=0.4)
@@ -39,6 +40,16 @@ def orchard() -> Yard:
         pavings=(Paving(id="D1", kind="drive", outline=((150, 0), (153, 0), (153, 60), (150, 60))),),
         services=(Service(id="S1", kind="gas", points=((149.5, 0), (149.5, 130))),),
         gates=(Gate(id="G1", place=(160, 0)),),
+        beds=tuple(
+            Bed(id=f"B{i}", outline=((155, y), (165, y), (165, y + 3), (155, y + 3)),
+                plant=PlantKey("strawberry", "Honeoye"))
+            for i, y in enumerate((100.0, 105.0, 110.0, 115.0), 1)
+        ),
+        rows=tuple(
+            Row(id=f"R{i}", plant=PlantKey("red raspberry", "Latham"), line=((155, y), (165, y)), count=16,
+                spacing=0.6)
+            for i, y in enumerate((50.0, 56.0, 62.0, 68.0), 1)
+        ),
     )
 
 

@@ -94,6 +94,35 @@ def test_card_shows_facts_with_sources_and_marks_memory(qtbot: QtBot, opened: Op
     assert too_small(card) == []
 
 
+def test_card_tells_looks_through_the_year_and_usual_diseases(qtbot: QtBot, opened: Opened, theme) -> None:
+    """Liberty is resistant to scab and to cedar-apple rust (West Virginia University)."""
+    card = CultivarCard(opened(builders.yard_of()), _LIBERTY)
+    qtbot.addWidget(card)
+    told = {card.table.item(row, 0).text(): row for row in range(card.table.rowCount())}
+    values = {name: card.table.item(row, 1).text() for name, row in told.items()}
+    assert {"Flowers", "Autumn colour", "Wildlife"} <= set(told)
+    assert "pink" in values["Flowers"].lower() or "white" in values["Flowers"].lower()
+    rust = next(name for name in told if "cedar-apple rust" in name.lower())
+    scab = next(name for name in told if "scab" in name.lower())
+    assert "resistant" in values[rust]
+    assert "resistant" in values[scab]
+    card.table.setCurrentCell(told[rust], 1)
+    assert "West Virginia" in card.source.text()
+
+
+def test_facts_in_which_two_varieties_differ_stand_out(qtbot: QtBot, opened: Opened, theme) -> None:
+    card = CultivarCard(opened(builders.yard_of()), _LIBERTY)
+    qtbot.addWidget(card)
+    card.beside.entered.emit(_RUSSET)
+    bold = 0
+    for row in range(card.table.rowCount()):
+        first, second = (card.table.item(row, column) for column in (1, 2))
+        differ = first.text().rstrip(" †") != second.text().rstrip(" †")
+        assert first.font().bold() is second.font().bold() is differ, card.table.item(row, 0).text()
+        bold += differ
+    assert 0 < bold < card.table.rowCount()
+
+
 def test_two_varieties_side_by_side(qtbot: QtBot, opened: Opened, theme) -> None:
     card = CultivarCard(opened(builders.yard_of()), _LIBERTY)
     qtbot.addWidget(card)

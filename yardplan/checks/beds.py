@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -81,8 +82,13 @@ def bed_spacing(bed: StandingBed) -> float | None:
 
 
 def plants_in(bed: Bed, spacing: float) -> int:
-    """How many plants fit a bed."""
-    return len(places_in(bed.outline, spacing, bed.pattern))
+    """How many plants fit a bed; known at once for a bed that stands as before."""
+    return _fit(bed.outline, spacing, bed.pattern)
+
+
+@lru_cache(maxsize=256)
+def _fit(outline: Outline, spacing: float, pattern: Pattern) -> int:
+    return len(places_in(outline, spacing, pattern))
 
 
 def most_in_row(row: Row) -> int:
