@@ -192,7 +192,8 @@ def plenty_words(plan: HarvestPlan, system: System) -> tuple[str, ...]:
     lines: list[str] = []
     gluts, gaps = _spans_said(plan.gluts), _spans_said(plan.gaps)
     if plan.need is not None:
-        lines.append(tr("The household needs about {amount} a week.", amount=format_weight(plan.need, system)))
+        amount = format_weight(plan.need, system)
+        lines.append(tr("The household needs about {amount} a week.", amount=amount))
     if gluts:
         lines.append(
             tr("Far more than that: {spans}.", spans=gluts) if plan.need is not None
