@@ -15,6 +15,7 @@ from yardplan.window.panels.entry import (
     ParagraphEntry,
     TextEntry,
     day_reading,
+    elevation_reading,
     length_reading,
     number_reading,
     text_reading,
@@ -156,3 +157,14 @@ def test_the_wheel_changes_no_choice(qtbot: QtBot, theme) -> None:
     choice.combo.wheelEvent(event)
     assert choice.combo.currentText() == "flat"
     assert not event.isAccepted()
+
+
+def test_heights_above_the_sea_are_whole_feet_or_metres() -> None:
+    feet, metres = (elevation_reading(-450, 5000, units) for units in ("imperial", "metric"))
+    assert feet.show(136.0) == "446 ft"
+    assert metres.show(136.4) == "136 m"
+    assert metres.read(metres.show(1250.0)) == pytest.approx(1250.0)
+    assert feet.read("446 ft") == pytest.approx(446 * 0.3048)
+    assert feet.read("") is None
+    with pytest.raises(EntryError, match="6000 m is outside -450 m to 5000 m"):
+        metres.read("6000")

@@ -11,7 +11,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
 
 from yardplan.language import decimals, later, tr
-from yardplan.units import System, UnitError, format_length, parse_length
+from yardplan.units import FOOT, System, UnitError, format_length, parse_length
 from yardplan.window.panels.days import DayError, read_day, say_day
 from yardplan.window.panels.parts import Check, Combo, label
 from yardplan.window.theme import scaled
@@ -314,6 +314,22 @@ def length_reading(low: float, high: float, units: System, *, optional: bool = F
         return "" if value is None else f"= {format_length(value, units)}, {format_length(value, other)}"
 
     return Reading(_or_none(read, optional), show, echo)
+
+
+def elevation_reading(low: float, high: float, units: System) -> Reading:
+    """A height above the sea, shown in whole metres or feet: nobody knows it better. Empty is None."""
+
+    def say(metres: float) -> str:
+        return f"{metres / FOOT:.0f} ft" if units == "imperial" else f"{metres:.0f} m"
+
+    def read(typed: str) -> float:
+        try:
+            metres = parse_length(typed, units)
+        except UnitError as error:
+            raise EntryError(str(error)) from None
+        return within(metres, low, high, say)
+
+    return Reading(_or_none(read, True), lambda value: "" if value is None else say(value))
 
 
 def number_reading(

@@ -23,6 +23,7 @@ from yardplan.window.panels.entry import (
     Reading,
     TextEntry,
     day_reading,
+    elevation_reading,
     length_reading,
     number_reading,
     text_reading,
@@ -169,6 +170,7 @@ def reading_of(plan: FieldPlan, units: System) -> Reading:
     makers: dict[str, Callable[[], Reading]] = {
         "text": lambda: text_reading(empty=None if plan.optional else ""),
         "length": lambda: length_reading(plan.low, plan.high, units, optional=plan.optional),
+        "elevation": lambda: elevation_reading(plan.low, plan.high, units),
         "number": lambda: number_reading(
             plan.low, plan.high, plan.unit, factor=plan.factor, digits=plan.digits, optional=plan.optional
         ),

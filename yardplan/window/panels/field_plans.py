@@ -35,7 +35,7 @@ from yardplan.yard.yard import Thing, Yard
 
 Sort = Literal[
     "text", "paragraph", "length", "number", "whole", "volume", "choice", "check", "plant", "rootstock",
-    "form", "container", "day", "zone", "time zone", "skyline", "tree", "earlier", "way",
+    "form", "container", "day", "zone", "time zone", "skyline", "tree", "earlier", "way", "elevation",
 ]
 Choices = tuple[tuple[Any, str], ...]
 

@@ -126,7 +126,7 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
             FieldPlan(
                 name=later("Height above the sea"),
                 path="elevation",
-                sort="length",
+                sort="elevation",
                 low=-450,
                 high=5000,
                 optional=True,
@@ -157,18 +157,18 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
         later("Winter and frost"),
         (
             ZONE,
-            evolve(LAST_FROST, name=later("Last frost, 1 year in 2")),
+            evolve(LAST_FROST, name=later("Last frost, 5 years of 10")),
             FieldPlan(
-                name=later("Last frost, 1 year in 10"),
+                name=later("Last frost, 1 year of 10"),
                 path="last_frost_10",
                 sort="day",
                 optional=True,
                 empty=later("not known"),
                 tip=later("The spring day after which only one year in ten has a frost"),
             ),
-            evolve(FIRST_FROST, name=later("First frost, 1 year in 2")),
+            evolve(FIRST_FROST, name=later("First frost, 5 years of 10")),
             FieldPlan(
-                name=later("First frost, 1 year in 10"),
+                name=later("First frost, 1 year of 10"),
                 path="first_frost_10",
                 sort="day",
                 optional=True,
