@@ -124,6 +124,10 @@
    <translation>&amp;Handbuch</translation>
   </message>
   <message>
+   <source>&amp;Harvest…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>&amp;Help</source>
    <translation>&amp;Hilfe</translation>
   </message>
@@ -134,6 +138,10 @@
   <message>
    <source>&amp;Import</source>
    <translation>&amp;Importieren</translation>
+  </message>
+  <message>
+   <source>&amp;Keep this plan as a variant…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>&amp;Language</source>
@@ -264,6 +272,10 @@
    <translation>&amp;Schritte…</translation>
   </message>
   <message>
+   <source>&amp;Text size</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>&amp;Undo</source>
    <translation>&amp;Rückgängig</translation>
   </message>
@@ -274,6 +286,10 @@
   <message>
    <source>&amp;Ungroup</source>
    <translation>Gruppierung &amp;aufheben</translation>
+  </message>
+  <message>
+   <source>&amp;Variants…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>&amp;View</source>
@@ -575,6 +591,10 @@
    <translation>Auch ein gesperrtes: in seinen Feldern drehen, abblenden, sperren und entsperren</translation>
   </message>
   <message>
+   <source>Amounts are estimates.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>An iCalendar file for any calendar program</source>
    <translation>Eine iCalendar-Datei für jedes Kalenderprogramm</translation>
   </message>
@@ -723,10 +743,6 @@
    <translation>Pflege und Ernte für</translation>
   </message>
   <message>
-   <source>Care calendar</source>
-   <translation>Pflegekalender</translation>
-  </message>
-  <message>
    <source>Care of the year</source>
    <translation>Pflege des Jahres</translation>
   </message>
@@ -737,6 +753,10 @@
   <message>
    <source>Caution</source>
    <translation>Warnung</translation>
+  </message>
+  <message>
+   <source>Cautions</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Change a local rule</source>
@@ -757,6 +777,10 @@
   <message>
    <source>Changed: {message}</source>
    <translation>Geändert: {message}</translation>
+  </message>
+  <message>
+   <source>Charts of the harvest</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Chill and heat are estimated from the monthly temperatures.</source>
@@ -967,6 +991,10 @@
    <translation>Vergleichen mit</translation>
   </message>
   <message>
+   <source>Comparison</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Compass direction: 90 east, 180 south, 270 west</source>
    <translation>Himmelsrichtung: 90 Ost, 180 Süd, 270 West</translation>
   </message>
@@ -979,8 +1007,8 @@
    <translation>Konflikt</translation>
   </message>
   <message>
-   <source>Conflicts and cautions</source>
-   <translation>Konflikte und Warnungen</translation>
+   <source>Conflicts</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Conflicts, cautions and advice</source>
@@ -1049,6 +1077,14 @@
   <message>
    <source>December</source>
    <translation>Dezember</translation>
+  </message>
+  <message>
+   <source>Delete</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Delete variant {name}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Delete {name}</source>
@@ -1183,6 +1219,14 @@
    <translation>{what} zeichnen</translation>
   </message>
   <message>
+   <source>Drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drawing of {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>E</source>
    <translation>O</translation>
   </message>
@@ -1197,6 +1241,10 @@
   <message>
    <source>Edge {number} of {name} is {length}</source>
    <translation>Kante {number} von {name} ist {length}</translation>
+  </message>
+  <message>
+   <source>Enter takes it, Esc leaves it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Evergreen</source>
@@ -1343,12 +1391,12 @@
    <translation>Erster Frost</translation>
   </message>
   <message>
-   <source>First frost, 1 year in 10</source>
-   <translation>Erster Frost, 1 Jahr von 10</translation>
+   <source>First frost, 1 year of 10</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>First frost, 1 year in 2</source>
-   <translation>Erster Frost, 1 Jahr von 2</translation>
+   <source>First frost, 5 years of 10</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Flowers</source>
@@ -1423,6 +1471,10 @@
    <translation>Frucht</translation>
   </message>
   <message>
+   <source>Fruit set</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Full-size &amp;outline</source>
    <translation>&amp;Umriss in voller Größe</translation>
   </message>
@@ -1439,6 +1491,10 @@
    <translation>GeoJSON</translation>
   </message>
   <message>
+   <source>Give the plan as it is now a name and keep it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Go there</source>
    <translation>Dorthin</translation>
   </message>
@@ -1449,6 +1505,10 @@
   <message>
    <source>Go to the fields of what is selected</source>
    <translation>Zu den Feldern des Ausgewählten gehen</translation>
+  </message>
+  <message>
+   <source>Gone: {findings}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Grew here before</source>
@@ -1562,6 +1622,10 @@
    <translation>Haus</translation>
   </message>
   <message>
+   <source>How far the comparison is</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>How far the line stands to the left of what it measures</source>
    <translation>Wie weit links von dem Gemessenen die Linie steht</translation>
   </message>
@@ -1638,6 +1702,10 @@
    <translation>Sein Pollen</translation>
   </message>
   <message>
+   <source>Its roots die from about {limit}: an unheated shed in winter, and a little water once a month.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>January</source>
    <translation>Januar</translation>
   </message>
@@ -1654,8 +1722,20 @@
    <translation>Behalten</translation>
   </message>
   <message>
+   <source>Keep this plan under which name?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Keep this plan…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Keep this variety</source>
    <translation>Diese Sorte behalten</translation>
+  </message>
+  <message>
+   <source>Keep variant {name}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Keep variety {name}</source>
@@ -1664,10 +1744,6 @@
   <message>
    <source>Key</source>
    <translation>Kürzel</translation>
-  </message>
-  <message>
-   <source>Key to the plan</source>
-   <translation>Legende zum Plan</translation>
   </message>
   <message>
    <source>Keys</source>
@@ -1706,12 +1782,12 @@
    <translation>Letzter Frost</translation>
   </message>
   <message>
-   <source>Last frost, 1 year in 10</source>
-   <translation>Letzter Frost, 1 Jahr von 10</translation>
+   <source>Last frost, 1 year of 10</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Last frost, 1 year in 2</source>
-   <translation>Letzter Frost, 1 Jahr von 2</translation>
+   <source>Last frost, 5 years of 10</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Lately open</source>
@@ -1820,6 +1896,10 @@
   <message>
    <source>Lines left out or changed</source>
    <translation>Ausgelassene oder geänderte Zeilen</translation>
+  </message>
+  <message>
+   <source>Lines to buy</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Local &amp;rules…</source>
@@ -2034,6 +2114,10 @@
    <translation>Ohne Befruchter</translation>
   </message>
   <message>
+   <source>New: {findings}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Next &amp;conflict or caution</source>
    <translation>Nächster &amp;Konflikt oder Warnung</translation>
   </message>
@@ -2052,6 +2136,10 @@
   <message>
    <source>No command has these words. Try another word, such as plant, print or undo.</source>
    <translation>Kein Befehl enthält diese Wörter. Versuchen Sie ein anderes, etwa Pflanze, drucken oder rückgängig.</translation>
+  </message>
+  <message>
+   <source>No conflict or caution more or less.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No corner was rounded</source>
@@ -2158,12 +2246,20 @@
    <translation>Gegen diesen Plan spricht nichts.</translation>
   </message>
   <message>
+   <source>Nothing that is planted has a harvest that is known here.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing that is selected is in a group</source>
    <translation>Nichts vom Ausgewählten gehört zu einer Gruppe</translation>
   </message>
   <message>
    <source>Nothing was exported</source>
    <translation>Nichts wurde exportiert</translation>
+  </message>
+  <message>
+   <source>Nothing was kept</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing was looked up yet.</source>
@@ -2246,6 +2342,10 @@
    <translation>Nur eigene Werte dieses Gartens</translation>
   </message>
   <message>
+   <source>Open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Open &amp;recent</source>
    <translation>&amp;Zuletzt verwendete</translation>
   </message>
@@ -2278,12 +2378,20 @@
    <translation>Standortkarte öffnen…</translation>
   </message>
   <message>
+   <source>Open variant {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Open {name}</source>
    <translation>{name} öffnen</translation>
   </message>
   <message>
    <source>Open {name}, {words}</source>
    <translation>{name} öffnen, {words}</translation>
+  </message>
+  <message>
+   <source>Open, name and delete variants; two or more side by side with what comes of them</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Ours</source>
@@ -2446,6 +2554,10 @@
    <translation>Plant einen Obstgarten maßstäblich. Während Sie zeichnen, prüft das Programm Platz, Sonne, Befruchtung und Zugang und sagt, was einem Befund abhilft.</translation>
   </message>
   <message>
+   <source>Plans to compare: tick two or more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Plant</source>
    <translation>Pflanze</translation>
   </message>
@@ -2462,10 +2574,6 @@
    <translation>Reihe {cultivar} pflanzen</translation>
   </message>
   <message>
-   <source>Plant schedule</source>
-   <translation>Pflanzliste</translation>
-  </message>
-  <message>
    <source>Plant something, and its bloom and harvest show here.</source>
    <translation>Pflanzen Sie etwas, dann zeigen sich hier Blüte und Ernte.</translation>
   </message>
@@ -2476,10 +2584,6 @@
   <message>
    <source>Planted in</source>
    <translation>Gepflanzt</translation>
-  </message>
-  <message>
-   <source>Planting plan</source>
-   <translation>Pflanzplan</translation>
   </message>
   <message>
    <source>Planting plan, lists and calendar: save as PDF, SVG or PNG, or print, true to scale</source>
@@ -2534,10 +2638,6 @@
    <translation>Pollen von {kind}: {rule}</translation>
   </message>
   <message>
-   <source>Pollination</source>
-   <translation>Befruchtung</translation>
-  </message>
-  <message>
    <source>Pollination group</source>
    <translation>Befruchtungsgruppe</translation>
   </message>
@@ -2590,12 +2690,16 @@
    <translation>Kübel aufstellen</translation>
   </message>
   <message>
+   <source>Put the chosen variant on the sheet; undo goes back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Put the keyboard on the control</source>
    <translation>Die Tastatur auf das Bedienfeld setzen</translation>
   </message>
   <message>
-   <source>Put the selected plant where it raises no conflict, as near as can be</source>
-   <translation>Die ausgewählte Pflanze dorthin setzen, wo sie keinen Konflikt macht, so nah wie möglich</translation>
+   <source>Put what is selected where it raises no conflict, as near as can be</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Put {name} under the plan</source>
@@ -2630,6 +2734,10 @@
    <translation>In einer Reihe &amp;wiederholen…</translation>
   </message>
   <message>
+   <source>Re-pot or trim the roots every {years} years or so.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Remove</source>
    <translation>Entfernen</translation>
   </message>
@@ -2654,8 +2762,16 @@
    <translation>Sorte {name} entfernen</translation>
   </message>
   <message>
+   <source>Rename variant {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Rename {group}</source>
    <translation>{group} umbenennen</translation>
+  </message>
+  <message>
+   <source>Rename…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Repeat {things}</source>
@@ -2684,6 +2800,10 @@
   <message>
    <source>Room</source>
    <translation>Platz</translation>
+  </message>
+  <message numerus="yes">
+   <source>Room for {n} plants, {spacing} apart.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Rootstock</source>
@@ -2720,6 +2840,14 @@
   <message>
    <source>Rules and this yard's own figures</source>
    <translation>Regeln und die eigenen Werte dieses Gartens</translation>
+  </message>
+  <message>
+   <source>Runs north and south.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Runs {degrees}° off north and south.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>S</source>
@@ -2810,10 +2938,6 @@
    <translation>Jahresübersicht, {day}</translation>
   </message>
   <message>
-   <source>Season of bloom and harvest</source>
-   <translation>Blüte und Ernte im Jahr</translation>
-  </message>
-  <message>
    <source>Season s&amp;trip</source>
    <translation>&amp;Jahresstreifen</translation>
   </message>
@@ -2846,12 +2970,12 @@
    <translation>Nächstes au&amp;swählen</translation>
   </message>
   <message>
-   <source>Select one plant that is not locked</source>
-   <translation>Wählen Sie eine Pflanze, die nicht gesperrt ist</translation>
-  </message>
-  <message>
    <source>Select one plant, row or bed to see who takes its light.</source>
    <translation>Wählen Sie eine Pflanze, Reihe oder ein Beet, um zu sehen, wer ihr Licht nimmt.</translation>
+  </message>
+  <message>
+   <source>Select plants, rows or beds that are not locked</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Select the p&amp;icture</source>
@@ -2891,10 +3015,6 @@
   <message>
    <source>Sets of chromosomes</source>
    <translation>Chromosomensätze</translation>
-  </message>
-  <message>
-   <source>Setting-out sheet</source>
-   <translation>Absteckplan</translation>
   </message>
   <message>
    <source>Settle the plants</source>
@@ -2988,6 +3108,10 @@
    <translation>Standortkarte: Klima, Boden, Ort…</translation>
   </message>
   <message>
+   <source>Size of all text, from the next start on</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Skip the guide</source>
    <translation>Führung überspringen</translation>
   </message>
@@ -3014,10 +3138,6 @@
   <message>
    <source>Soil pH</source>
    <translation>Boden-pH</translation>
-  </message>
-  <message>
-   <source>Soil work</source>
-   <translation>Bodenarbeiten</translation>
   </message>
   <message>
    <source>Some dates rest on usual months: the site's temperatures or frosts are not known.</source>
@@ -3116,6 +3236,10 @@
    <translation>Die Berechnung anhalten; was zu sehen ist, bleibt blass</translation>
   </message>
   <message>
+   <source>Stopped. Tick a plan to go on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Stopped: nothing more was written.</source>
    <translation>Angehalten: Mehr wurde nicht geschrieben.</translation>
   </message>
@@ -3166,6 +3290,10 @@
   <message>
    <source>Sun is enough there</source>
    <translation>Genug Sonne dort</translation>
+  </message>
+  <message>
+   <source>Sun on plants, rows and beds</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Sun time: 12:00 is when the sun stands highest</source>
@@ -3238,6 +3366,10 @@
   <message>
    <source>Terrace</source>
    <translation>Terrasse</translation>
+  </message>
+  <message>
+   <source>Text changes its size when yardplan is started again.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Texture</source>
@@ -3372,6 +3504,14 @@
    <translation>Das Bild wurde nicht unter den Plan gelegt</translation>
   </message>
   <message>
+   <source>The plan gets a name and stays in the yard's file, to go back to or to compare</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The plan now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The program ended before it was saved. The file itself is unchanged.</source>
    <translation>Das Programm endete, bevor sie gespeichert war. Die Datei selbst ist unverändert.</translation>
   </message>
@@ -3427,6 +3567,10 @@
    <source>The year of planting; left empty, the plant counts as planted now</source>
    <translation>Das Pflanzjahr; bleibt es leer, gilt die Pflanze als jetzt gepflanzt</translation>
   </message>
+  <message numerus="yes">
+   <source>The {n} plants in it need {volume} or more.</source>
+   <translation type="unfinished" />
+  </message>
   <message>
    <source>There is a group called {name} already</source>
    <translation>Eine Gruppe namens {name} gibt es schon</translation>
@@ -3464,6 +3608,10 @@
    <translation>Dieses Bild ist gesperrt: Entsperren Sie es in seinen Feldern, um es auf Maßstab zu bringen</translation>
   </message>
   <message>
+   <source>This plan is kept as {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>This position</source>
    <translation>Diese Stelle</translation>
   </message>
@@ -3478,6 +3626,14 @@
   <message>
    <source>Thornless</source>
    <translation>Dornenlos</translation>
+  </message>
+  <message>
+   <source>Tick the plans to compare.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tick two or more plans to see what differs; keep this plan to have one to compare.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Time zone</source>
@@ -3559,8 +3715,8 @@
    <translation>Geben Sie eine Länge, eine Länge mit Winkel oder einen Ort ein</translation>
   </message>
   <message>
-   <source>Type over the lengths of what is selected, edge by edge; a click on a length does it too</source>
-   <translation>Die Längen des Ausgewählten Kante für Kante überschreiben; ein Klick auf eine Länge tut es auch</translation>
+   <source>Type over the lengths of what is selected; a click on a length does it too</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Type the spot as x; y, for example 4; 2.5</source>
@@ -3589,6 +3745,10 @@
   <message>
    <source>USDA zone: tells the mean of each winter's lowest temperature, and so which plants live</source>
    <translation>USDA-Zone: sagt das Mittel der tiefsten Temperaturen der Winter, und damit, welche Pflanzen überleben</translation>
+  </message>
+  <message>
+   <source>Undo brings it back</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Ungroup {things}</source>
@@ -3621,6 +3781,10 @@
   <message>
    <source>Usual form</source>
    <translation>Übliche Form</translation>
+  </message>
+  <message>
+   <source>Variants of the plan</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Varieties of the catalogue</source>
@@ -3707,12 +3871,20 @@
    <translation>Abhilfe: {clears}</translation>
   </message>
   <message>
+   <source>What differs is set in bold. All plans are judged at the year shown.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What do you want to do?</source>
    <translation>Was möchten Sie tun?</translation>
   </message>
   <message>
    <source>What is known of the task</source>
    <translation>Was von der Arbeit bekannt ist</translation>
+  </message>
+  <message>
+   <source>What is picked when and how much, gluts and gaps, the first ten years</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What is selected follows the pointer until you click or type a place</source>
@@ -3725,6 +3897,10 @@
   <message>
    <source>What is this group called?</source>
    <translation>Wie heißt diese Gruppe?</translation>
+  </message>
+  <message>
+   <source>What is this variant called?</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What it does</source>
@@ -3865,6 +4041,10 @@
   <message>
    <source>Worked depth</source>
    <translation>Bearbeitete Tiefe</translation>
+  </message>
+  <message>
+   <source>Working out light, partners and findings…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Worth finding out:</source>
@@ -4048,6 +4228,10 @@
    <translation>wie in der Datei angegeben</translation>
   </message>
   <message>
+   <source>as they do best</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>at</source>
    <translation>um</translation>
   </message>
@@ -4168,6 +4352,10 @@
    <translation>Konflikte und Warnungen auf dem Plan</translation>
   </message>
   <message>
+   <source>cost of those with a price</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>crops alone</source>
    <translation>trägt allein</translation>
   </message>
@@ -4230,6 +4418,10 @@
   <message>
    <source>fair</source>
    <translation>mittel</translation>
+  </message>
+  <message>
+   <source>far too little</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>feeding</source>
@@ -4996,6 +5188,10 @@
    <translation>von Ihnen eingegeben</translation>
   </message>
   <message>
+   <source>under their need</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>usual</source>
    <translation>üblich</translation>
   </message>
@@ -5134,13 +5330,6 @@
    <source>{finding}: {things}</source>
    <translation>{finding}: {things}</translation>
   </message>
-  <message numerus="yes">
-   <source>{first} and {n} more sheets</source>
-   <translation>
-    <numerusform>{first} und {n} weiteres Blatt</numerusform>
-    <numerusform>{first} und {n} weitere Blätter</numerusform>
-   </translation>
-  </message>
   <message>
    <source>{first} to {last}</source>
    <translation>{first} bis {last}</translation>
@@ -5193,6 +5382,10 @@
   <message>
    <source>{hours} h of sun a day</source>
    <translation>{hours} h Sonne am Tag</translation>
+  </message>
+  <message>
+   <source>{hours} h of sun a day.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{hours} hours at or under 7 °C</source>
@@ -5254,6 +5447,10 @@
    <translation>{name} ist nicht mehr da: von der Liste nehmen</translation>
   </message>
   <message>
+   <source>{name} is on the sheet; undo brings the plan before back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{name} ripens {first} to {last}</source>
    <translation>{name} reift {first} bis {last}</translation>
   </message>
@@ -5268,6 +5465,10 @@
   <message>
    <source>{name} was not opened</source>
    <translation>{name} wurde nicht geöffnet</translation>
+  </message>
+  <message>
+   <source>{name}, kept {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name}: the name must end in .pdf, .svg or .png</source>
@@ -5384,6 +5585,10 @@
    </translation>
   </message>
   <message numerus="yes">
+   <source>{n} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message numerus="yes">
    <source>{n} more to go: they count once all twelve are there.</source>
    <translation>
     <numerusform>Noch {n} fehlt: Sie zählen, sobald alle zwölf da sind.</numerusform>
@@ -5444,13 +5649,6 @@
    </translation>
   </message>
   <message numerus="yes">
-   <source>{n} plantings</source>
-   <translation>
-    <numerusform>{n} Pflanzung</numerusform>
-    <numerusform>{n} Pflanzungen</numerusform>
-   </translation>
-  </message>
-  <message numerus="yes">
    <source>{n} plants</source>
    <translation>
     <numerusform>{n} Pflanze</numerusform>
@@ -5491,6 +5689,10 @@
     <numerusform>{n} Becken</numerusform>
     <numerusform>{n} Becken</numerusform>
    </translation>
+  </message>
+  <message numerus="yes">
+   <source>{n} posts for its wires, at most {apart} apart.</source>
+   <translation type="unfinished" />
   </message>
   <message numerus="yes">
    <source>{n} pots</source>
@@ -5592,8 +5794,8 @@
    <translation>{old} heißt jetzt {name}</translation>
   </message>
   <message>
-   <source>{one} and {other}</source>
-   <translation>{one} und {other}</translation>
+   <source>{percent} %</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{plant} blooms {first} to {last}</source>

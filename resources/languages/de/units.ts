@@ -1,0 +1,19 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+ <context>
+  <name>yardplan</name>
+  <message>
+   <source>'{typed}' is longer than 10 km</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>'{typed}' is not a length: write for example 12' 6" or 3.8 m</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>unknown</source>
+   <translation type="unfinished" />
+  </message>
+ </context>
+</TS>
