@@ -15,7 +15,7 @@ from yardplan.checks.survey import survey_of
 from yardplan.plants.crop import Habit
 from yardplan.sun.grid import Grid
 from yardplan.sun.light import light_report
-from yardplan.sun.places import PlaceLight, counted, neighbours, open_hours
+from yardplan.sun.places import PlaceLight, counted, neighbours, open_hours, plant_about
 from yardplan.sun.reversed import taken_at, taken_by
 from yardplan.sun.scene import plant_casters, scene_of
 from yardplan.yard import edits
@@ -97,7 +97,7 @@ def test_a_plants_own_light_anywhere_is_what_a_light_report_tells(x: float, y: f
     survey = survey_of(here)
     report = light_report(scene_of(here, survey.stand), "live", cell=20.0)
     scene = scene_of(yard, evolve(survey.stand, plants=survey.stand.plants[1:]))
-    light = PlaceLight(scene, survey.plants["M1"], counted(scene, "live"), "live")
+    light = PlaceLight(scene, plant_about(scene, survey.plants["M1"], "live"), counted(scene, "live"), "live")
     assert light.hours(np.array([[x, y]]))[0] == pytest.approx(report.plants["M1"].hours, abs=1e-9)
 
 
@@ -106,5 +106,5 @@ def test_alone_in_the_open_a_plant_gets_all_hours() -> None:
     survey = survey_of(yard)
     scene = scene_of(evolve(yard, plantings=()), evolve(survey.stand, plants=()))
     setting = counted(scene, "live")
-    light = PlaceLight(scene, survey.plants["M1"], setting, "live")
+    light = PlaceLight(scene, plant_about(scene, survey.plants["M1"], "live"), setting, "live")
     assert light.hours(np.array([[5.0, 5.0]]))[0] == pytest.approx(open_hours(setting))

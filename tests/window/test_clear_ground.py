@@ -16,7 +16,7 @@ from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.findings_list import CLEAR_STEP, mover_of, step_words
 from yardplan.yard import edits
 from yardplan.yard.ground import Building
-from yardplan.yard.planting import Container, PlantKey
+from yardplan.yard.planting import Container, PlantKey, Row
 from yardplan.yard.yard import Yard
 
 OpenIt = Callable[[Yard], OpenYard]
@@ -82,13 +82,62 @@ def test_the_trial_of_a_plant_in_hand_keeps_the_ground_it_has(opened: OpenIt, qt
     assert yard.clear.ground is ground
 
 
-@pytest.mark.parametrize("ids", [{"A1", "A2"}, {"B1"}])
-def test_several_things_or_none_of_the_plants_have_no_clear_ground(opened: OpenIt, ids: set[str]) -> None:
+@pytest.mark.parametrize("ids", [{"A1", "B1"}, {"B1"}])
+def test_where_a_house_moves_no_clear_ground_is_told(opened: OpenIt, ids: set[str]) -> None:
     house = Building(id="B1", footprint=((20, 2), (26, 2), (26, 6), (20, 6)))
     yard = opened(evolve(crowded(), buildings=(house,)))
     yard.show_trial(edits.move(yard.yard, ids, (1, 1)))
     assert yard.clear.ground is None
     assert not yard.clear.busy
+
+
+def rowed() -> Yard:
+    """A row of raspberries, an apple beside it and one far off."""
+    kind = PlantKey("red raspberry", "Latham")
+    row = Row(id="R1", plant=kind, line=((4, 4), (10, 4)), count=9, spacing=0.6)
+    apples = (plant("A1", "apple:Liberty", (7, 5)), plant("A2", "apple:Gala", (22, 14)))
+    return evolve(yard_of(*apples), rows=(row,))
+
+
+def test_a_row_dragged_has_clear_ground_for_its_middle_that_stays(opened: OpenIt, qtbot) -> None:
+    yard = opened(rowed())
+    yard.show_trial(edits.move(yard.yard, {"R1"}, (1, 1)))
+    wait_for(qtbot, yard)
+    ground = yard.clear.ground
+    assert ground.anchor == (7, 4)
+    assert yard.clear.anchor == (8, 5)
+    assert not ground.holds((7, 4))
+    yard.show_trial(edits.move(yard.yard, {"R1"}, (2, 6)))
+    assert yard.clear.ground is ground
+    assert yard.clear.anchor == (9, 10)
+    yard.show_trial(edits.rotate(yard.yard, {"R1"}, (7, 4), 30))
+    assert yard.clear.ground is None
+
+
+def test_things_dragged_together_say_why_they_may_not_stand_here(make_window, qtbot) -> None:
+    window: MainWindow = make_window(rowed())
+    yard = window.open_yard
+    yard.show_trial(edits.move(yard.yard, {"R1", "A1"}, (14, 9)))
+    wait_for(qtbot, yard)
+    window.canvas.pointed.emit((1.0, 1.0))
+    # Where they are now counts, not where the pointer is.
+    assert window.status.currentMessage().startswith("Closed here: ")
+    assert "Gala (A2)" in window.status.currentMessage()
+    yard.drop_trial()
+
+
+def test_a_row_is_moved_to_the_nearest_clear_place_as_one_step(make_window, qtbot) -> None:
+    window: MainWindow = make_window(rowed())
+    yard = window.open_yard
+    assert "row_plant" in conflicts(yard)
+    yard.select({"R1"})
+    before = yard.yard
+    window.actions_["nearest clear place"].trigger()
+    settled(window, qtbot)
+    assert "row_plant" not in conflicts(yard)
+    assert yard.yard.find("A1") == before.find("A1")
+    yard.undo_stack.undo()
+    assert yard.yard == before
 
 
 def test_a_pot_that_goes_along_does_not_matter(opened: OpenIt, qtbot) -> None:

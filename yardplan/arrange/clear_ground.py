@@ -9,13 +9,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 import shapely
-from attrs import frozen
+from attrs import evolve, frozen
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import nearest_points
 
 from yardplan.arrange.closed import Asked, Closed, asked_of
 from yardplan.arrange.closed_clearance import closed_clearance
-from yardplan.arrange.closed_light import LightPass, Progress
+from yardplan.arrange.closed_light import PlantLightPass, Progress
 from yardplan.arrange.closed_neighbours import closed_neighbours
 from yardplan.arrange.closed_pollen import closed_pollen, unset
 from yardplan.arrange.closed_room import closed_room
@@ -40,7 +40,9 @@ class ClearGround:
     """Where a plant could stand without a conflict.
 
     `open` is that ground; `closed` the rest, reason by reason; `anywhere` conflicts (check, kind) that it has
-    wherever it stands. `light` the detail at which light was counted, None: not yet.
+    wherever it stands. `light` the detail at which light was counted, None: not yet. Of several things that
+    move together, `plant` is the first and ground is told for their `anchor`, where they stand now; None: for
+    the plant's place.
     """
 
     plant: str
@@ -48,6 +50,7 @@ class ClearGround:
     closed: tuple[Closed, ...]
     anywhere: tuple[tuple[str, str], ...]
     light: Detail | None
+    anchor: Point | None = None
 
     @property
     def area(self) -> float:
@@ -120,29 +123,29 @@ def by_steps(
     asked = asked_of(survey, planting)
     ground = _by_room(asked)
     yield ground
-    light = LightPass(asked, ground.open, progress)
+    light = PlantLightPass(asked, ground.open, progress)
     for detail in details:
-        yield _lit(ground, tuple(light.closed(detail)), detail)
+        yield lit(ground, tuple(light.closed(detail)), detail)
 
 
 def _by_room(asked: Asked) -> ClearGround:
     """Everything but light."""
     closed = tuple(one for part in _PARTS for one in part(asked) if not one.geometry.is_empty)
     return ClearGround(
-        plant=asked.plant.id, open=_opened(asked.room, closed), closed=closed, anywhere=_anywhere(asked),
+        plant=asked.plant.id, open=opened(asked.room, closed), closed=closed, anywhere=_anywhere(asked),
         light=None,
     )
 
 
-def _lit(ground: ClearGround, dark: tuple[Closed, ...], detail: Detail) -> ClearGround:
+def lit(ground: ClearGround, dark: tuple[Closed, ...], detail: Detail) -> ClearGround:
     """With the ground that light closes taken off what is open without it."""
-    return ClearGround(
-        plant=ground.plant, open=_opened(ground.open, dark), closed=(*ground.closed, *dark),
-        anywhere=ground.anywhere, light=detail,
+    return evolve(
+        ground, open=opened(ground.open, dark), closed=(*ground.closed, *dark), light=detail,
     )
 
 
-def _opened(room: BaseGeometry, closed: tuple[Closed, ...]) -> BaseGeometry:
+def opened(room: BaseGeometry, closed: tuple[Closed, ...]) -> BaseGeometry:
+    """What is left of a room without closed ground."""
     return room.difference(shapely.union_all([one.geometry for one in closed])) if closed else room
 
 

@@ -43,7 +43,8 @@ class Closed:
 class Asked:
     """The plant, the yard without it (`survey`) and with it (`present`).
 
-    `moved` False for a plant that is not planted yet; `room` the ground on which a place is looked for.
+    `moved` False for a plant that is not planted yet; `room` the ground on which a place is looked for,
+    known `around` it so many metres.
     """
 
     survey: Survey
@@ -51,11 +52,12 @@ class Asked:
     plant: Standing
     moved: bool
     room: BaseGeometry
+    around: float = AROUND
 
     @cached_property
     def known(self) -> BaseGeometry:
         """The room and some ground about it."""
-        shape = shapely.union_all([self.room, shapely.Point(self.plant.place)]).buffer(AROUND)
+        shape = shapely.union_all([self.room, shapely.Point(self.plant.place)]).buffer(self.around)
         return shape.envelope
 
     @cached_property

@@ -19,9 +19,11 @@ from yardplan.arrange.closed import Asked, Closed
 from yardplan.arrange.contours import Lattice, below_zero, lattice_over, nodes_of
 from yardplan.checks.finding import Figure
 from yardplan.checks.light import NAME, conflict_hours, grown_in
+from yardplan.checks.survey import Survey
+from yardplan.plants.crop import Crop
 from yardplan.sun.casters import Caster
 from yardplan.sun.grid import Grid
-from yardplan.sun.places import Neighbour, PlaceLight, counted, neighbours
+from yardplan.sun.places import Neighbour, PlaceLight, counted, neighbours, plant_about
 from yardplan.sun.reversed import is_exact, taken_at, taken_by
 from yardplan.sun.scene import Scene, plant_casters, scene_of
 from yardplan.sun.season import Detail
@@ -37,24 +39,45 @@ _NEAR = 0.5
 #: Rough figures lie within this of the fine ones, hours.
 _ROUGH = 0.2
 #: On a slope reversed shadows are right but for this, hours; nearer to the limit rays are cast.
-_LEANING = 0.4
+LEANING = 0.4
 #: Neighbours whose light comes no nearer to the limit than this on the coarse grid are safe, hours.
 _SAFE = 0.6
 Progress = Callable[[float], None]
 
 
 class LightPass:
-    """Light of one plant among others that stay, over what is open without light."""
+    """Light of what looks for a place among others that stay, over what is open without light."""
 
-    def __init__(self, asked: Asked, open_: BaseGeometry, progress: Progress | None = None) -> None:
-        """`progress` hears 0 to 1 for each detail, and may raise to stop."""
-        self.asked, self.open, self._progress = asked, open_, progress
-        self._rough: Array | None = None
+    def __init__(self, survey: Survey, open_: BaseGeometry, progress: Progress | None = None) -> None:
+        """`survey` the yard without it; `progress` hears 0 to 1 for each detail, and may raise to stop."""
+        self.survey, self.open, self._progress = survey, open_, progress
+        self._rough: dict[str, Array] = {}
+
+    # What looks for a place
+
+    @property
+    def own(self) -> list[Caster]:
+        """Its casters about (0, 0)."""
+        raise NotImplementedError
+
+    def takers(self) -> list[tuple[str, Crop]]:
+        """What of it needs light, by id, with its crop."""
+        raise NotImplementedError
+
+    def light_of(self, key: str, detail: Detail) -> PlaceLight:
+        """The light of one of the takers wherever it stands."""
+        raise NotImplementedError
+
+    def made(
+        self, geometry: BaseGeometry, kind: str, things: tuple[str, ...], **figures: Figure
+    ) -> Closed:
+        """Closed ground, cut to what is known."""
+        raise NotImplementedError
 
     @cached_property
     def scene(self) -> Scene:
-        """The yard without the plant."""
-        return scene_of(self.asked.survey.yard, self.asked.survey.stand)
+        """The yard without it."""
+        return scene_of(self.survey.yard, self.survey.stand)
 
     @cached_property
     def nodes(self) -> Lattice:
@@ -69,24 +92,19 @@ class LightPass:
         return self.nodes.touching(self.open)
 
     @cached_property
-    def own(self) -> list[Caster]:
-        """The plant's crown about a trunk at (0, 0)."""
-        here = evolve(self.asked.plant, place=(0.0, 0.0))
-        return plant_casters(here, self.scene.site, self.scene.gradient)
-
-    @cached_property
     def limits(self) -> dict[str, float]:
         """Hours of sun below which each of the others is in conflict, by id."""
-        rules = self.asked.survey.rules
-        return {one.id: conflict_hours(rules, one.crop) for one in grown_in(self.asked.survey)}
+        rules = self.survey.rules
+        return {one.id: conflict_hours(rules, one.crop) for one in grown_in(self.survey)}
 
     def closed(self, detail: Detail) -> Iterator[Closed]:
         """Ground that light closes."""
         if self.open.is_empty:
             return
-        dark = self._too_dark(detail)
-        if dark is not None:
-            yield dark
+        for key, crop in self.takers():
+            dark = self._too_dark(key, crop, detail)
+            if dark is not None:
+                yield dark
         if self.own and self.limits:
             yield from self._shaded_others(detail)
         self._tell(1.0)
@@ -95,23 +113,17 @@ class LightPass:
         if self._progress is not None:
             self._progress(share)
 
-    # What the others take from the plant
+    # What the others take from it
 
-    def _too_dark(self, detail: Detail) -> Closed | None:
-        crop = self.asked.plant.crop
-        if crop is None:
-            return None
-        limit = conflict_hours(self.asked.survey.rules, crop)
-        if self._rough is None:
-            self._rough = self._sampled(self._light("live"), limit)
-        margin = self._rough if detail == "live" else self._refined(self._light(detail), limit, self._rough)
+    def _too_dark(self, key: str, crop: Crop, detail: Detail) -> Closed | None:
+        limit = conflict_hours(self.survey.rules, crop)
+        if key not in self._rough:
+            self._rough[key] = self._sampled(self.light_of(key, "live"), limit)
+        margin = self._rough[key]
+        if detail != "live":
+            margin = self._refined(self.light_of(key, detail), limit, margin)
         shape = below_zero(np.where(np.isnan(margin), 1.0, margin), self.nodes)
-        if shape.is_empty:
-            return None
-        return self.asked.closed(shape, NAME, "too_dark", (), needed=Figure(limit, "hours"))
-
-    def _light(self, detail: Detail) -> PlaceLight:
-        return PlaceLight(self.scene, self.asked.plant, counted(self.scene, detail), detail)
+        return None if shape.is_empty else self.made(shape, "too_dark", (), needed=Figure(limit, "hours"))
 
     def _sampled(self, light: PlaceLight, limit: float) -> Array:
         """Hours above the limit at every node: computed where it is near, straight in between elsewhere.
@@ -139,13 +151,13 @@ class LightPass:
     def _refined(self, light: PlaceLight, limit: float, rough: Array) -> Array:
         """The same at a finer detail, computed where the rough figures come near the limit."""
         nodes = self.nodes
-        wanted = ((np.abs(rough) < _ROUGH) | _crossed(rough)) & nodes_of(self.cells)
+        wanted = ((np.abs(rough) < _ROUGH) | crossed(rough)) & nodes_of(self.cells)
         points = nodes.points.reshape(nodes.rows, nodes.cols, 2)
         found = rough.copy()
         found[wanted] = light.hours(points[wanted], lambda share: self._tell(0.5 * share)) - limit
         return found
 
-    # What the plant takes from the others
+    # What it takes from the others
 
     def _shaded_others(self, detail: Detail) -> Iterator[Closed]:
         threatened = self._threatened
@@ -157,19 +169,19 @@ class LightPass:
             limit = self.limits[one.id]
             if one.hours < limit:
                 continue  # in the dark already, whatever is planted
-            shape = below_zero(self._left(one, one.hours - limit), self.nodes)
+            shape = below_zero(self._left(one, one.hours - limit, detail), self.nodes)
             if not shape.is_empty:
-                yield self.asked.closed(
-                    shape, NAME, "shades", (one.id,), needed=Figure(limit, "hours"),
+                yield self.made(
+                    shape, "shades", (one.id,), needed=Figure(limit, "hours"),
                     hours=Figure(one.hours, "hours"),
                 )
 
-    def _left(self, one: Neighbour, spare: float) -> Array:
-        """Hours above the limit that are left to a neighbour, with the plant at each node."""
+    def _left(self, one: Neighbour, spare: float, detail: Detail) -> Array:
+        """Hours above the limit that are left to a neighbour, with what moves at each node."""
         nodes, gradient = self.nodes, self.scene.gradient
         left = spare - self._taken(one, nodes)
         if not is_exact(self.own, gradient):
-            doubtful = ((np.abs(left) < _LEANING) | _crossed(left)) & nodes_of(self.cells)
+            doubtful = ((np.abs(left) < LEANING) | crossed(left)) & nodes_of(self.cells)
             places = nodes.points.reshape(nodes.rows, nodes.cols, 2)[doubtful]
             left[doubtful] = spare - taken_at(self.own, one.rays, places, gradient)
         return left
@@ -188,10 +200,44 @@ class LightPass:
         return found
 
     def _taken(self, one: Neighbour, nodes: Lattice) -> Array:
-        """Hours that the plant would take from a neighbour, with its trunk at each node."""
+        """Hours that would be taken from a neighbour, with (0, 0) of what moves at each node."""
+        return self._taken_by(self.own, one, nodes)
+
+    def _taken_by(self, casters: list[Caster], one: Neighbour, nodes: Lattice) -> Array:
         half = nodes.step / 2.0
         grid = Grid(nodes.x0 - half, nodes.y0 - half, nodes.step, nodes.rows, nodes.cols)
-        return np.asarray(taken_by(self.own, one.rays, grid, self.scene.gradient), dtype=np.float64)
+        return np.asarray(taken_by(casters, one.rays, grid, self.scene.gradient), dtype=np.float64)
+
+
+class PlantLightPass(LightPass):
+    """Light of one plant."""
+
+    def __init__(self, asked: Asked, open_: BaseGeometry, progress: Progress | None = None) -> None:
+        """As the pass of anything; `asked` says which plant."""
+        super().__init__(asked.survey, open_, progress)
+        self.asked = asked
+
+    @cached_property
+    def own(self) -> list[Caster]:
+        """The plant's crown about a trunk at (0, 0)."""
+        here = evolve(self.asked.plant, place=(0.0, 0.0))
+        return plant_casters(here, self.scene.site, self.scene.gradient)
+
+    def takers(self) -> list[tuple[str, Crop]]:
+        """The plant, where it is known what it needs."""
+        plant = self.asked.plant
+        return [] if plant.crop is None else [(plant.id, plant.crop)]
+
+    def light_of(self, key: str, detail: Detail) -> PlaceLight:
+        """The plant's light wherever it stands."""
+        target = plant_about(self.scene, self.asked.plant, detail)
+        return PlaceLight(self.scene, target, counted(self.scene, detail), detail)
+
+    def made(
+        self, geometry: BaseGeometry, kind: str, things: tuple[str, ...], **figures: Figure
+    ) -> Closed:
+        """Closed ground, cut to what is known."""
+        return self.asked.closed(geometry, NAME, kind, things, **figures)
 
 
 def _thinned(nodes: Lattice, by: int) -> Lattice:
@@ -206,7 +252,7 @@ def _corners(found: Array) -> Array:
     return np.stack([found[:-1, :-1], found[1:, :-1], found[:-1, 1:], found[1:, 1:]])
 
 
-def _crossed(found: Array) -> NDArray[np.bool_]:
+def crossed(found: Array) -> NDArray[np.bool_]:
     """Nodes of the cells that the limit crosses."""
     corners = _corners(found)
     cell = (corners.min(axis=0) < 0.0) & (corners.max(axis=0) >= 0.0)

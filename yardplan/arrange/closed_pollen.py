@@ -24,11 +24,11 @@ def closed_pollen(asked: Asked) -> Iterator[Closed]:
         return
     reach = _own_reach(net, number)
     if reach is not None and reach.intersects(asked.room):
-        givers = tuple(net.nodes[giver].id for giver in _givers(net, number))
+        givers = tuple(net.nodes[giver].id for giver in givers_of(net, number))
         yield asked.closed(asked.known.difference(reach), NAME, "unset", givers)
     if asked.moved:
         for taker in _only_served_by(net, number):
-            far = _reach(net, number, taker)
+            far = far_reach(net, number, taker)
             yield asked.closed(
                 asked.known.difference(_around(net, taker, far)), NAME, "only_giver", (net.nodes[taker].id,),
                 outer=length(far),
@@ -45,14 +45,14 @@ def unset(asked: Asked) -> bool:
     return reach is None or not reach.intersects(asked.room)
 
 
-def _givers(net: PollenNet, taker: int) -> list[int]:
+def givers_of(net: PollenNet, taker: int) -> list[int]:
     """Plants whose pollen does something for a taker if it is near enough."""
     roles = net.roles
     level = roles.level[roles.index, roles.index[taker]]
     return [int(giver) for giver in np.flatnonzero(level > NO) if giver != taker]
 
 
-def _reach(net: PollenNet, giver: int, taker: int) -> float:
+def far_reach(net: PollenNet, giver: int, taker: int) -> float:
     """Farthest that pollen counts from a giver to a taker, metres."""
     one, other = net.roles.index[giver], net.roles.index[taker]
     return float(max(net.roles.outer[one, other], net.roles.far[one, other]))
@@ -66,7 +66,7 @@ def _own_reach(net: PollenNet, number: int) -> BaseGeometry | None:
     """Ground within reach of any giver; None where no pollen is needed or no plant gives any."""
     if not must_be_set(net.nodes[number].cultivar):
         return None
-    shapes = [_around(net, giver, _reach(net, giver, number)) for giver in _givers(net, number)]
+    shapes = [_around(net, giver, far_reach(net, giver, number)) for giver in givers_of(net, number)]
     return shapely.union_all(shapes) if shapes else None
 
 

@@ -36,13 +36,21 @@ _WORDS: dict[str, str] = {
     "needs_bed": later("the ground cannot be made acid for {crop}"),
     "wet": later("the ground drains too poorly for {crop}"),
     "juglone": later("roots of {thing} would poison it, or it would poison them"),
+    "row_outside": later("{thing} would reach outside the lot line"),
+    "row_beside": later("the row would run too close to {thing}"),
+    "row_row": later("too close to the row {thing}"),
+    "row_wall": later("it would run through {thing}"),
+    "row_across": later("it would run across {thing}"),
+    "on_septic_field": later("it would lie on the septic field {thing}"),
+    "bed_needs_bed": later("{thing} would stand in ground that cannot be made acid for {crop}"),
+    "bed_wet": later("{thing} would stand in ground that drains too poorly for {crop}"),
     "unset": later("too far from every plant that sets it"),
     "only_giver": later("{thing} would lose its only partner"),
     "too_dark": later("too dark: it needs {needed} of sun a day"),
     "shades": later("would leave {thing} under {needed} of sun a day"),
 }
 #: Kinds whose edge is a place, so that a distance to it means something.
-_NEARNESS = frozenset(_WORDS) - {"needs_bed", "wet", "law", "sight"}
+_NEARNESS = frozenset(_WORDS) - {"needs_bed", "wet", "law", "sight", "bed_needs_bed", "bed_wet"}
 #: So many reasons are told at once.
 _TOLD = 3
 

@@ -13,7 +13,9 @@ from PySide6.QtCore import QObject, Signal
 
 from yardplan.window.workers import Bench, Ticket
 from yardplan.yard.change import difference
-from yardplan.yard.planting import Planting
+from yardplan.yard.edits import points_of
+from yardplan.yard.ground import Point
+from yardplan.yard.planting import Bed, Container, Planting, Row
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
@@ -21,6 +23,8 @@ if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
     from yardplan.window.open_yard import OpenYard
 
+#: Shifts are the same to so many digits, metres.
+_DIGITS = 6
 #: The id of a plant in hand that is not on the plan yet.
 IN_HAND = "in hand"
 
@@ -29,7 +33,7 @@ IN_HAND = "in hand"
 class _Subject:
     """Whose clear ground is wanted, in which yard and year."""
 
-    planting: Planting
+    what: Planting | frozenset[str]
     yard: Yard
     year: int | None
 
@@ -37,7 +41,7 @@ class _Subject:
         """True where the answer would be the same."""
         return (
             other is not None and self.yard is other.yard and self.year == other.year
-            and self.planting == other.planting
+            and self.what == other.what
         )
 
 
@@ -51,12 +55,19 @@ class _Work:
 
     def step(self, ticket: Ticket) -> ClearGround | None:
         """The next answer, None when there is none better."""
-        from yardplan.arrange.clear_ground import by_steps
-
         self._ticket = ticket
         if self._steps is None:
-            self._steps = by_steps(self._survey, self._subject.planting, ("live", "full"), self._tell)
+            self._steps = self._begun()
         return next(self._steps, None)
+
+    def _begun(self) -> Iterator[ClearGround]:
+        from yardplan.arrange.clear_ground import by_steps
+        from yardplan.arrange.clear_together import steps_together
+
+        what = self._subject.what
+        if isinstance(what, Planting):
+            return by_steps(self._survey, what, ("live", "full"), self._tell)
+        return steps_together(self._survey, what, ("live", "full"), self._tell)
 
     def _tell(self, share: float) -> None:
         if self._ticket is not None:
@@ -64,7 +75,10 @@ class _Work:
 
 
 class ClearGroundShown(QObject):
-    """Follows an OpenYard and keeps the clear ground of what is in hand or dragged."""
+    """Follows an OpenYard and keeps the clear ground of what is in hand or dragged.
+
+    `anchor`: where the anchor of several things dragged together is now (see arrange.clear_together).
+    """
 
     #: Other clear ground than before is shown, or none.
     changed = Signal()
@@ -91,6 +105,19 @@ class ClearGroundShown(QObject):
     def busy(self) -> bool:
         """True while an answer is awaited."""
         return self._quick.busy or self._slow.busy
+
+    @property
+    def anchor(self) -> Point | None:
+        """Where the anchor of things dragged together is now; None where one plant is told of, or none."""
+        subject, ground = self._subject, self.ground
+        if subject is None or isinstance(subject.what, Planting) or ground is None or ground.anchor is None:
+            return None
+        key = min(subject.what)
+        before, now = subject.yard.find(key), self._open_yard.shown_yard.find(key)
+        if before is None or now is None:
+            return None
+        (ax, ay), (bx, by) = points_of(before)[0], points_of(now)[0]
+        return (ground.anchor[0] + bx - ax, ground.anchor[1] + by - ay)
 
     def _look(self, *_: object) -> None:
         """Something changed: ask anew where the answer would be another."""
@@ -129,11 +156,11 @@ class ClearGroundShown(QObject):
 
 
 def _subject_of(open_yard: OpenYard) -> _Subject | None:
-    """The one plant that is dragged over the committed yard, or the one in hand."""
+    """What is dragged over the committed yard, or the plant in hand."""
     yard = open_yard.yard
     if open_yard.on_trial:
-        planting = _on_trial(yard, open_yard.shown_yard)
-        return None if planting is None else _Subject(planting, yard, open_yard.year)
+        what = _on_trial(yard, open_yard.shown_yard)
+        return None if what is None else _Subject(what, yard, open_yard.year)
     in_hand = open_yard.in_hand
     if in_hand is None:
         return None
@@ -143,18 +170,37 @@ def _subject_of(open_yard: OpenYard) -> _Subject | None:
     return _Subject(planting, yard, open_yard.year)
 
 
-def _on_trial(before: Yard, shown: Yard) -> Planting | None:
-    """The planting that a gesture moves or adds, where it concerns no more than that and its container."""
+def _on_trial(before: Yard, shown: Yard) -> Planting | frozenset[str] | None:
+    """The planting that a gesture moves or adds, or the plants, rows, beds, pots that it moves as they are.
+
+    None where it concerns more than that.
+    """
     change = difference(before, shown)
-    if change.removed or change.altered or change.whole:
+    if change.removed or change.altered or change.whole or (change.moved and change.added):
         return None
-    pots = {pot.id for pot in before.containers}
-    moved, added = change.moved - pots, change.added
-    if len(moved) + len(added) != 1:
+    if change.moved:
+        return _moved(before, shown, change.moved)
+    if len(change.added) != 1:
         return None
-    if moved:
-        found = before.find(next(iter(moved)))
-        return found if isinstance(found, Planting) else None
-    new = shown.find(next(iter(added)))
+    new = shown.find(next(iter(change.added)))
     # Wherever it is held, its clear ground is the same: asked for as when it is only in hand.
     return evolve(new, id=IN_HAND, place=(0.0, 0.0)) if isinstance(new, Planting) else None
+
+
+def _moved(before: Yard, shown: Yard, ids: frozenset[str]) -> Planting | frozenset[str] | None:
+    """What was moved and nothing else: turned about or drawn otherwise, nothing is told of it."""
+    things = before.named(ids)
+    plants = [thing for thing in things if isinstance(thing, Planting)]
+    others = [thing for thing in things if not isinstance(thing, Planting | Container)]
+    if len(plants) == 1 and not others:
+        return plants[0]
+    if not all(isinstance(thing, Planting | Row | Bed | Container) for thing in things):
+        return None
+    if not plants and not others:
+        return None
+    shifts = {
+        (round(bx - ax, _DIGITS), round(by - ay, _DIGITS))
+        for old, new in zip(things, shown.named(ids), strict=True)
+        for (ax, ay), (bx, by) in zip(points_of(old), points_of(new), strict=True)
+    }
+    return frozenset(ids) if len(shifts) == 1 else None

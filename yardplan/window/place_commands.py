@@ -17,7 +17,7 @@ from yardplan.window.tools.naming import names_of
 from yardplan.window.workers import Bench, Ticket
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
-from yardplan.yard.planting import Planting
+from yardplan.yard.planting import Bed, Container, Planting, Row
 
 if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
@@ -25,6 +25,8 @@ if TYPE_CHECKING:
     from yardplan.window.main_window import MainWindow
     from yardplan.yard.yard import Yard
 
+#: What a clear place can be looked for.
+MOVABLE = (Planting, Row, Bed, Container)
 #: Names of the actions, for menus.
 NEAREST, SETTLE = "nearest clear place", "settle"
 
@@ -41,7 +43,7 @@ class PlaceCommands(QObject):
         self._bench.broke.connect(_raised)
         self.nearest = window.actions_.add(NEAREST, Command(
             words=tr("&Move to the nearest clear place"), does=self.move_to_nearest, keys=("Ctrl+J",),
-            tip=tr("Put the selected plant where it raises no conflict, as near as can be")))
+            tip=tr("Put what is selected where it raises no conflict, as near as can be")))
         self.settle = window.actions_.add(SETTLE, Command(
             words=tr("&Settle the plants"), does=self.settle_all,
             tip=tr("Move plants by little until no conflict is left that moving can cure; locked ones stay")))
@@ -72,16 +74,15 @@ class PlaceCommands(QObject):
         """The yard changed under the work: its answer would not fit any more."""
         self._bench.cancel()
 
-    def _chosen(self) -> Planting | None:
-        """The one selected plant that may be moved."""
-        from yardplan.yard.edits import vessel_of
-
+    def _chosen(self) -> frozenset[str] | None:
+        """The selected plants, rows, beds and planted pots, which move together; None where one is locked."""
         yard = self._yard.yard
-        chosen = [plant for plant in yard.plantings if plant.id in self._yard.selection]
-        if len(chosen) != 1:
+        together = edits.together(yard, self._yard.selection)
+        things = yard.named(together)
+        if len(things) != len(together) or not any(isinstance(one, Planting | Row | Bed) for one in things):
             return None
-        pot = vessel_of(yard, chosen[0])
-        return None if chosen[0].locked or (pot is not None and pot.locked) else chosen[0]
+        free = all(isinstance(one, MOVABLE) and not one.locked for one in things)
+        return together if free else None
 
     # Move to the nearest clear place
 
@@ -91,28 +92,27 @@ class PlaceCommands(QObject):
         self.move_to_nearest()
 
     def move_to_nearest(self) -> None:
-        """Look for the nearest clear place of the selected plant and put it there, as one undo step."""
-        plant = self._chosen()
-        if plant is None:
-            self._say(tr("Select one plant that is not locked"))
+        """Look for the nearest clear place of what is selected and put it there, as one undo step."""
+        ids = self._chosen()
+        if ids is None:
+            self._say(tr("Select plants, rows or beds that are not locked"))
             return
         yard, catalogue, year = self._yard.yard, self._yard.catalogue, self._yard.year
-        self._say(tr("Looking for a clear place for {plant}…", plant=names_of(yard, {plant.id})))
-        self._then = lambda place: self._put(plant, place)
-        self._bench.ask(lambda ticket: _nearest(ticket, yard, catalogue, year, plant))
+        self._say(tr("Looking for a clear place for {plant}…", plant=names_of(yard, self._yard.selection)))
+        self._then = lambda offset: self._put(ids, offset)
+        self._bench.ask(lambda ticket: _nearest(ticket, yard, catalogue, year, ids))
 
-    def _put(self, plant: Planting, place: tuple[Point | None]) -> None:
-        yard, name = self._yard.yard, names_of(self._yard.yard, {plant.id})
-        (end,) = place
-        if end is None:
+    def _put(self, ids: frozenset[str], found: tuple[Point | None]) -> None:
+        yard, name = self._yard.yard, names_of(self._yard.yard, self._yard.selection)
+        (offset,) = found
+        if offset is None:
             self._say(tr("There is no clear place for {name} on this lot", name=name))
             return
-        offset = (end[0] - plant.place[0], end[1] - plant.place[1])
         if math.hypot(*offset) < 1e-6:
             self._say(tr("{name} stands on clear ground already", name=name))
             return
         self._yard.commit(
-            tr("Move {name} to the nearest clear place", name=name), edits.move(yard, {plant.id}, offset)
+            tr("Move {name} to the nearest clear place", name=name), edits.move(yard, ids, offset)
         )
         self._say(moved_words(self._yard, offset))
 
@@ -156,10 +156,15 @@ class PlaceCommands(QObject):
         self._said = words
 
     def why_at(self, place: Point) -> str:
-        """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is."""
+        """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is.
+
+        Of several things dragged together: why they may not stand where they are now.
+        """
         ground = self._yard.clear.ground
         if ground is None or (ground.plant != IN_HAND and not self._yard.on_trial):
             return ""
+        if ground.anchor is not None:
+            place = self._yard.clear.anchor or ground.anchor
         from yardplan.arrange.closed_words import why
         from yardplan.checks.wording import names_of as all_names
 
@@ -189,14 +194,20 @@ def _lit(ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None) -> 
 
 
 def _nearest(
-    ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None, plant: Planting
+    ticket: Ticket, yard: Yard, catalogue: Catalogue, year: int | None, ids: frozenset[str]
 ) -> tuple[Point | None]:
-    """The nearest clear place with light at full detail; in a tuple, as None is an answer too."""
-    from yardplan.arrange.clear_ground import clear_ground
+    """The shift to the nearest clear place, light at full detail; in a tuple, as None is an answer too."""
+    from yardplan.arrange.clear_together import clear_ground_together
     from yardplan.checks.survey import survey_of
 
     survey = survey_of(yard, catalogue, year)
-    return (clear_ground(survey, plant, light="full", progress=ticket.progress).nearest(plant.place),)
+    ground = clear_ground_together(survey, ids, light="full", progress=ticket.progress)
+    plant = yard.find(ground.plant) if ground is not None else None
+    if ground is None or plant is None:
+        return (None,)
+    start = ground.anchor if ground.anchor is not None else edits.points_of(plant)[0]
+    end = ground.nearest(start)
+    return (None if end is None else (end[0] - start[0], end[1] - start[1]),)
 
 
 def _settle(

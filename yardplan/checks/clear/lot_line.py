@@ -41,13 +41,24 @@ def _rows_outside(survey: Survey) -> Iterator[Finding]:
     lines = [(row.id, line_of(row.row.line)) for row in survey.layout.rows]
     areas = [(bed.id, area_of(bed.outline)) for bed in survey.yard.beds if has_area(bed.outline)]
     for thing, shape in (*lines, *areas):
-        out = float(shape.hausdorff_distance(shape.intersection(lot))) if not lot.covers(shape) else 0.0
+        out = _out(shape, lot)
         if out > survey.rules.value("clearance-tolerance") or (out > 0 and not lot.intersects(shape)):
             shown = {"short": Figure(out, "length")}
             yield survey.finding(
                 NAME, "row_outside", Weight.CONFLICT, (thing, "lot"), "lot-stem-share", shown,
                 (Mark(_points(shape), "line"),),
             )
+
+
+def _out(shape: BaseGeometry, lot: BaseGeometry) -> float:
+    """How far a row or bed reaches out of the lot, metres: from its farthest corner to what lies within."""
+    if lot.covers(shape):
+        return 0.0
+    within = shape.intersection(lot)
+    if within.is_empty:
+        corners = shapely.points(shapely.get_coordinates(shape))
+        return float(shapely.distance(corners, lot).max())
+    return float(shape.hausdorff_distance(within))
 
 
 def _points(shape: BaseGeometry) -> tuple[tuple[float, float], ...]:

@@ -6,8 +6,10 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from attrs import evolve
+from PySide6.QtCore import QLineF
 from PySide6.QtGui import QPainter, QRegion
 
+from yardplan.drawing.style import pen
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.pictures import StillPicture
 from yardplan.window.canvas.view import View
@@ -15,6 +17,10 @@ from yardplan.window.clear_ground import ClearGroundShown
 
 if TYPE_CHECKING:
     from yardplan.arrange.clear_ground import ClearGround
+
+
+#: Half the width of the cross that stands for things dragged together, pixels.
+_CROSS = 7.0
 
 
 class ClearHatch:
@@ -39,6 +45,17 @@ class ClearHatch:
             outlines = ground.outlines()
             self._picture.renew(view, ratio, lambda p, wide: _draw(p, make(wide), outlines))
         self._picture.show(painter, view)
+        self._show_anchor(painter, view)
+
+    def _show_anchor(self, painter: QPainter, view: View) -> None:
+        """A cross at the middle of things dragged together: the hatch says where that may come to lie."""
+        anchor = self._shown.anchor
+        if anchor is None:
+            return
+        place = view.to_pixels(anchor)
+        painter.setPen(pen("leaf", 2.0))
+        for x, y in ((_CROSS, 0.0), (0.0, _CROSS)):
+            painter.drawLine(QLineF(place.x() - x, place.y() - y, place.x() + x, place.y() + y))
 
 
 def _draw(painter: QPainter, view: PlanView, outlines: tuple[tuple[tuple[float, float], ...], ...]) -> None:
