@@ -5,71 +5,71 @@
   <name>yardplan</name>
   <message>
    <source>A gap, nothing to pick: {spans}.</source>
-   <translation type="unfinished" />
+   <translation>Eine Lücke, nichts zu pflücken: {spans}.</translation>
   </message>
   <message>
    <source>A glut, far more than in a usual week: {spans}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Überfluss, weit mehr als in einer üblichen Woche: {spans}.</translation>
   </message>
   <message>
    <source>Acid mix for a raised bed, half peat</source>
-   <translation type="unfinished" />
+   <translation>Saures Substrat für ein Hochbeet, zur Hälfte Torf</translation>
   </message>
   <message>
    <source>Again after petal fall of {plants}.</source>
-   <translation type="unfinished" />
+   <translation>Wieder nach dem Blütenende von {plants}.</translation>
   </message>
   <message>
    <source>Apr</source>
-   <translation type="unfinished" />
+   <translation>Apr.</translation>
   </message>
   <message>
    <source>Aug</source>
-   <translation type="unfinished" />
+   <translation>Aug.</translation>
   </message>
   <message>
    <source>Bird netting, fine mesh</source>
-   <translation type="unfinished" />
+   <translation>Vogelschutznetz, feinmaschig</translation>
   </message>
   <message>
    <source>Caution: {text}</source>
-   <translation type="unfinished" />
+   <translation>Achtung: {text}</translation>
   </message>
   <message>
    <source>Container, {litres} L ({gallons} gal)</source>
-   <translation type="unfinished" />
+   <translation>Kübel, {litres} L ({gallons} gal)</translation>
   </message>
   <message>
    <source>Dec</source>
-   <translation type="unfinished" />
+   <translation>Dez.</translation>
   </message>
   <message>
    <source>Done {date}</source>
-   <translation type="unfinished" />
+   <translation>Erledigt am {date}</translation>
   </message>
   <message>
    <source>Edging of beds</source>
-   <translation type="unfinished" />
+   <translation>Beeteinfassung</translation>
   </message>
   <message>
    <source>Elemental sulfur</source>
-   <translation type="unfinished" />
+   <translation>Elementarschwefel</translation>
   </message>
   <message>
    <source>Far more than that: {spans}.</source>
-   <translation type="unfinished" />
+   <translation>Weit mehr als das: {spans}.</translation>
   </message>
   <message>
    <source>Feb</source>
-   <translation type="unfinished" />
+   <translation>Feb.</translation>
   </message>
   <message>
    <source>Ground limestone</source>
-   <translation type="unfinished" />
+   <translation>Gemahlener Kalk</translation>
   </message>
   <message>
    <source>Jan</source>
-   <translation type="unfinished" />
+   <translation>Jan.</translation>
   </message>
   <message>
    <source>July</source>
@@ -81,11 +81,11 @@
   </message>
   <message>
    <source>Less than that: {spans}.</source>
-   <translation type="unfinished" />
+   <translation>Weniger als das: {spans}.</translation>
   </message>
   <message>
    <source>Mar</source>
-   <translation type="unfinished" />
+   <translation>März</translation>
   </message>
   <message>
    <source>May</source>
@@ -93,139 +93,139 @@
   </message>
   <message>
    <source>Mulch</source>
-   <translation type="unfinished" />
+   <translation>Mulch</translation>
   </message>
   <message>
    <source>Nov</source>
-   <translation type="unfinished" />
+   <translation>Nov.</translation>
   </message>
   <message>
    <source>Oct</source>
-   <translation type="unfinished" />
+   <translation>Okt.</translation>
   </message>
   <message>
    <source>Picking begins about {date}: the last spray lies at least as many days before it as the label says.</source>
-   <translation type="unfinished" />
+   <translation>Die Ernte beginnt etwa am {date}: Die letzte Spritzung liegt mindestens so viele Tage davor, wie die Gebrauchsanleitung verlangt.</translation>
   </message>
   <message>
    <source>Plants: {keys}</source>
-   <translation type="unfinished" />
+   <translation>Pflanzen: {keys}</translation>
   </message>
   <message>
    <source>Post, about 8 ft (2.4 m)</source>
-   <translation type="unfinished" />
+   <translation>Pfosten, etwa 2,4 m (8 ft)</translation>
   </message>
   <message>
    <source>Potting mix</source>
-   <translation type="unfinished" />
+   <translation>Kübelerde</translation>
   </message>
   <message>
    <source>Sept</source>
-   <translation type="unfinished" />
+   <translation>Sept.</translation>
   </message>
   <message>
    <source>Soil for raised beds</source>
-   <translation type="unfinished" />
+   <translation>Erde für Hochbeete</translation>
   </message>
   <message>
    <source>Source: {source}</source>
-   <translation type="unfinished" />
+   <translation>Quelle: {source}</translation>
   </message>
   <message>
    <source>Stake with tie</source>
-   <translation type="unfinished" />
+   <translation>Pfahl mit Bindung</translation>
   </message>
   <message>
    <source>The household needs about {amount} a week.</source>
-   <translation type="unfinished" />
+   <translation>Der Haushalt braucht etwa {amount} in der Woche.</translation>
   </message>
   <message>
    <source>Trunk guard against voles and rabbits</source>
-   <translation type="unfinished" />
+   <translation>Stammschutz gegen Wühlmäuse und Kaninchen</translation>
   </message>
   <message>
    <source>Why: {why}</source>
-   <translation type="unfinished" />
+   <translation>Warum: {why}</translation>
   </message>
   <message>
    <source>Wire</source>
-   <translation type="unfinished" />
+   <translation>Draht</translation>
   </message>
   <message>
    <source>Wire strainer or turnbuckle</source>
-   <translation type="unfinished" />
+   <translation>Drahtspanner</translation>
   </message>
   <message>
    <source>about {amount} a bed in a dry midsummer week ({rule})</source>
-   <translation type="unfinished" />
+   <translation>etwa {amount} je Beet in einer trockenen Hochsommerwoche ({rule})</translation>
   </message>
   <message>
    <source>about {amount} a plant in a dry midsummer week ({rule})</source>
-   <translation type="unfinished" />
+   <translation>etwa {amount} je Pflanze in einer trockenen Hochsommerwoche ({rule})</translation>
   </message>
   <message>
    <source>about {amount} a pot in a dry midsummer week ({rule})</source>
-   <translation type="unfinished" />
+   <translation>etwa {amount} je Kübel in einer trockenen Hochsommerwoche ({rule})</translation>
   </message>
   <message>
    <source>about {amount} a row in a dry midsummer week ({rule})</source>
-   <translation type="unfinished" />
+   <translation>etwa {amount} je Reihe in einer trockenen Hochsommerwoche ({rule})</translation>
   </message>
   <message>
    <source>bark, chip, straw or needles</source>
-   <translation type="unfinished" />
+   <translation>Rinde, Häcksel, Stroh oder Nadeln</translation>
   </message>
   <message>
    <source>by month: no climate known</source>
-   <translation type="unfinished" />
+   <translation>nach Monaten: kein Klima bekannt</translation>
   </message>
   <message>
    <source>calendars need the library icalendar; run: pip install icalendar</source>
-   <translation type="unfinished" />
+   <translation>Kalender brauchen die Bibliothek icalendar; ausführen: pip install icalendar</translation>
   </message>
   <message>
    <source>crowns at full size</source>
-   <translation type="unfinished" />
+   <translation>Kronen in voller Größe</translation>
   </message>
   <message>
    <source>dates of an average year, about {n} days either way</source>
-   <translation type="unfinished" />
+   <translation>Termine eines mittleren Jahres, auf etwa {n} Tage genau</translation>
   </message>
   <message>
    <source>drainage not known</source>
-   <translation type="unfinished" />
+   <translation>Wasserabzug nicht bekannt</translation>
   </message>
   <message>
    <source>every day</source>
-   <translation type="unfinished" />
+   <translation>täglich</translation>
   </message>
   <message>
    <source>every {low} to {high} days</source>
-   <translation type="unfinished" />
+   <translation>alle {low} bis {high} Tage</translation>
   </message>
   <message>
    <source>every {n} days</source>
-   <translation type="unfinished" />
+   <translation>alle {n} Tage</translation>
   </message>
   <message>
    <source>from evaporation here</source>
-   <translation type="unfinished" />
+   <translation>aus der Verdunstung hier</translation>
   </message>
   <message>
    <source>from year {first} after planting</source>
-   <translation type="unfinished" />
+   <translation>ab dem {first}. Jahr nach der Pflanzung</translation>
   </message>
   <message>
    <source>in the planting year</source>
-   <translation type="unfinished" />
+   <translation>im Pflanzjahr</translation>
   </message>
   <message>
    <source>in years {first} to {last} after planting</source>
-   <translation type="unfinished" />
+   <translation>im {first}. bis {last}. Jahr nach der Pflanzung</translation>
   </message>
   <message>
    <source>inch-a-week rule</source>
-   <translation type="unfinished" />
+   <translation>Faustregel 25 mm die Woche</translation>
   </message>
   <message>
    <source>not known</source>
@@ -233,23 +233,23 @@
   </message>
   <message>
    <source>on {area}</source>
-   <translation type="unfinished" />
+   <translation>auf {area}</translation>
   </message>
   <message>
    <source>on {area}, {depth} deep</source>
-   <translation type="unfinished" />
+   <translation>auf {area}, {depth} tief</translation>
   </message>
   <message>
    <source>on {rootstock}</source>
-   <translation type="unfinished" />
+   <translation>auf {rootstock}</translation>
   </message>
   <message>
    <source>one a wire</source>
-   <translation type="unfinished" />
+   <translation>einer je Draht</translation>
   </message>
   <message>
    <source>one bud in ten dies at: {stages}</source>
-   <translation type="unfinished" />
+   <translation>eine von zehn Knospen stirbt bei: {stages}</translation>
   </message>
   <message>
    <source>pH not known</source>
@@ -257,23 +257,23 @@
   </message>
   <message>
    <source>pH {ph}, {crop} wants {low} to {high}</source>
-   <translation type="unfinished" />
+   <translation>pH {ph}, {crop} braucht {low} bis {high}</translation>
   </message>
   <message>
    <source>picking of {plant}</source>
-   <translation type="unfinished" />
+   <translation>Ernte: {plant}</translation>
   </message>
   <message>
    <source>rootstocks that do not stand alone</source>
-   <translation type="unfinished" />
+   <translation>Unterlagen, die nicht allein stehen</translation>
   </message>
   <message>
    <source>rows on wires and flat-trained trees; less where a wall or fence carries them</source>
-   <translation type="unfinished" />
+   <translation>Reihen an Drähten und flach gezogene Bäume; weniger, wo eine Mauer oder ein Zaun sie trägt</translation>
   </message>
   <message>
    <source>the most that may be needed; test again before each further dressing</source>
-   <translation type="unfinished" />
+   <translation>das Meiste, was nötig sein kann; vor jeder weiteren Gabe neu prüfen</translation>
   </message>
   <message>
    <source>{first} to {last}</source>
@@ -281,11 +281,11 @@
   </message>
   <message>
    <source>{keys} {plant}: {amounts} a week</source>
-   <translation type="unfinished" />
+   <translation>{keys} {plant}: {amounts} in der Woche</translation>
   </message>
   <message>
    <source>{litres} of fill</source>
-   <translation type="unfinished" />
+   <translation>{litres} Füllung</translation>
   </message>
   <message>
    <source>{low} to {high}</source>
@@ -293,11 +293,11 @@
   </message>
   <message>
    <source>{plant}, whose bloom here is not known</source>
-   <translation type="unfinished" />
+   <translation>{plant}, deren Blüte hier nicht bekannt ist</translation>
   </message>
   <message>
    <source>{yard}: care {years}</source>
-   <translation type="unfinished" />
+   <translation>{yard}: Pflege {years}</translation>
   </message>
  </context>
 </TS>

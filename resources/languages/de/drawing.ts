@@ -13,7 +13,7 @@
   </message>
   <message>
    <source>Hours a day through the year</source>
-   <translation type="unfinished" />
+   <translation>Stunden am Tag durch das Jahr</translation>
   </message>
   <message>
    <source>N</source>
@@ -21,7 +21,7 @@
   </message>
   <message>
    <source>PDF pages need the package pypdfium2: install it with 'pip install pypdfium2'</source>
-   <translation type="unfinished" />
+   <translation>PDF-Seiten brauchen das Paket pypdfium2: mit „pip install pypdfium2“ installieren</translation>
   </message>
   <message>
    <source>S</source>
@@ -29,15 +29,18 @@
   </message>
   <message>
    <source>This picture is damaged and cannot be shown</source>
-   <translation type="unfinished" />
+   <translation>Dieses Bild ist beschädigt und lässt sich nicht zeigen</translation>
   </message>
   <message numerus="yes">
    <source>about {n} days together</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>etwa {n} gemeinsamer Tag</numerusform>
+    <numerusform>etwa {n} gemeinsame Tage</numerusform>
+   </translation>
   </message>
   <message>
    <source>all of {n} plants</source>
-   <translation type="unfinished" />
+   <translation>alle {n} Pflanzen</translation>
   </message>
   <message>
    <source>at planting</source>
@@ -45,15 +48,15 @@
   </message>
   <message>
    <source>before 10 by the sun {hours} h; midsummer {midsummer} h</source>
-   <translation type="unfinished" />
+   <translation>vor 10 Uhr Sonnenzeit {hours} h; Hochsommer {midsummer} h</translation>
   </message>
   <message>
    <source>beyond {distance}: too far</source>
-   <translation type="unfinished" />
+   <translation>weiter als {distance}: zu weit</translation>
   </message>
   <message>
    <source>clear ground</source>
-   <translation type="unfinished" />
+   <translation>freie Fläche</translation>
   </message>
   <message>
    <source>clear sky assumed</source>
@@ -65,15 +68,15 @@
   </message>
   <message>
    <source>eaves {eaves}  ridge {ridge}</source>
-   <translation type="unfinished" />
+   <translation>Traufe {eaves}  First {ridge}</translation>
   </message>
   <message>
    <source>electricity, buried</source>
-   <translation type="unfinished" />
+   <translation>Strom, erdverlegt</translation>
   </message>
   <message>
    <source>first frost, 5 years of 10</source>
-   <translation type="unfinished" />
+   <translation>erster Frost, 5 von 10 Jahren</translation>
   </message>
   <message>
    <source>ft</source>
@@ -89,15 +92,15 @@
   </message>
   <message>
    <source>h</source>
-   <translation type="unfinished" />
+   <translation>h</translation>
   </message>
   <message>
    <source>height {height}</source>
-   <translation type="unfinished" />
+   <translation>Höhe {height}</translation>
   </message>
   <message>
    <source>in bloom together</source>
-   <translation type="unfinished" />
+   <translation>gemeinsam in Blüte</translation>
   </message>
   <message>
    <source>irrigation</source>
@@ -105,7 +108,7 @@
   </message>
   <message>
    <source>last frost, 5 years of 10</source>
-   <translation type="unfinished" />
+   <translation>letzter Frost, 5 von 10 Jahren</translation>
   </message>
   <message>
    <source>local time</source>
@@ -113,11 +116,11 @@
   </message>
   <message>
    <source>mean, {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>Mittel, {first} bis {last}</translation>
   </message>
   <message>
    <source>of {hours} h in the open; {share} of open light</source>
-   <translation type="unfinished" />
+   <translation>von {hours} h in freier Lage; {share} des freien Lichts</translation>
   </message>
   <message>
    <source>on {day}</source>
@@ -125,15 +128,15 @@
   </message>
   <message>
    <source>one of {n} plants</source>
-   <translation type="unfinished" />
+   <translation>eine von {n} Pflanzen</translation>
   </message>
   <message>
    <source>open ground {hours} h</source>
-   <translation type="unfinished" />
+   <translation>freie Lage {hours} h</translation>
   </message>
   <message>
    <source>other service</source>
-   <translation type="unfinished" />
+   <translation>andere Leitung</translation>
   </message>
   <message>
    <source>overhead line</source>
@@ -157,7 +160,7 @@
   </message>
   <message>
    <source>telephone and data</source>
-   <translation type="unfinished" />
+   <translation>Telefon und Daten</translation>
   </message>
   <message>
    <source>the sun does not rise high enough</source>
@@ -165,7 +168,7 @@
   </message>
   <message>
    <source>under {high} {unit}</source>
-   <translation type="unfinished" />
+   <translation>unter {high} {unit}</translation>
   </message>
   <message>
    <source>water</source>
@@ -177,11 +180,11 @@
   </message>
   <message>
    <source>within {distance} of {plants}: near enough</source>
-   <translation type="unfinished" />
+   <translation>innerhalb von {distance} um {plants}: nah genug</translation>
   </message>
   <message>
    <source>year {n}</source>
-   <translation type="unfinished" />
+   <translation>Jahr {n}</translation>
   </message>
   <message>
    <source>zone {zone}</source>
@@ -189,47 +192,47 @@
   </message>
   <message>
    <source>{cultivar} × {count}  {spacing} apart</source>
-   <translation type="unfinished" />
+   <translation>{cultivar} × {count}  Abstand {spacing}</translation>
   </message>
   <message>
    <source>{days} with {thing} {name}</source>
-   <translation type="unfinished" />
+   <translation>{days} mit {thing} {name}</translation>
   </message>
   <message>
    <source>{day}, {clock}: {hours} of {open} h</source>
-   <translation type="unfinished" />
+   <translation>{day}, {clock}: {hours} von {open} h</translation>
   </message>
   <message>
    <source>{file} cannot be made small enough to be kept in the yard</source>
-   <translation type="unfinished" />
+   <translation>{file} lässt sich nicht klein genug machen, um im Garten aufbewahrt zu werden</translation>
   </message>
   <message>
    <source>{file} cannot be opened</source>
-   <translation type="unfinished" />
+   <translation>{file} lässt sich nicht öffnen</translation>
   </message>
   <message>
    <source>{file} cannot be read: choose a PNG, JPEG or PDF file</source>
-   <translation type="unfinished" />
+   <translation>{file} lässt sich nicht lesen: eine PNG-, JPEG- oder PDF-Datei wählen</translation>
   </message>
   <message>
    <source>{file} has no page {number}</source>
-   <translation type="unfinished" />
+   <translation>{file} hat keine Seite {number}</translation>
   </message>
   <message>
    <source>{file} has {wide} x {high} pixels, more than can be read: make it smaller first</source>
-   <translation type="unfinished" />
+   <translation>{file} hat {wide} x {high} Bildpunkte, mehr als gelesen werden können: vorher verkleinern</translation>
   </message>
   <message>
    <source>{file} is damaged or not a picture</source>
-   <translation type="unfinished" />
+   <translation>{file} ist beschädigt oder kein Bild</translation>
   </message>
   <message>
    <source>{file} is locked by a password</source>
-   <translation type="unfinished" />
+   <translation>{file} ist mit einem Passwort gesperrt</translation>
   </message>
   <message>
    <source>{file} is too large: at most {most} MB are read</source>
-   <translation type="unfinished" />
+   <translation>{file} ist zu groß: höchstens {most} MB werden gelesen</translation>
   </message>
   <message>
    <source>{hours} h</source>
@@ -237,7 +240,7 @@
   </message>
   <message>
    <source>{hours} h of direct sun a day</source>
-   <translation type="unfinished" />
+   <translation>{hours} h direkte Sonne am Tag</translation>
   </message>
   <message>
    <source>{low} to {high}</source>
@@ -249,7 +252,7 @@
   </message>
   <message>
    <source>{low} {unit} and more</source>
-   <translation type="unfinished" />
+   <translation>{low} {unit} und mehr</translation>
   </message>
   <message numerus="yes">
    <source>{n} days together</source>
@@ -260,19 +263,22 @@
   </message>
   <message numerus="yes">
    <source>{n} days with {thing}</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Tag mit {thing}</numerusform>
+    <numerusform>{n} Tage mit {thing}</numerusform>
+   </translation>
   </message>
   <message>
    <source>{n} with {thing}</source>
-   <translation type="unfinished" />
+   <translation>{n} mit {thing}</translation>
   </message>
   <message>
    <source>{start} to {end} {thing}</source>
-   <translation type="unfinished" />
+   <translation>{start} bis {end} {thing}</translation>
   </message>
   <message>
    <source>{start} to {end} {thing}, {share} through</source>
-   <translation type="unfinished" />
+   <translation>{start} bis {end} {thing}, {share} kommt durch</translation>
   </message>
  </context>
 </TS>

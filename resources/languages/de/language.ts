@@ -5,7 +5,7 @@
   <name>yardplan</name>
   <message>
    <source> or </source>
-   <translation type="unfinished" />
+   <translation> oder </translation>
   </message>
   <message>
    <source>April</source>
@@ -61,11 +61,11 @@
   </message>
   <message>
    <source>{day} {month} {year}</source>
-   <translation type="unfinished" />
+   <translation>{day}. {month} {year}</translation>
   </message>
   <message>
    <source>{first} and {last}</source>
-   <translation type="unfinished" />
+   <translation>{first} und {last}</translation>
   </message>
   <message>
    <source>{n}%</source>

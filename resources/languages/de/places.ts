@@ -44,8 +44,8 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>fair</source>
-   <translation>mittel</translation>
+   <source>fair match</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>freeze dates</source>
@@ -60,8 +60,8 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>good</source>
-   <translation>gut</translation>
+   <source>good match</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>height difference not known</source>
@@ -72,11 +72,11 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>no place called '{words}': try a larger town, a US ZIP code or 42.44, -76.50</source>
+   <source>no match</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>none</source>
+   <source>no place called '{words}': try a larger town, a US ZIP code or 42.44, -76.50</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -92,8 +92,8 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>poor</source>
-   <translation>schlecht</translation>
+   <source>poor match</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>that of {town}, {km} km away; GeoNames</source>

@@ -205,7 +205,7 @@
   </message>
   <message>
    <source>sets by itself</source>
-   <translation type="unfinished" />
+   <translation>selbstfruchtbar</translation>
   </message>
   <message>
    <source>should set, not proved</source>

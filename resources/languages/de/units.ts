@@ -5,15 +5,15 @@
   <name>yardplan</name>
   <message>
    <source>'{typed}' is longer than 10 km</source>
-   <translation type="unfinished" />
+   <translation>„{typed}“ ist länger als 10 km</translation>
   </message>
   <message>
    <source>'{typed}' is not a length: write for example 12' 6" or 3.8 m</source>
-   <translation type="unfinished" />
+   <translation>„{typed}“ ist keine Länge: zum Beispiel 3,8 m oder 12' 6" schreiben</translation>
   </message>
   <message>
    <source>unknown</source>
-   <translation type="unfinished" />
+   <translation>unbekannt</translation>
   </message>
  </context>
 </TS>

@@ -2718,8 +2718,8 @@
    <translation>Ecken r&amp;unden…</translation>
   </message>
   <message>
-   <source>RHS rating to live here</source>
-   <translation>RHS-Stufe, um hier zu leben</translation>
+   <source>RHS rating</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Radius</source>
@@ -4161,10 +4161,6 @@
    <translation>ein wildes Dickicht</translation>
   </message>
   <message>
-   <source>about</source>
-   <translation>etwa</translation>
-  </message>
-  <message>
    <source>about zone {zone}</source>
    <translation>etwa Zone {zone}</translation>
   </message>
@@ -4173,8 +4169,8 @@
    <translation>etwa {days}</translation>
   </message>
   <message>
-   <source>about {days} days over 30 °C</source>
-   <translation>etwa {days} Tage über 30 °C</translation>
+   <source>about {hours} hours</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>about {wide} wide, {tall} tall</source>
@@ -4238,6 +4234,10 @@
   <message>
    <source>at or under 45 °F</source>
    <translation>bis 45 °F</translation>
+  </message>
+  <message>
+   <source>at or under 7 °C</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>at planting</source>
@@ -4370,6 +4370,10 @@
   <message>
    <source>dates {basis}</source>
    <translation>Termine {basis}</translation>
+  </message>
+  <message>
+   <source>degree days, about</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>dimension</source>
@@ -4826,10 +4830,6 @@
   <message>
    <source>outside its zones</source>
    <translation>außerhalb ihrer Zonen</translation>
-  </message>
-  <message>
-   <source>over 86 °F</source>
-   <translation>über 86 °F</translation>
   </message>
   <message>
    <source>overhead line</source>
@@ -5303,8 +5303,8 @@
    <translation>{days} Tage vor der Vergleichssorte dieser Art</translation>
   </message>
   <message>
-   <source>{days} degree days over {base} °C</source>
-   <translation>{days} Gradtage über {base} °C</translation>
+   <source>{days} over {base} °C</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{days} over {base} °F</source>
@@ -5386,10 +5386,6 @@
   <message>
    <source>{hours} h of sun a day.</source>
    <translation type="unfinished" />
-  </message>
-  <message>
-   <source>{hours} hours at or under 7 °C</source>
-   <translation>{hours} Stunden bis 7 °C</translation>
   </message>
   <message>
    <source>{kind} line</source>
@@ -5527,6 +5523,14 @@
     <numerusform>{n} Ecke</numerusform>
     <numerusform>{n} Ecken</numerusform>
    </translation>
+  </message>
+  <message numerus="yes">
+   <source>{n} days over 30 °C</source>
+   <translation type="unfinished" />
+  </message>
+  <message numerus="yes">
+   <source>{n} days over 86 °F</source>
+   <translation type="unfinished" />
   </message>
   <message numerus="yes">
    <source>{n} days together</source>
