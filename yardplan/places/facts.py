@@ -17,7 +17,10 @@ from yardplan.yard.site import Origin
 ZONE_SENTENCE = later(
     "Looked up by ZIP code; this program is not the official USDA Plant Hardiness Zone Map."
 )
-_GRADES = {"good": later("good"), "fair": later("fair"), "poor": later("poor"), "none": later("none")}
+_GRADES = {
+    "good": later("good match"), "fair": later("fair match"), "poor": later("poor match"),
+    "none": later("no match"),
+}
 _FROST_GUIDE = later("a guide: cold hollows run two weeks later")
 
 

@@ -18,7 +18,7 @@ from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.dialogs.month_fields import MonthFields
 from yardplan.window.dialogs.place_field import PlaceField
 from yardplan.window.dialogs.seen_bloom import SeenBloom
-from yardplan.window.dialogs.site_meaning import SiteMeaning
+from yardplan.window.dialogs.site_meaning import TYPED, SiteMeaning
 from yardplan.window.dialogs.site_missing import missing_words
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.fields import FieldGrid
@@ -54,19 +54,22 @@ _FACT_WORDS = {
 }
 #: Typed facts that need no word on where they came from.
 _PLAIN = ("name", "units")
-_TYPED = later("typed in")
 
 
 def origin_words(site: Site) -> list[str]:
     """Where each looked-up fact came from, a line each; what was typed in comes last in one line."""
     told = [origin for origin in site.origins if origin.fact not in _PLAIN]
-    said = [f"{_fact_words(origin.fact)}: {tr(origin.text)}" for origin in told if origin.text != _TYPED]
-    typed = [_fact_words(origin.fact) for origin in told if origin.text == _TYPED]
+    said = [f"{_fact_words(origin.fact)}: {tr(origin.text)}" for origin in told if origin.text != TYPED]
+    typed = [_fact_words(origin.fact) for origin in told if origin.text == TYPED]
     return said + ([tr("Typed in: {facts}", facts=", ".join(typed))] if typed else [])
 
 
 def _fact_words(fact: str) -> str:
     return tr(_FACT_WORDS[fact]) if fact in _FACT_WORDS else fact.replace("_", " ").replace(".", " ")
+
+
+#: Room for the longest name of a fact on one line, pixels.
+_CAPTION = 170
 
 
 class SiteCard(BesideBox):
@@ -82,7 +85,7 @@ class SiteCard(BesideBox):
             tr("Use these facts"), tip=tr("Fill zone, frost days and monthly means in from this place")
         )
         self.take_button.setEnabled(False)
-        self.grids = [FieldGrid(open_yard) for _ in GROUPS]
+        self.grids = [FieldGrid(open_yard, caption=_CAPTION) for _ in GROUPS]
         self.meaning = SiteMeaning()
         self.months = MonthFields(open_yard)
         self.seen = SeenBloom(open_yard)

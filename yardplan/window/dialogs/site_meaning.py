@@ -7,12 +7,16 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from yardplan.checks.zones import rating_limits, rating_needed, zone_span
-from yardplan.language import later, tr
+from yardplan.language import later, tr, tr_n
 from yardplan.plants.chill import site_chill
 from yardplan.plants.site_heat import SiteHeat, site_heat
 from yardplan.window.panels.days import say_day
-from yardplan.window.panels.parts import label
+from yardplan.window.panels.parts import kept_together, label
 from yardplan.yard.site import Site
+
+
+#: The origin of a fact that was typed in.
+TYPED = later("typed in")
 
 
 @frozen(kw_only=True)
@@ -25,9 +29,13 @@ class Meaning:
     fahrenheit: str
 
 
-def estimated(site: Site, fact: str = "zone") -> bool:
-    """True where a fact was only estimated when it was looked up; what is typed in counts as known."""
-    return any(origin.fact == fact and origin.text.startswith("about ") for origin in site.origins)
+def estimated(site: Site) -> bool:
+    """True where the zone was only estimated when it was looked up, which gives a whole one, not a half.
+
+    What is typed in counts as known.
+    """
+    looked_up = any(origin.fact == "zone" and origin.text != TYPED for origin in site.origins)
+    return looked_up and site.zone is not None and site.zone.isdecimal()
 
 
 def _degrees(celsius: float, *, imperial: bool) -> str:
@@ -69,7 +77,7 @@ def _zones(site: Site) -> list[Meaning]:
     rating = rating_needed(coldest)
     return [
         Meaning(name=tr("USDA zone"), here=zone, **_both(coldest, warmest)),
-        Meaning(name=tr("RHS rating to live here"), here=tr("{rating} or hardier", rating=rating),
+        Meaning(name=tr("RHS rating"), here=tr("{rating} or hardier", rating=rating),
                 **_stands(rating)),
     ]
 
@@ -82,8 +90,8 @@ def _heat(heat: SiteHeat) -> list[Meaning]:
     days = heat.degree_days
     found = [
         Meaning(
-            name=tr("Summer heat"), here=tr("about"),
-            celsius=tr("{days} degree days over {base} °C", days=_thousands(days), base=f"{heat.base:g}"),
+            name=tr("Summer heat"), here=tr("degree days, about"),
+            celsius=tr("{days} over {base} °C", days=_thousands(days), base=f"{heat.base:g}"),
             fahrenheit=tr(
                 "{days} over {base} °F", days=_thousands(days * 1.8), base=f"{heat.base * 1.8 + 32:g}"
             ),
@@ -93,7 +101,8 @@ def _heat(heat: SiteHeat) -> list[Meaning]:
         hot = round(heat.hot_days)
         found.append(Meaning(
             name=tr("AHS heat zone"), here=tr("about {zone}, estimated", zone=heat.zone.name),
-            celsius=tr("about {days} days over 30 °C", days=hot), fahrenheit=tr("over 86 °F"),
+            celsius=tr_n("{n} day over 30 °C", "{n} days over 30 °C", hot),
+            fahrenheit=tr_n("{n} day over 86 °F", "{n} days over 86 °F", hot),
         ))
     return found
 
@@ -104,8 +113,8 @@ def meanings(site: Site) -> list[Meaning]:
     chill = site_chill(site)
     if chill is not None:
         found.append(Meaning(
-            name=tr("Winter chill"), here=tr("about"),
-            celsius=tr("{hours} hours at or under 7 °C", hours=f"{chill.hours:,.0f}"),
+            name=tr("Winter chill"), here=tr("about {hours} hours", hours=f"{chill.hours:,.0f}"),
+            celsius=tr("at or under 7 °C"),
             fahrenheit=tr("at or under 45 °F"),
         ))
     heat = site_heat(site)
@@ -157,7 +166,7 @@ class SiteMeaning(QWidget):
 
     def rows(self) -> list[tuple[str, ...]]:
         """The texts shown, line by line."""
-        return [tuple(cell.text() for cell in line) for line in self._cells if not line[0].isHidden()]
+        return [tuple(cell.text().replace("\u00a0", " ") for cell in line) for line in self._cells if not line[0].isHidden()]
 
     def show_site(self, site: Site) -> None:
         """Show what a site's climate means."""
@@ -170,7 +179,7 @@ class SiteMeaning(QWidget):
                 line.name, line.here, line.celsius, line.fahrenheit
             )
             for cell, text in zip(cells, texts, strict=True):
-                cell.setText(text)
+                cell.setText(kept_together(text))
                 cell.setVisible(line is not None)
         self.note.setText(notes(site))
         self.setVisible(bool(lines) or bool(self.note.text()))

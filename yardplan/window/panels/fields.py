@@ -31,9 +31,12 @@ _CAPTION = 104
 class FieldGrid(QWidget):
     """A column of captions and fields about one subject; edits go through the open yard."""
 
-    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, open_yard: OpenYard, parent: QWidget | None = None, *, caption: int = _CAPTION
+    ) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
+        self._caption = scaled(caption)
         self._ids: frozenset[str] = frozenset()
         self._shape: tuple[Any, ...] = ()
         self.entries: dict[str, Entry] = {}
@@ -42,7 +45,7 @@ class FieldGrid(QWidget):
         self._grid.setContentsMargins(0, 2, 0, 2)
         self._grid.setHorizontalSpacing(8)
         self._grid.setVerticalSpacing(4)
-        self._grid.setColumnMinimumWidth(0, scaled(_CAPTION))
+        self._grid.setColumnMinimumWidth(0, self._caption)
         self._grid.setColumnStretch(1, 1)
         #: The variety being tried, with the findings before it.
         self._trying: tuple[TextEntry, tuple[Finding, ...]] | None = None
@@ -81,7 +84,7 @@ class FieldGrid(QWidget):
             self._grid.addWidget(entry, line, 0, 1, 2)
             return entry
         caption = label(tr(plan.name), wrap=True)
-        caption.setFixedWidth(scaled(_CAPTION))
+        caption.setFixedWidth(self._caption)
         caption.setBuddy(entry)
         caption.setToolTip(tr(plan.tip))
         self._grid.addWidget(caption, line, 0, Qt.AlignmentFlag.AlignTop)
