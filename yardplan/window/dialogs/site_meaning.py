@@ -14,7 +14,6 @@ from yardplan.window.panels.days import say_day
 from yardplan.window.panels.parts import kept_together, label
 from yardplan.yard.site import Site
 
-
 #: The origin of a fact that was typed in.
 TYPED = later("typed in")
 
@@ -166,7 +165,8 @@ class SiteMeaning(QWidget):
 
     def rows(self) -> list[tuple[str, ...]]:
         """The texts shown, line by line."""
-        return [tuple(cell.text().replace("\u00a0", " ") for cell in line) for line in self._cells if not line[0].isHidden()]
+        shown = (line for line in self._cells if not line[0].isHidden())
+        return [tuple(cell.text().replace("\u00a0", " ") for cell in line) for line in shown]
 
     def show_site(self, site: Site) -> None:
         """Show what a site's climate means."""
