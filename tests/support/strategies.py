@@ -263,8 +263,9 @@ def yards(
             "done": draw(st.dictionaries(texts(8), texts(8), max_size=2)),
         }
         if draw(st.booleans()):
+            dropped = draw(st.sampled_from(("buildings", "plantings", "beds", "none of them")))
             plan = Yard(lot=lot, **{
-                name: draw(st.sampled_from(((), lists[name]))) for name in kinds if name in PLAN_FIELDS
+                name: lists[name] for name in kinds if name in PLAN_FIELDS and name != dropped
             })
             more["variants"] = (Variant(name=draw(texts(8)), kept="2026-11-25", plan=plan),)
     return Yard(site=draw(sites()), lot=lot, **lists, **more)

@@ -1,12 +1,18 @@
 """Any row of gestures through the window: undo to the start gives the same yard, redo the same end."""
 
-from hypothesis import HealthCheck, given, settings
+import pytest
+from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from support.builders import plant, yard_of
-from support.window_hands import click, drag, press_key, trigger, type_length
+from support.window_hands import click, drag, pixel, press_key, trigger, type_length
 
+from yardplan.window import variants_kept
+from yardplan.window.live_checks import LiveChecks
 from yardplan.window.open_yard import InHand
+from yardplan.window.tools.edge_figures import sole_edged
+from yardplan.yard.edits import EditError
 from yardplan.yard.ground import Building
 from yardplan.yard.planting import PlantKey
 
@@ -14,14 +20,15 @@ YARD = yard_of(
     plant("A1", "apple:Liberty", (5, 5)), plant("C1", "tart cherry:Meteor", (15, 8)),
     buildings=(Building(id="BL1", name="House", footprint=((20, 12), (27, 12), (27, 18), (20, 18))),),
 )
-places = st.tuples(st.integers(1, 29), st.integers(1, 19)).map(lambda p: (float(p[0]), float(p[1])))
-commands = st.sampled_from(
-    ["duplicate", "delete", "cut", "paste", "lock", "unlock", "select all", "feet", "metres", "undo", "redo"]
-)
-
-
-def _drag(window, start, end):
-    drag(window.canvas, start, ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2), end)
+#: Where things stand at first, so that many presses meet one, and anywhere.
+places = st.sampled_from([(5.0, 5.0), (15.0, 8.0), (23.0, 15.0), (27.0, 18.0), (1.0, 1.0)]) | st.tuples(
+    st.integers(1, 29), st.integers(1, 19)
+).map(lambda place: (float(place[0]), float(place[1])))
+commands = st.sampled_from([
+    "duplicate", "delete", "copy", "cut", "paste", "lock", "unlock", "select all", "deselect", "feet",
+    "metres", "group", "ungroup", "turn 90", "mirror across", "align left", "space across", "carry",
+    "undo", "redo",
+])
 
 
 def _plant(window, place):
@@ -37,38 +44,95 @@ def _shed(window, place):
     press_key(window.canvas, Qt.Key.Key_Escape)
 
 
+def _edge(window, length):
+    if sole_edged(window.open_yard):
+        trigger(window, "edge lengths")
+        field = window.canvas.edges.field
+        QTest.keyClicks(field.line, length)
+        press_key(field.line, Qt.Key.Key_Return)
+        press_key(field.line, Qt.Key.Key_Escape)
+
+
+def _band(window, start, end):
+    drag(window.canvas, start, end)
+
+
+def _keys(window, keys):
+    for key in keys:
+        press_key(window.canvas, key)
+
+
+def _variant(window, name):
+    """Kept under a new name, opened under a known one."""
+    known = any(variant.name == name for variant in window.open_yard.yard.variants)
+    try:
+        if known:
+            variants_kept.open_variant(window.open_yard, name)
+        else:
+            trigger(window, "keep variant")
+    except EditError as error:
+        raise AssertionError(name) from error
+
+
+def _give_up(window, start, end):
+    """A drag that Esc ends."""
+    canvas, left = window.canvas, Qt.MouseButton.LeftButton
+    canvas.setFocus()
+    QTest.mousePress(canvas, left, pos=pixel(canvas, start))
+    QTest.mouseMove(canvas, pixel(canvas, end))
+    press_key(canvas, Qt.Key.Key_Escape)
+    QTest.mouseRelease(canvas, left, pos=pixel(canvas, end))
+
+
+_KEYS = [Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_Tab, Qt.Key.Key_Delete, Qt.Key.Key_Escape]
 gestures = st.one_of(
-    st.tuples(st.just(_drag), places, places),
+    st.tuples(st.just(_band), places, places),
+    st.tuples(st.just(_give_up), places, places),
     st.tuples(st.just(_plant), places),
     st.tuples(st.just(_shed), places),
     st.tuples(st.just(lambda window, place: click(window.canvas, place)), places),
     st.tuples(st.just(trigger), commands),
-    st.tuples(
-        st.just(lambda window, key: press_key(window.canvas, key)),
-        st.sampled_from([Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_Tab, Qt.Key.Key_Delete]),
-    ),
+    st.tuples(st.just(trigger), commands),
+    st.tuples(st.just(_keys), st.lists(st.sampled_from(_KEYS), min_size=1, max_size=3)),
+    st.tuples(st.just(_edge), st.sampled_from(["3", "20'", "0.2 m", "nothing"])),
+    st.tuples(st.just(_variant), st.just("Mine")),
 )
 
 
-@given(row=st.lists(gestures, min_size=1, max_size=8))
-@settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-def test_undo_to_the_start_and_redo_to_the_end(make_window, windows, row):
-    if not windows:
-        windows.append(make_window(YARD))
-        windows[0].questions.tell_fault = lambda title, text, details="": None
-    window = windows[0]
-    window.open_yard.new(YARD)
+@pytest.fixture
+def window(make_window, monkeypatch):
+    """One window for all rows, with the checks by worker and all pauses left out."""
+    monkeypatch.setattr(LiveChecks, "_ask_full", lambda checks: None)
+    made = make_window(YARD, size=(900, 620))
+    made.questions.tell_fault = lambda title, text, details="": None
+    made.questions.line = lambda question, text: "Mine"
+    made.side_dock.hide()
+    made.season_dock.hide()
+    return made
+
+
+@given(row=st.lists(gestures, min_size=1, max_size=6))
+@settings(
+    max_examples=200, phases=[Phase.explicit, Phase.generate],
+    suppress_health_check=[HealthCheck.function_scoped_fixture],
+)
+def test_undo_to_the_start_and_redo_to_the_end(window, row):
+    yard = window.open_yard
+    yard.new(YARD)
+    start, stack = yard.yard, yard.undo_stack
     window.canvas.fit()
     for gesture, *arguments in row:
         gesture(window, *arguments)
-    assert not window.open_yard.on_trial
-    end, stack = window.open_yard.yard, window.open_yard.undo_stack
-    steps = stack.index()
+    press_key(window.canvas, Qt.Key.Key_Escape)
+    assert not yard.on_trial
+    end, steps = yard.yard, stack.index()
+    texts = [stack.text(number) for number in range(steps)]
+    assert all(texts)
     while stack.canUndo():
         stack.undo()
-    assert window.open_yard.yard == YARD
-    assert not window.open_yard.unsaved
+    assert yard.yard == start
+    assert not yard.unsaved
     for _ in range(steps):
         stack.redo()
-    assert window.open_yard.yard == end
-    assert window.open_yard.selection <= end.ids() | {"lot"}
+    assert yard.yard == end
+    assert yard.selection <= end.ids() | {"lot"}

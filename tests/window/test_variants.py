@@ -48,7 +48,7 @@ def test_keep_open_rename_and_delete_are_one_named_step_each(box, open_yard):
     box.list.setCurrentRow(1)
     box.answer = "Close together"
     box.rename.click()
-    box.open.click()
+    box.take_up.click()
     assert open_yard.yard.plantings == YARD.plantings
     box.forget.click()
     assert open_yard.yard.variants == ()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import contextlib
+
 import pytest
 from attrs import evolve
 from hypothesis import HealthCheck, given, settings
@@ -11,7 +13,7 @@ from support import builders, strategies
 
 from yardplan.files.reading import yard_from_json
 from yardplan.files.writing import yard_to_json
-from yardplan.yard import edits
+from yardplan.yard import edges, edits, groups, variants
 from yardplan.yard.change import difference
 from yardplan.yard.ground import Building, Note
 from yardplan.yard.planting import Bed, Container, Row
@@ -205,6 +207,22 @@ class EditingAYard(RuleBasedStateMachine):
     def lock(self, data: st.DataObject, locked: bool) -> None:
         self.do(edits.change(self.yard, self.some(data), locked=locked))
 
+    @rule(data=st.data(), apart=st.booleans())
+    def group(self, data: st.DataObject, apart: bool) -> None:
+        ids = edits.together(self.yard, self.some(data))
+        self.do(groups.ungroup(self.yard, ids) if apart else groups.group(self.yard, ids))
+
+    @rule(data=st.data(), edge=st.integers(0, 3), length=st.floats(-1, 30))
+    def type_over_an_edge(self, data: st.DataObject, edge: int, length: float) -> None:
+        for key in sorted(self.some(data)) or ["lot"]:
+            with contextlib.suppress(edits.EditError):
+                self.do(edges.set_length(self.yard, key, edge, length))
+
+    @rule(name=st.sampled_from(["one", "two"]))
+    def keep_or_open_a_variant(self, name: str) -> None:
+        known = variants.find(self.yard, name) is not None
+        self.do(variants.opened(self.yard, name) if known else variants.keep(self.yard, name, "2026-11-25"))
+
     @rule(lot=strategies.rectangles())
     def draw_lot(self, lot: tuple[tuple[float, float], ...]) -> None:
         self.do(edits.set_lot(self.yard, lot))
@@ -231,6 +249,9 @@ class EditingAYard(RuleBasedStateMachine):
         assert len(ids) == len(set(ids))
         vessels = {c.id for c in self.yard.containers}
         assert all(p.container is None or p.container in vessels for p in self.yard.plantings)
+        members = [key for group in self.yard.groups for key in group.members]
+        assert len(members) == len(set(members))
+        assert set(members) <= set(ids)
 
     def teardown(self) -> None:
         if hasattr(self, "past"):
@@ -238,6 +259,6 @@ class EditingAYard(RuleBasedStateMachine):
 
 
 EditingAYard.TestCase.settings = settings(
-    max_examples=20, stateful_step_count=20, deadline=None, suppress_health_check=list(HealthCheck)
+    max_examples=200, stateful_step_count=8, deadline=None, suppress_health_check=list(HealthCheck)
 )
 TestEditingAYard = EditingAYard.TestCase

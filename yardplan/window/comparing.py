@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from typing import TYPE_CHECKING
 
 from attrs import frozen
@@ -49,12 +50,12 @@ def work_out(
     """The outcomes of some plans; runs on a worker with frozen yards."""
     from yardplan.care.outcome import outcome_of
 
-    made = []
-    for number, plan in enumerate(plans):
-        made.append(outcome_of(
-            plan, catalogue, year, lambda share, n=number: ticket.progress((n + share) / len(plans))
-        ))
-    return tuple(made)
+    def told(number: int, share: float) -> None:
+        ticket.progress((number + share) / len(plans))
+
+    return tuple(
+        outcome_of(plan, catalogue, year, partial(told, number)) for number, plan in enumerate(plans)
+    )
 
 
 class Comparing(QObject):

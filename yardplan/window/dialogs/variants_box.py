@@ -48,7 +48,7 @@ class VariantsBox(BesideBox):
         self.list = QListWidget()
         self.list.setAccessibleName(tr("Plans to compare: tick two or more"))
         self.keep = button(tr("Keep this plan…"), tip=tr("Give the plan as it is now a name and keep it"))
-        self.open = button(tr("Open"), tip=tr("Put the chosen variant on the sheet; undo goes back"))
+        self.take_up = button(tr("Open"), tip=tr("Put the chosen variant on the sheet; undo goes back"))
         self.rename = button(tr("Rename…"))
         self.forget = button(tr("Delete"), tip=tr("Undo brings it back"))
         self.fault = label("", "fault", wrap=True)
@@ -88,7 +88,7 @@ class VariantsBox(BesideBox):
         side = QVBoxLayout()
         side.addWidget(label(tr("Tick the plans to compare."), "muted", wrap=True))
         side.addWidget(self.list, 1)
-        for row in ((self.keep,), (self.open, self.rename, self.forget)):
+        for row in ((self.keep,), (self.take_up, self.rename, self.forget)):
             line = QHBoxLayout()
             for part in row:
                 line.addWidget(part)
@@ -111,7 +111,7 @@ class VariantsBox(BesideBox):
 
     def _connect(self) -> None:
         self.keep.clicked.connect(self._keep)
-        self.open.clicked.connect(self._open)
+        self.take_up.clicked.connect(self._open)
         self.rename.clicked.connect(self._rename)
         self.forget.clicked.connect(self._forget)
         self.stop.clicked.connect(self._stop)
@@ -165,11 +165,12 @@ class VariantsBox(BesideBox):
     def _chosen(self) -> str | None:
         """The variant the buttons are about; None for the plan now."""
         item = self.list.currentItem()
-        return None if item is None else item.data(_ROW)
+        name: str | None = None if item is None else item.data(_ROW)
+        return name
 
     def _refresh_buttons(self) -> None:
         known = self._chosen() is not None
-        for part in (self.open, self.rename, self.forget):
+        for part in (self.take_up, self.rename, self.forget):
             part.setEnabled(known)
 
     def _refill(self) -> None:
