@@ -137,6 +137,7 @@ def test_sun_at_the_selected_plant_is_asked_for(choose: CatalogueList, qtbot: Qt
     hours = choose.filters.spot_hours()
     known = catalogue()
     assert hours < 6
+    assert choose.filters.ticks["sunny"].text() == f"For {hours:.1f} h of sun"
     assert shown(choose)
     assert all(known.crops[key.crop].sun_needed <= hours for key in shown(choose))
 

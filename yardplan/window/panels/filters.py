@@ -25,7 +25,7 @@ TICKS = (
         later("Chill is met here"),
         later("Varieties whose winter chill the site gives; needs its monthly means"),
     ),
-    ("sunny", later("Sun is enough there"), later("Kinds content with the sun at the selected plant")),
+    ("sunny", later("Sun at a plant"), later("Kinds content with the sun at the selected plant")),
     ("container", later("For pots"), later("Varieties that can live in a container")),
     ("thornless", later("Thornless"), later("Canes without thorns")),
 )
@@ -85,11 +85,15 @@ class FilterBox(QWidget):
         if site.units != self._units:
             self._units = site.units
             self.widest.set_reading(length_reading(*_WIDTHS, site.units, optional=True))
+        hours = self.spot_hours()
         possible = {
             "hardy": site.zone is not None,
             "chilled": site_chill(site) is not None,
-            "sunny": self.spot_hours() is not None,
+            "sunny": hours is not None,
         }
+        words = tr("Sun at a plant") if hours is None else tr("For {hours} h of sun", hours=f"{hours:.1f}")
+        self.ticks["sunny"].setText(words)
+        self.ticks["sunny"].setAccessibleName(words)
         for name, can in possible.items():
             tick = self.ticks[name]
             tick.setEnabled(can)
