@@ -5,55 +5,55 @@
   <name>yardplan</name>
   <message>
    <source>about a class</source>
-   <translation type="unfinished" />
+   <translation>etwa eine Stufe</translation>
   </message>
   <message>
    <source>bright</source>
-   <translation type="unfinished" />
+   <translation>hell</translation>
   </message>
   <message>
    <source>dark</source>
-   <translation type="unfinished" />
+   <translation>dunkel</translation>
   </message>
   <message>
    <source>dim</source>
-   <translation type="unfinished" />
+   <translation>dämmrig</translation>
   </message>
   <message>
    <source>full sun</source>
-   <translation type="unfinished" />
+   <translation>volle Sonne</translation>
   </message>
   <message>
    <source>full sun for fruit</source>
-   <translation type="unfinished" />
+   <translation>volle Sonne für Obst</translation>
   </message>
   <message>
    <source>hardly any</source>
-   <translation type="unfinished" />
+   <translation>kaum etwas</translation>
   </message>
   <message>
    <source>much</source>
-   <translation type="unfinished" />
+   <translation>viel</translation>
   </message>
   <message>
    <source>nearly open</source>
-   <translation type="unfinished" />
+   <translation>fast frei</translation>
   </message>
   <message>
    <source>part sun</source>
-   <translation type="unfinished" />
+   <translation>Teilsonne</translation>
   </message>
   <message>
    <source>shade</source>
-   <translation type="unfinished" />
+   <translation>Schatten</translation>
   </message>
   <message>
    <source>shade-tolerant plants only</source>
-   <translation type="unfinished" />
+   <translation>nur für Schattenverträgliche</translation>
   </message>
   <message>
    <source>some</source>
-   <translation type="unfinished" />
+   <translation>etwas</translation>
   </message>
   <message>
    <source>the sky line</source>
@@ -65,7 +65,7 @@
   </message>
   <message>
    <source>the time zone '{time_zone}' is not known: write it like America/New_York, or leave it out</source>
-   <translation type="unfinished" />
+   <translation>die Zeitzone „{time_zone}“ ist nicht bekannt: wie Europe/Berlin schreiben oder weglassen</translation>
   </message>
  </context>
 </TS>

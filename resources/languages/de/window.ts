@@ -1419,6 +1419,10 @@
    <translation>Für Grundstücksgrenze, befestigte Flächen und Beete: das gewählte Werkzeug, sonst ein Beet</translation>
   </message>
   <message>
+   <source>For {hours} h of sun</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Forget this yard's figure for the chosen rule</source>
    <translation>Den Wert dieses Gartens für die gewählte Regel vergessen</translation>
   </message>
@@ -3276,6 +3280,10 @@
    <translation>Sonne und Himmel zusammen, als Anteil dessen, was eine freie Stelle in der Saison bekommt</translation>
   </message>
   <message>
+   <source>Sun at a plant</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Sun at a spot</source>
    <translation>Sonne an einer Stelle</translation>
   </message>
@@ -3286,10 +3294,6 @@
   <message>
    <source>Sun counted to</source>
    <translation>Sonne gezählt bis</translation>
-  </message>
-  <message>
-   <source>Sun is enough there</source>
-   <translation>Genug Sonne dort</translation>
   </message>
   <message>
    <source>Sun on plants, rows and beds</source>
