@@ -198,9 +198,11 @@ def _moved(before: Yard, shown: Yard, ids: frozenset[str]) -> Planting | frozens
         return None
     if not plants and not others:
         return None
+    pairs = [(points_of(old), points_of(new)) for old, new in zip(things, shown.named(ids), strict=True)]
+    if any(len(old) != len(new) for old, new in pairs):
+        return None
     shifts = {
         (round(bx - ax, _DIGITS), round(by - ay, _DIGITS))
-        for old, new in zip(things, shown.named(ids), strict=True)
-        for (ax, ay), (bx, by) in zip(points_of(old), points_of(new), strict=True)
+        for old, new in pairs for (ax, ay), (bx, by) in zip(old, new, strict=True)
     }
     return frozenset(ids) if len(shifts) == 1 else None
