@@ -14,7 +14,7 @@ from yardplan.plants.stand import Stand
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import PAPERS, SheetError, parse_scale
 from yardplan.sheets.pdf import pdf_bytes, write_pdf
-from yardplan.sheets.planting_plan import MARGIN, PlanRequest, layout, plan_pages
+from yardplan.sheets.planting_plan import MARGIN, PlanRequest, layout, plan_pages, told_edges
 from yardplan.sheets.png import page_image
 from yardplan.sheets.svg import svg_text, write_svg
 from yardplan.yard.ground import Barrier, Building, Service
@@ -180,3 +180,15 @@ def test_progress_is_told_and_can_stop(qapp):
     pdf_bytes(document, told.append)
     assert told[-1] == 1.0
     assert told == sorted(told)
+
+
+def test_of_matching_walls_one_is_told(qapp):
+    square = ((0.0, 0.0), (6.0, 0.0), (6.0, 4.0), (0.0, 4.0))
+    assert told_edges(square) == [(square[0], square[1]), (square[1], square[2])]
+    # The other way round the same walls are told, with the building to their left.
+    assert {frozenset(edge) for edge in told_edges(square[::-1])} <= {
+        frozenset((a, b)) for a, b in zip(square, (*square[1:], square[0]), strict=True)
+    }
+    assert len(told_edges(square[::-1])) == 2
+    l_shape = ((0.0, 0.0), (6.0, 0.0), (6.0, 3.0), (4.0, 3.0), (4.0, 5.0), (0.0, 5.0))
+    assert len(told_edges(l_shape)) == 6

@@ -9,7 +9,8 @@ from yardplan.plants.catalogue import catalogue
 from yardplan.plants.standing import stand_of
 from yardplan.sheets.assembly import SHEETS, SheetOrder, assemble, partner_words
 from yardplan.sheets.cautions import cautions, dig_words
-from yardplan.sheets.legend import entries
+from yardplan.sheets.document import Document
+from yardplan.sheets.legend import entries, legend_page
 from yardplan.sheets.paper import PAPERS, SheetError
 from yardplan.sheets.pdf import pdf_bytes
 from yardplan.sheets.schedule import schedule, schedule_table, size_words
@@ -112,6 +113,14 @@ def test_the_key_shows_what_the_plan_shows_and_no_more(yard):
     assert "in a pot" in words
     assert "fence" not in words
     assert len(words) == len(set(words))
+
+
+def test_the_key_carries_every_caution(qapp, yard):
+    page = legend_page(yard, stand_of(yard, catalogue()), PAPERS["A4"].turned())
+    made = reader_of(pdf_bytes(Document(title="Key", pages=(page,))))
+    text = " ".join(made.pages[0].extract_text().split())
+    for sentence in cautions(yard):
+        assert sentence in text
 
 
 @pytest.mark.parametrize(("place", "words"), [

@@ -141,6 +141,10 @@ def _roof_middle(view: PlanView, building: Building) -> QPointF:
     return QPointF((x0 + x1) / 2 * view.scale, -(y0 + y1) / 2 * view.scale)
 
 
+#: Room for the lengths of walls beside the heights of a building, style units.
+_WALL_LENGTHS = 34.0
+
+
 def _building(view: PlanView, building: Building) -> list[Label]:
     """Name and heights in the middle; below the building where it is too small."""
     if len(building.footprint) < 3 or area(building.footprint).is_empty:
@@ -159,7 +163,9 @@ def _building(view: PlanView, building: Building) -> list[Label]:
     middle = _roof_middle(view, building)
     # Above and below the middle, so that the ridge runs free between them.
     gap = 0.62 * high + 2 * view.unit
-    if right - left < facts_wide + 8 * view.unit or top - bottom < 3.2 * high:
+    # On paper the lengths of the walls stand inside them.
+    beside = _WALL_LENGTHS if view.vector and not building.beyond_lot else 8.0
+    if right - left < facts_wide + beside * view.unit or top - bottom < 3.2 * high:
         return [_centred(view, building.id, middle, building.name, title)]
     return [
         _centred(view, building.id, middle - QPointF(0, gap), building.name, title),

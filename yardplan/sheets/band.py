@@ -20,6 +20,8 @@ from yardplan.sheets.tiling import Tile, Tiling
 BAR_METRIC, BAR_IMPERIAL = 100.0, 101.6
 _TITLE_WIDE = 74.0
 _LEFT_WIDE = 110.0
+#: Height of the cautions under the rest on narrow sheets, millimetres.
+_NARROW_CAUTIONS = 19.6
 #: Where the picture of all sheets begins, right of the longest scale bar.
 _INDEX_IN = 62.0
 _CAUTION = Type(11.0, ink="ink")
@@ -55,13 +57,14 @@ def draw_frame(surface: Surface, paper: Paper, margin: float, field_high: float)
 def draw_band(surface: Surface, view: PlanView, band: Band) -> None:
     """Draw the whole strip."""
     right = band.paper.wide - band.margin
-    upper = band.height if not band.narrow else band.height - 16.0
+    upper = band.height if not band.narrow else band.height - _NARROW_CAUTIONS
     title = surface.rect(right - _TITLE_WIDE, band.top, _TITLE_WIDE, upper)
     draw_title_block(surface.painter, view, title, band.facts)
     draw_scale_bar(surface.painter, view, surface.point(band.margin + 5.0, band.top + 8.0))
     _draw_measure(surface, band, band.top + (21.5 if not band.narrow else 21.0))
     if band.narrow:
-        room = (band.margin + 4.0, band.top + upper + 1.2, band.paper.wide - 2 * band.margin - 8.0, 14.8)
+        room = (band.margin + 4.0, band.top + upper + 1.2, band.paper.wide - 2 * band.margin - 8.0,
+                _NARROW_CAUTIONS - 1.4)
         surface.painter.setPen(pen("ink", HAIR, surface.unit))
         y = band.top + upper
         surface.painter.drawLine(surface.point(band.margin, y), surface.point(right, y))

@@ -14,12 +14,14 @@ from yardplan.drawing.lettering import Type, text_size
 from yardplan.drawing.rows import draw_row
 from yardplan.drawing.services import SERVICE_LINES, draw_service
 from yardplan.drawing.structures import draw_barrier, draw_building, draw_gate, draw_lot
+from yardplan.drawing.style import UNIT_MM
 from yardplan.drawing.surfaces import draw_bed, draw_paving
 from yardplan.drawing.symbols import Look, draw_symbol
 from yardplan.drawing.view import PlanView, bare_view
 from yardplan.language import later, tr
 from yardplan.plants.crop import Habit, Size
 from yardplan.plants.stand import Stand, StandingRow
+from yardplan.sheets.cautions import cautions
 from yardplan.sheets.document import Page
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
@@ -35,7 +37,9 @@ HABIT_WORDS: dict[Habit, str] = {
     "conifer": later("conifer"), "shade tree": later("large tree"), "column": later("column"),
     "clump": later("clump of large leaves"),
 }
-_TEXT = Type(12.0)
+_TEXT, _HEAD = Type(12.0), Type(12.0, "bold")
+#: A line of the cautions, millimetres.
+_CAUTION_LINE = 4.4
 #: Cell of one entry and its picture, millimetres.
 _CELL_WIDE, _CELL_HIGH, _PICTURE = 62.0, 17.0, 13.0
 _TOP = MARGIN + 14.0
@@ -147,11 +151,13 @@ def _services(yard: Yard) -> Iterator[Entry]:
 
 
 def legend_page(yard: Yard, stand: Stand, paper: Paper) -> Page:
-    """One page with every symbol of the plan. Entries that do not fit on it are set in smaller cells."""
+    """One page with every symbol of the plan and all its cautions. Many entries are set in smaller cells."""
     found = entries(yard, stand)
     columns = max(1, int((paper.wide - 2 * MARGIN) / _CELL_WIDE))
     lines = max(1, -(-len(found) // columns))
-    high = min(_CELL_HIGH, (paper.high - _TOP - MARGIN) / lines)
+    said = _cautions(yard, paper)
+    foot = paper.high - MARGIN - _CAUTION_LINE * (len(said) + 1)
+    high = min(_CELL_HIGH, (foot - _TOP) / lines)
 
     def draw(surface: Surface) -> None:
         draw_page_title(surface, tr("Key to the plan"), yard.site.name)
@@ -159,8 +165,18 @@ def legend_page(yard: Yard, stand: Stand, paper: Paper) -> Page:
             x = MARGIN + (number // lines) * _CELL_WIDE
             y = _TOP + (number % lines) * high
             _draw_entry(surface, entry, x, y, high)
+        put(surface, MARGIN, foot, tr("Before you dig and plant"), _HEAD)
+        for number, line in enumerate(said, 1):
+            put(surface, MARGIN, foot + number * _CAUTION_LINE, line, _TEXT)
 
     return Page(paper, tr("Key to the plan"), draw)
+
+
+def _cautions(yard: Yard, paper: Paper) -> list[str]:
+    """Every caution of the plan, in lines of the page's width: a plan's own strip may hold fewer."""
+    dots = 1 / UNIT_MM
+    wide = (paper.wide - 2 * MARGIN) * dots * 0.98
+    return [line for sentence in cautions(yard) for line in broken(sentence, wide, _TEXT, 1.0)]
 
 
 def _draw_entry(surface: Surface, entry: Entry, x: float, y: float, high: float) -> None:

@@ -59,13 +59,15 @@ class Scale:
 #: Scales tried for the best fit, largest first. Inches to the foot: 1/4 in is 1:48, 1 in to 20 ft is 1:240.
 METRIC_SCALES = tuple(
     Scale(d, f"1:{d}")
-    for d in (10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 350, 400, 500, 600, 750, 1000, 2000, 5000)
+    for d in (10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 350, 400, 500, 600, 750, 1000, 2000, 5000,
+              10_000, 20_000, 50_000, 100_000)
 )
 IMPERIAL_SCALES = (
     Scale(12, "1 in = 1 ft"), Scale(24, "1/2 in = 1 ft"), Scale(48, "1/4 in = 1 ft"),
     Scale(64, "3/16 in = 1 ft"), Scale(96, "1/8 in = 1 ft"), Scale(128, "3/32 in = 1 ft"),
     Scale(192, "1/16 in = 1 ft"),
-    *(Scale(12 * feet, f"1 in = {feet} ft") for feet in (20, 30, 40, 50, 60, 100, 200, 400)),
+    *(Scale(12 * feet, f"1 in = {feet} ft")
+      for feet in (20, 30, 40, 50, 60, 100, 200, 400, 1000, 2000, 5000)),
 )
 _INCHES = re.compile(r"(?:(\d+)\s+)?(\d+)(?:/(\d+))?\s*(?:\"|in|inch|inches)?\s*(?:=\s*1\s*(?:'|ft|foot))?")
 

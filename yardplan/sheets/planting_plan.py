@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import math
+
 from attrs import evolve, field, frozen
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from yardplan.checks.finding import Finding
 from yardplan.drawing.crowd import Crowd
-from yardplan.drawing.dimensions import draw_edge_lengths
+from yardplan.drawing.dimensions import draw_dimension, draw_edge_lengths
 from yardplan.drawing.furniture import draw_north, site_facts
 from yardplan.drawing.labels import arrange, draw_arranged
 from yardplan.drawing.lettering import GROUND, Type, draw_text, draw_turned, text_size
@@ -16,6 +18,7 @@ from yardplan.drawing.painter import draw_findings, draw_ground, draw_plants
 from yardplan.drawing.shapes import polyline
 from yardplan.drawing.style import HAIR, STANDING_DASH, colour, pen
 from yardplan.drawing.view import FindingKey, Layers, PlanView, extent
+from yardplan.files.exchange.georeference import area
 from yardplan.language import tr
 from yardplan.plants.stand import Stand
 from yardplan.sheets.band import Band, draw_band, draw_frame
@@ -25,7 +28,7 @@ from yardplan.sheets.paper import Paper, Scale, best_fit, usual_paper
 from yardplan.sheets.surface import Surface
 from yardplan.sheets.tiling import OVERLAP, Tile, Tiling, tile
 from yardplan.units import System
-from yardplan.yard.ground import Point
+from yardplan.yard.ground import Outline, Point
 from yardplan.yard.yard import Yard
 
 #: Paper left free on every side, millimetres: printers cannot reach the edge.
@@ -34,7 +37,9 @@ MARGIN = 10.0
 BEYOND = 1.5
 #: Below this width of frame the band's parts stand over each other.
 NARROW = 232.0
-BAND, NARROW_BAND = 29.0, 45.0
+BAND, NARROW_BAND = 32.0, 48.0
+#: Lengths of walls stand so far inside them, style units; walls are alike within so many metres.
+_INSIDE, _SAME = -9.0, 0.01
 #: Device pixels from the field's corner to the north arrow, millimetres.
 _NORTH_IN = 11.0
 
@@ -173,7 +178,8 @@ class _Drawing:
         for building in view.yard.buildings:
             if not building.beyond_lot:
                 # Inside, so that the ground round the house stays free for what grows there.
-                draw_edge_lengths(painter, view, building.footprint, closed=True, off=-9.0)
+                for edge in told_edges(building.footprint):
+                    draw_dimension(painter, view, *edge, _INSIDE)
         _draw_pins(painter, view, self.request.pins)
         draw_north(painter, view, self._north_box(surface, field).center())
         if self.request.light is not None:
@@ -208,6 +214,24 @@ class _Drawing:
         last = [drawn, grown, request.date]
         facts = site_facts(evolve(_bare, yard=request.yard))
         return [request.title, *facts, "   ".join(word for word in last if word)]
+
+
+def told_edges(footprint: Outline) -> list[tuple[Point, Point]]:
+    """Edges whose length has to be told, the building to their left: of opposite walls that match, one."""
+    ring = footprint if area(footprint) >= 0 else footprint[::-1]
+    told: list[tuple[Point, Point]] = []
+    for a, b in zip(ring, (*ring[1:], ring[0]), strict=True):
+        if not any(_matches((a, b), other) for other in told):
+            told.append((a, b))
+    return told
+
+
+def _matches(one: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
+    """True for walls of one length that run side by side."""
+    (ax, ay), (bx, by) = one[0], one[1]
+    (cx, cy), (dx, dy) = other[0], other[1]
+    # Round a building opposite walls run opposite ways: together they come to nothing.
+    return math.hypot(bx - ax + dx - cx, by - ay + dy - cy) < _SAME
 
 
 def _draw_pins(painter: QPainter, view: PlanView, pins: tuple[tuple[str, Point], ...]) -> None:
