@@ -65,3 +65,13 @@ def test_hours_run_between_the_day_s_extremes() -> None:
 def test_day_lengths(latitude: float, day: int, hours: float) -> None:
     # Equinox 12 h everywhere; 45 N at the solstice 15.4 h without refraction (closed formula).
     assert day_length(day, latitude) == pytest.approx(hours, abs=0.15)
+
+
+def test_hours_known_on_the_spot_replace_the_estimate():
+    means = (8.0, 9.0, 11.0, 14.0, 18.0, 22.0, 25.0, 25.0, 22.0, 17.0, 12.0, 9.0)
+    estimate = site_chill(Site(latitude=33.0, monthly_means=means))
+    known = site_chill(Site(latitude=33.0, monthly_means=means, chill_hours=430.0))
+    assert estimate is not None
+    assert known is not None
+    assert known.hours == 430.0
+    assert known.coldest == estimate.coldest == 8.0

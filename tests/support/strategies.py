@@ -81,7 +81,7 @@ def sites() -> st.SearchStrategy[Site]:
         region=maybe(texts()), zone=maybe(st.sampled_from(("3a", "5b", "6", "9a", "10b"))),
         last_frost=maybe(dates()), last_frost_10=maybe(dates()), first_frost=maybe(dates()),
         first_frost_10=maybe(dates()), monthly_means=maybe(months()), monthly_lows=maybe(months()),
-        monthly_highs=maybe(months()), soil=soils(), units=words(site.Units),
+        monthly_highs=maybe(months()), chill_hours=maybe(st.floats(0, 5000)), soil=soils(), units=words(site.Units),
         season=maybe(st.tuples(dates(), dates())), slope=st.floats(0, 1), slope_aspect=st.floats(0, 360),
         horizon=st.lists(st.tuples(st.floats(0, 360), st.floats(0, 80)), max_size=4).map(tuple),
         irrigated=maybe(st.booleans()),

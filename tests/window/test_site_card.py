@@ -121,6 +121,18 @@ def test_heat_and_chill_are_told_with_the_months_and_called_estimates(card: Site
     assert "Chill and heat are estimated" in card.meaning.note.text()
 
 
+def test_chill_known_on_the_spot_wins_over_the_estimate(card: SiteCard) -> None:
+    look_up(card, "Ithaca, NY")
+    card.take_facts()
+    entry = typed_into(card, 1, "chill_hours", "1450 h")
+    assert not entry.fault
+    assert ("Winter chill", "1,450 hours", "at or under 7 °C", "at or under 45 °F") in card.meaning.rows()
+    assert typed_into(card, 1, "chill_hours", "-3").fault == "-3 h is outside 0 h to 5000 h"
+    # Looking the place up anew forgets it.
+    card.take_facts()
+    assert card._open_yard.yard.site.chill_hours is None
+
+
 def test_frost_days_are_told_with_their_odds() -> None:
     site = Site(last_frost="05-10", last_frost_10="05-25", first_frost="10-02", first_frost_10="09-20")
     assert notes(site) == (

@@ -46,6 +46,7 @@ RANGES: dict[str, Range] = {
     "monthly_means": _DEGREES_C,
     "monthly_lows": _DEGREES_C,
     "monthly_highs": _DEGREES_C,
+    "chill_hours": Range(0, 9000),
     "ph": Range(0, 14),
     "lot": _COORDINATE,
     "footprint": _COORDINATE,

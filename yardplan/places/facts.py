@@ -72,7 +72,8 @@ def to_site_fields(facts: PlaceFacts) -> dict[str, Any]:
         "region": _region(place), "elevation": place.elevation, "time_zone": place.time_zone,
         "zone": facts.zone, "last_frost": frost.last, "last_frost_10": frost.last_10,
         "first_frost": frost.first, "first_frost_10": frost.first_10, "monthly_means": climate.means,
-        "monthly_lows": climate.lows, "monthly_highs": climate.highs, "origins": facts.origins,
+        "monthly_lows": climate.lows, "monthly_highs": climate.highs,
+        "chill_hours": None, "origins": facts.origins,
     }
 
 

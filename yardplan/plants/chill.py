@@ -122,12 +122,17 @@ class SiteChill:
 
 
 def site_chill(site: Site) -> SiteChill | None:
-    """Chill of a site's average winter from its monthly temperatures; None when they are not known."""
+    """Chill of a site's average winter from its monthly temperatures; None when they are not known.
+
+    Hours known on the spot stand in place of the estimate.
+    """
     monthly = monthly_means_of(site)
     if monthly is None or len(monthly) != 12:
         return None
-    hours = _winter_hours(site, daily_means(monthly))
-    return SiteChill(hours=round(hours / _ROUNDED) * _ROUNDED, coldest=float(min(monthly)))
+    hours = site.chill_hours
+    if hours is None:
+        hours = round(_winter_hours(site, daily_means(monthly)) / _ROUNDED) * _ROUNDED
+    return SiteChill(hours=hours, coldest=float(min(monthly)))
 
 
 def _winter_hours(site: Site, means: Floats) -> float:

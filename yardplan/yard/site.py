@@ -38,6 +38,7 @@ class Site:
     `zone` a USDA half zone like `6b`. Frost dates are `MM-DD`: `last_frost` and `first_frost` are
     the dates with even odds, the `_10` ones are passed in one year of ten.
     `monthly_means` twelve mean temperatures, Jan to Dec, in degrees C.
+    `chill_hours` at or under 7 C in the average winter, where it is known on the spot (None: estimated).
     `season` first and last day (`MM-DD`) over which sun is averaged; None: by hemisphere.
     `slope` rise per metre, `slope_aspect` compass direction the ground falls towards, degrees.
     `horizon` (azimuth, altitude) pairs in degrees of hills or a forest edge.
@@ -59,6 +60,7 @@ class Site:
     monthly_means: tuple[float, ...] | None = None
     monthly_lows: tuple[float, ...] | None = None
     monthly_highs: tuple[float, ...] | None = None
+    chill_hours: float | None = None
     soil: Soil = field(factory=Soil)
     units: Units = "metric"
     season: tuple[str, str] | None = None

@@ -35,6 +35,7 @@ _FACT_WORDS = {
     "time_zone": later("Time zone"),
     "zone": later("Hardiness zone"),
     "monthly_means": later("Monthly temperatures"),
+    "chill_hours": later("Winter chill"),
     "frost": later("Frost days"),
     "last_frost": later("Last frost"),
     "last_frost_10": later("Last frost, 1 year of 10"),

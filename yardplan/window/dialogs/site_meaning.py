@@ -111,8 +111,11 @@ def meanings(site: Site) -> list[Meaning]:
     found = _zones(site)
     chill = site_chill(site)
     if chill is not None:
+        hours = f"{chill.hours:,.0f}"
+        known = tr("{hours} hours", hours=hours)
         found.append(Meaning(
-            name=tr("Winter chill"), here=tr("about {hours} hours", hours=f"{chill.hours:,.0f}"),
+            name=tr("Winter chill"),
+            here=tr("about {hours} hours", hours=hours) if site.chill_hours is None else known,
             celsius=tr("at or under 7 °C"),
             fahrenheit=tr("at or under 45 °F"),
         ))

@@ -157,6 +157,18 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
         later("Winter and frost"),
         (
             ZONE,
+            FieldPlan(
+                name=later("Winter chill"),
+                path="chill_hours",
+                sort="number",
+                low=0,
+                high=5000,
+                unit="h",
+                digits=0,
+                optional=True,
+                empty=later("estimated from the months"),
+                tip=later("Hours at or under 7 °C (45 °F) in the average winter, where your adviser knows them"),
+            ),
             evolve(LAST_FROST, name=later("Last frost, 5 years of 10")),
             FieldPlan(
                 name=later("Last frost, 1 year of 10"),
