@@ -167,7 +167,7 @@ GROUPS: tuple[tuple[str, tuple[FieldPlan, ...]], ...] = (
                 digits=0,
                 optional=True,
                 empty=later("estimated from the months"),
-                tip=later("Hours at or under 7 °C (45 °F) in the average winter, where your adviser knows them"),
+                tip=later("Hours at or under 7 °C (45 °F) in the average winter, if you know them"),
             ),
             evolve(LAST_FROST, name=later("Last frost, 5 years of 10")),
             FieldPlan(
