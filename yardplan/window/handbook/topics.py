@@ -52,6 +52,7 @@ PANEL_PAGES: dict[str, str] = {
     "YearControl": "season#growth",
     "CareBox": "care",
     "CarePanel": "care",
+    "HarvestBox": "care#harvest",
     "ShoppingBox": "buying",
     "SheetBox": "printing",
     "OutlineBox": "exchange#in-from-elsewhere",
