@@ -26,7 +26,7 @@ from yardplan.window.canvas.edge_lengths import EdgeLengths
 from yardplan.window.canvas.entry import LengthEntry
 from yardplan.window.canvas.hover import show_card
 from yardplan.window.canvas.plant_drop import PlantDrops
-from yardplan.window.canvas.pointing import pinch_of, pointer_of
+from yardplan.window.canvas.pointing import BY_TAB, begins_entry, pinch_of, pointer_of
 from yardplan.window.canvas.scene import Scene
 from yardplan.window.canvas.view import View, bounds_of
 from yardplan.window.canvas.wheel import Wheel
@@ -85,7 +85,7 @@ class Canvas(PlantDrops):
         self.tool: Tool = SelectTool(self.desk)
         self.hovered: str | None = None
         self._panning: QPointF | None = None
-        self._space = False
+        self._space = self._came_by_tab = False
         self._painted = self._mid_move = False
         self._fit_wanted = True
         self._settle = QTimer(self, singleShot=True, interval=SETTLE_MS)
@@ -442,23 +442,22 @@ class Canvas(PlantDrops):
             self.fields_wanted.emit()
         elif key in _ARROWS:
             self._arrow(_ARROWS[key], far=bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
-        elif self.tool.takes_lengths and self._begins_entry(event):
+        elif self.tool.takes_lengths and begins_entry(event):
             self.open_entry(event.text().strip("+"))
         else:
             return False
         return True
-
-    def _begins_entry(self, event: QKeyEvent) -> bool:
-        plain = not event.modifiers() & (
-            Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier
-        )
-        return plain and event.text() != "" and event.text() in "0123456789.,-+"
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
             self._space = False
             self._set_cursor()
         super().keyReleaseEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        self._came_by_tab = event.reason() in BY_TAB
+        self.update()
+        super().focusInEvent(event)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self._space = False
@@ -485,7 +484,9 @@ class Canvas(PlantDrops):
         """Tab goes from thing to thing and, after the last, on to the next part of the window."""
         if self.tool.busy or self.entry.isVisible() or self.edges.open:
             return False
-        key = cycle(self.open_yard, 1 if next_ else -1)
+        # Who comes in by Tab begins at the first thing again, whatever is still selected.
+        key = cycle(self.open_yard, 1 if next_ else -1, round_=self._came_by_tab)
+        self._came_by_tab = False
         if key is None:
             return super().focusNextPrevChild(next_)
         self.desk.say(names_of(self.open_yard.shown_yard, self.open_yard.selection))

@@ -1,14 +1,16 @@
-"""Qt's pointer events as plain values in metres, and pinches as a factor about a pixel."""
+"""Qt's events as plain values: pointer in metres, pinches as a factor, keys that begin a number."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, Qt
-from PySide6.QtGui import QDropEvent, QMouseEvent, QNativeGestureEvent
+from PySide6.QtGui import QDropEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent
 from PySide6.QtWidgets import QGestureEvent, QPinchGesture
 
 from yardplan.window.canvas.view import MAX_NOTCHES, NOTCH, View
 from yardplan.window.tools.event import Kind, Pointer
 
+#: The keyboard came here by Tab or Shift+Tab.
+BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 _Key = Qt.KeyboardModifier
 
 
@@ -38,3 +40,9 @@ def pinch_of(event: QEvent) -> tuple[float, QPointF] | None:
         if isinstance(pinch, QPinchGesture):
             return pinch.scaleFactor(), pinch.centerPoint()
     return None
+
+
+def begins_entry(event: QKeyEvent) -> bool:
+    """True for a key that begins a number."""
+    plain = not event.modifiers() & (_Key.ControlModifier | _Key.AltModifier)
+    return plain and event.text() != "" and event.text() in "0123456789.,-+"

@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from yardplan.language import later, tr
 from yardplan.units import UnitError
-from yardplan.window.canvas.geometry import along, distance, halfway, polar
+from yardplan.window.canvas.geometry import distance, halfway
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.moving import anchor_of, movable, moved_words, troubles_of
 from yardplan.window.tools.naming import names_of
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
-from yardplan.window.tools.typed import parse_typed
+from yardplan.window.tools.typed import place_typed
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
+from yardplan.yard.yard import Yard
 
 
 class CarryTool(Tool):
@@ -34,43 +37,51 @@ class CarryTool(Tool):
 
     def hint(self) -> str:
         return tr(
-            "Click where it shall go, or type a length (12' 6\", 3.8 m < 90) "
+            "Click where it shall go (with Ctrl a copy), or type a length (12' 6\", 3.8 m < 90) "
             "or a place (4; 2.5); Esc leaves it"
         )
 
     def _offset(self, to: Point) -> Point:
         return (to[0] - self.anchor[0], to[1] - self.anchor[1])
 
+    def _ended(self) -> bool:
+        """True when it is done, or something else, such as undo, changed the yard meanwhile."""
+        if not self.done and self.open_yard.yard is not self.before:
+            self.cancel()
+        return self.done
+
     def move(self, event: Pointer) -> None:
-        if self.done:
+        if self._ended():
             return
-        self.here = self.desk.snap(event, leave_out=edits.together(self.before, self.ids))
-        self.open_yard.show_trial(edits.move(self.before, self.ids, self._offset(self.here)))
+        leave_out = () if event.ctrl else edits.together(self.before, self.ids)
+        self.here = self.desk.snap(event, leave_out=leave_out)
+        self.open_yard.show_trial(self._made(self.here, copy=event.ctrl)[0])
 
     def press(self, event: Pointer) -> None:
+        self.move(event)
         if not self.done:
-            self.move(event)
-            self._put(self.here)
+            self._put(self.here, copy=event.ctrl)
 
     def typed(self, text: str) -> None:
-        if self.done:
+        if self._ended():
             raise UnitError(tr("Nothing is being moved"))
-        entry = parse_typed(text, self.open_yard.units, north=self.before.site.north)
-        if entry.form == "place":
-            self._put((entry.first, entry.second))
-        elif entry.form == "angle":
-            self._put(polar(self.anchor, entry.first, entry.second))
-        elif entry.form == "length":
-            self._put(along(self.anchor, self.here, entry.first))
-        else:
-            raise UnitError(tr("Type one length, a length with an angle, or a place"))
+        self._put(place_typed(text, self.open_yard, self.anchor, self.here))
 
-    def _put(self, to: Point) -> None:
+    def _made(self, to: Point, *, copy: bool) -> tuple[Yard, Collection[str]]:
+        """The yard with the things there, or copies of them, and the ids of what was put."""
+        offset = self._offset(to)
+        if copy:
+            return edits.duplicate(self.before, self.ids, offset)
+        return edits.move(self.before, self.ids, offset), self.open_yard.selection
+
+    def _put(self, to: Point, *, copy: bool = False) -> None:
         self.done = True
         self.desk.forget_snap()
-        yard = edits.move(self.before, self.ids, self._offset(to))
-        self.open_yard.commit(tr("Move {things}", things=names_of(self.before, self.ids)), yard)
-        self.desk.say(moved_words(self.open_yard, self._offset(to), self.troubles))
+        yard, keys = self._made(to, copy=copy)
+        things = names_of(self.before, self.ids)
+        text = tr("Copy {things}", things=things) if copy else tr("Move {things}", things=things)
+        self.open_yard.commit(text, yard, selection=keys)
+        self.desk.say(moved_words(self.open_yard, self._offset(to), () if copy else self.troubles))
 
     def cancel(self) -> bool:
         was = not self.done

@@ -30,17 +30,21 @@ def inside(open_yard: OpenYard, key: str) -> bool:
     return group is not None and bool(chosen) and chosen < frozenset(group.members)
 
 
-def cycle(open_yard: OpenYard, step: int) -> str | None:
+def cycle(open_yard: OpenYard, step: int, *, round_: bool = True) -> str | None:
     """Select the next or previous thing in reading order, from the top left; returns its id.
 
-    A group is one stop; from a single member one goes on among the members.
+    A group is one stop; from a single member one goes on among the members. After the last comes the first
+    again, or with `round_` False nothing: None, and what was selected stays.
     """
     parts = _stops(open_yard)
     if not parts:
         return None
     chosen = [number for number, part in enumerate(parts) if not part.isdisjoint(open_yard.selection)]
     if chosen:
-        number = (chosen[0 if step < 0 else -1] + step) % len(parts)
+        number = chosen[0 if step < 0 else -1] + step
+        if not (round_ or 0 <= number < len(parts)):
+            return None
+        number %= len(parts)
     else:
         number = 0 if step > 0 else len(parts) - 1
     open_yard.select(parts[number])

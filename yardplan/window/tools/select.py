@@ -6,29 +6,25 @@ from collections.abc import Collection
 from typing import TYPE_CHECKING
 
 from yardplan.language import later, tr
-from yardplan.units import format_area
-from yardplan.window.canvas.geometry import area_of, bearing, distance, halfway, middle
+from yardplan.units import UnitError
+from yardplan.window.canvas.geometry import distance, halfway
 from yardplan.window.canvas.hits import things_within
 from yardplan.window.tools import grips
 from yardplan.window.tools.desk import HIT_PIXELS, Desk
 from yardplan.window.tools.edge_figures import box_of, figure_at
 from yardplan.window.tools.event import Pointer
-from yardplan.window.tools.moving import anchor_of, movable, moved_words, outcome_words, troubles_of
+from yardplan.window.tools.gestures import Corner, Gesture, Length, Turn
+from yardplan.window.tools.moving import anchor_of, movable, moved_words, troubles_of
 from yardplan.window.tools.naming import names_of
 from yardplan.window.tools.picking import picked
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
-from yardplan.yard import edges, edits, handles
+from yardplan.yard import edits
 from yardplan.yard.ground import Point
 from yardplan.yard.groups import only_whole
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
     from yardplan.drawing.dimensions import EdgeFigure
-
-#: Pointer travel in pixels that makes a press a drag.
-DRAG_PIXELS = 6.0
-#: Turning snaps to steps of so many degrees.
-TURN_STEP = 5.0
 
 
 class SelectTool(Tool):
@@ -39,7 +35,7 @@ class SelectTool(Tool):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
-        self._gesture: _Gesture | None = None
+        self._gesture: Gesture | None = None
         self._over: EdgeFigure | None = None
         self._pixel = 0.05
 
@@ -57,26 +53,29 @@ class SelectTool(Tool):
         )
 
     def press(self, event: Pointer) -> None:
+        if self._gesture is not None and self._gesture.held:
+            self._put_held(event)
+            return
         self._gesture = (
             self._grip(event) or self._figure(event) or self._thing(event) or _Band(self, event)
         )
 
-    def _grip(self, event: Pointer) -> _Gesture | None:
+    def _grip(self, event: Pointer) -> Gesture | None:
         grip = grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel)
         if grip is None:
             return None
-        return _Turn(self, event) if grip == grips.TURN else _Corner(self, event, grip)
+        return Turn(self, event) if grip == grips.TURN else Corner(self, event, grip)
 
-    def _figure(self, event: Pointer) -> _Gesture | None:
+    def _figure(self, event: Pointer) -> Gesture | None:
         figure = self._figure_under(event)
-        return _Length(self, event, figure) if figure is not None else None
+        return Length(self, event, figure) if figure is not None else None
 
     def _figure_under(self, event: Pointer) -> EdgeFigure | None:
         if event.shift or not self.desk.shows_lengths():
             return None
         return figure_at(self.open_yard, event)
 
-    def _thing(self, event: Pointer) -> _Gesture | None:
+    def _thing(self, event: Pointer) -> Gesture | None:
         key = self.desk.under(event)
         if key is None:
             return None
@@ -90,7 +89,9 @@ class SelectTool(Tool):
         return _Move(self, event, key)
 
     def move(self, event: Pointer) -> None:
-        if self._gesture is not None and event.dragging:
+        if self._gesture is not None and self._gesture.stale:
+            self.cancel()
+        if self._gesture is not None and (event.dragging or self._gesture.held):
             self._gesture.move(event)
         elif self._gesture is None:
             self._pixel = event.pixel
@@ -101,12 +102,38 @@ class SelectTool(Tool):
         self._over = None
 
     def release(self, event: Pointer) -> None:
-        gesture, self._gesture = self._gesture, None
-        if gesture is not None:
+        gesture = self._gesture
+        if gesture is not None and gesture.sticky and not gesture.begun:
+            gesture.held = True
+            return
+        self._gesture = None
+        if gesture is not None and not gesture.stale:
             gesture.release(event)
         self.desk.forget_snap()
 
+    def _put_held(self, event: Pointer) -> None:
+        """A click ends what went on without the button."""
+        gesture, self._gesture = self._gesture, None
+        if gesture is not None and not gesture.stale:
+            gesture.drag(event)
+            gesture.end(event)
+        self.desk.forget_snap()
+
+    @property
+    def takes_lengths(self) -> bool:  # type: ignore[override]
+        return self._gesture is not None and self._gesture.held
+
+    def typed(self, text: str) -> None:
+        gesture = self._gesture
+        if gesture is None or gesture.stale:
+            raise UnitError(tr("Nothing is being moved"))
+        gesture.typed(text)
+        self._gesture = None
+        self.desk.forget_snap()
+
     def double(self, event: Pointer) -> None:
+        if self._gesture is not None:
+            self.open_yard.drop_trial()
         self._gesture = None
         key = self.desk.under(event)
         if key is not None and len(picked(self.open_yard, key)) > 1:
@@ -145,48 +172,11 @@ class SelectTool(Tool):
         return self._gesture is not None
 
 
-class _Gesture:
-    """One press to its release; works on the yard as it was at the press."""
-
-    def __init__(self, tool: SelectTool, event: Pointer) -> None:
-        self.tool, self.desk, self.open_yard = tool, tool.desk, tool.open_yard
-        self.start = event.place
-        self.before: Yard = self.open_yard.yard
-        self.begun = False
-        self.live: frozenset[str] = frozenset()
-
-    def hint(self) -> str:
-        return tr("Let go to put it down; Esc puts it back")
-
-    def far_enough(self, event: Pointer) -> bool:
-        """True once the pointer has gone far enough to mean a drag."""
-        self.begun = self.begun or distance(self.start, event.place) > DRAG_PIXELS * event.pixel
-        return self.begun
-
-    def move(self, event: Pointer) -> None:
-        if self.far_enough(event):
-            self.drag(event)
-
-    def drag(self, event: Pointer) -> None:
-        """The pointer moved with the button down."""
-
-    def release(self, event: Pointer) -> None:
-        if self.begun:
-            self.drag(event)
-            self.end(event)
-
-    def end(self, event: Pointer) -> None:
-        """The button went up after a drag."""
-
-    def overlay(self) -> Overlay:
-        return Overlay()
-
-
-class _Nothing(_Gesture):
+class _Nothing(Gesture):
     """A press that was all of it."""
 
 
-class _Move(_Gesture):
+class _Move(Gesture):
     """Move the selection, or copies of it with Ctrl."""
 
     def __init__(self, tool: SelectTool, event: Pointer, grabbed: str) -> None:
@@ -250,19 +240,7 @@ class _Move(_Gesture):
         )
 
 
-class _Length(_Gesture):
-    """A click on the length of an edge: it is typed over."""
-
-    def __init__(self, tool: SelectTool, event: Pointer, figure: EdgeFigure) -> None:
-        super().__init__(tool, event)
-        self.figure = figure
-
-    def release(self, event: Pointer) -> None:
-        if not self.far_enough(event):
-            self.desk.edit_edge(self.figure.key, self.figure.edge)
-
-
-class _Band(_Gesture):
+class _Band(Gesture):
     """A rubber band over empty ground; with Shift it adds to the selection."""
 
     here: Point
@@ -291,68 +269,3 @@ class _Band(_Gesture):
         return Overlay(
             strokes=(Stroke(points=((ax, ay), (bx, ay), (bx, by), (ax, by)), look="band", closed=True),)
         )
-
-
-class _Turn(_Gesture):
-    """Turn the selection about its middle."""
-
-    def __init__(self, tool: SelectTool, event: Pointer) -> None:
-        super().__init__(tool, event)
-        self.ids = movable(self.before, self.open_yard.selection)
-        self.troubles = troubles_of(self.open_yard, self.ids)
-        self.about = grips.middle_of(self.before, self.ids)
-        self.degrees = 0.0
-
-    def hint(self) -> str:
-        return tr("Let go to leave it so; Alt turns freely, Esc turns it back")
-
-    def drag(self, event: Pointer) -> None:
-        turn = bearing(self.about, event.place) - bearing(self.about, self.start)
-        self.degrees = turn if event.alt else round(turn / TURN_STEP) * TURN_STEP
-        self.live = edits.together(self.before, self.ids)
-        self.open_yard.show_trial(edits.rotate(self.before, self.ids, self.about, self.degrees))
-
-    def end(self, event: Pointer) -> None:
-        yard = edits.rotate(self.before, self.ids, self.about, self.degrees)
-        self.open_yard.commit(tr("Turn {things}", things=names_of(self.before, self.ids)), yard)
-        turned, outcome = f"{abs(self.degrees):.0f}", outcome_words(self.open_yard, self.troubles)
-        self.desk.say(tr("Turned by {degrees} degrees; {outcome}", degrees=turned, outcome=outcome))
-
-    def overlay(self) -> Overlay:
-        turn = (self.degrees + 180) % 360 - 180
-        return Overlay(words=(Words(place=self.about, text=f"{turn:.0f}°"),))
-
-
-class _Corner(_Gesture):
-    """Move one corner of the selected thing."""
-
-    def __init__(self, tool: SelectTool, event: Pointer, grip: int) -> None:
-        super().__init__(tool, event)
-        self.grip = grip
-        self.key = next(iter(self.open_yard.selection))
-
-    def hint(self) -> str:
-        return tr("Let go to leave the corner here; Alt suspends snapping, Esc puts it back")
-
-    def drag(self, event: Pointer) -> None:
-        origin = grips.measured_from(self.before, self.key, self.grip)
-        met = self.desk.snap(event, leave_out=(self.key,), line=origin)
-        self.live = frozenset({self.key})
-        self.open_yard.show_trial(handles.with_handle(self.before, self.key, self.grip, met))
-
-    def end(self, event: Pointer) -> None:
-        name = names_of(self.before, {self.key})
-        self.open_yard.commit(tr("Move corner of {name}", name=name), self.open_yard.shown_yard)
-
-    def overlay(self) -> Overlay:
-        yard = self.open_yard.shown_yard
-        here = grips.outline_of(yard, self.key)[self.grip]
-        words = tuple(
-            Words(place=halfway(here, p), text=self.desk.length(distance(here, p)))
-            for p in grips.neighbours(yard, self.key, self.grip)
-        )
-        if handles.can_bend(yard, self.key):
-            outline = edges.outline_of(yard, self.key)
-            area = format_area(area_of(outline), self.open_yard.units)
-            words = (*words, Words(place=middle(outline), text=area))
-        return Overlay(words=words)

@@ -9,6 +9,9 @@ from attrs import frozen
 
 from yardplan.language import tr
 from yardplan.units import System, UnitError, parse_length
+from yardplan.window.canvas.geometry import along, polar
+from yardplan.window.open_yard import OpenYard
+from yardplan.yard.ground import Point
 
 _BEARING = re.compile(
     r"(?P<from>[ns])\s*(?P<degrees>\d+(?:[.,]\d+)?)\s*°?"
@@ -79,3 +82,23 @@ def _from_bearing(match: re.Match[str], north: float) -> float:
     quadrant = match["from"].upper() + match["to"].upper()
     clockwise = {"NE": turn, "SE": 180 - turn, "SW": 180 + turn, "NW": 360 - turn}[quadrant]
     return float((90 - clockwise - north) % 360)
+
+
+def parse_degrees(text: str) -> float:
+    """A turn in degrees counter-clockwise: `45`, `-30°`, `22,5`. Raises UnitError."""
+    try:
+        return float(text.replace("°", "").replace(",", ".").strip())
+    except ValueError:
+        raise UnitError(tr("'{typed}' is no number of degrees", typed=text)) from None
+
+
+def place_typed(text: str, open_yard: OpenYard, origin: Point, here: Point) -> Point:
+    """Where a typed entry puts what stood at `origin` and is shown at `here`. Raises UnitError."""
+    entry = parse_typed(text, open_yard.units, north=open_yard.yard.site.north)
+    if entry.form == "place":
+        return (entry.first, entry.second)
+    if entry.form == "angle":
+        return polar(origin, entry.first, entry.second)
+    if entry.form == "length":
+        return along(origin, here, entry.first)
+    raise UnitError(tr("Type one length, a length with an angle, or a place"))
