@@ -23,7 +23,37 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 LANGUAGES = ROOT / "resources" / "languages"
 #: Shipped tables whose words are said to a person: the column names, by file below resources/.
-DATA: dict[str, tuple[str, ...]] = {}
+DATA: dict[str, tuple[str, ...]] = {
+    "rules.csv": ("note",),
+    "pollen/limits.csv": ("note",),
+    "pollen/ranges.csv": ("note",),
+    "pollen/crops.csv": ("family",),
+    "pollen/pairs.csv": ("words",),
+    "pollen/cross.csv": ("words",),
+    "pollen/crossing.csv": ("words",),
+    "pollen/seedlings.csv": ("words",),
+    "pollen/ratios.csv": ("words", "layout"),
+    "care/tasks.csv": ("title", "when", "why"),
+    "care/cautions.csv": ("text",),
+    "care/soil-steps.csv": ("title", "words"),
+    "checks/dig-first.csv": ("words",),
+    "checks/lot-line-law.csv": ("note",),
+    "checks/ribes-law.csv": ("words",),
+    "checks/acidifiers.csv": ("material", "note"),
+    "sheets/cautions.csv": ("words",),
+    "sheets/dig-places.csv": ("called",),
+    "plants/crops.csv": ("crop", "name", "usual_form", "habit"),
+    "plants/trees.csv": ("tree",),
+    "plants/training.csv": ("training",),
+    "plants/crop-size.csv": ("form", "training"),
+    "plants/bud-kill.csv": ("stage",),
+    "plants/disease-resistance.csv": ("problem", "resistance"),
+    "plants/small-fruit-cultivars.csv": (
+        "type", "cross_benefit", "bloom_season", "harvest_season", "container_ok", "thornless",
+    ),
+    "plants/tree-fruit-cultivars.csv": ("bloom_season", "harvest_season"),
+    "plants/rootstocks.csv": ("size_class", "vigour", "needs_support"),
+}
 #: Rooms in which nothing is translated: the command line speaks English.
 ENGLISH_ROOMS = ("cli", "__main__")
 

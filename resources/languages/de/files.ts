@@ -76,6 +76,10 @@
    <translation>ein Ort braucht x und y</translation>
   </message>
   <message>
+   <source>a row needs x, y, spacing and count</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a text</source>
    <translation>ein Text</translation>
   </message>

@@ -328,6 +328,10 @@
    <translation>„{text}“ muss mehr als nichts sein</translation>
   </message>
   <message>
+   <source>'{typed}' is no number of degrees</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>'{typed}' is no number of degrees.</source>
    <translation>„{typed}“ ist keine Gradzahl.</translation>
   </message>
@@ -540,11 +544,8 @@
    <translation>Den Blühtag hinzufügen</translation>
   </message>
   <message numerus="yes">
-   <source>Add {n} plants</source>
-   <translation>
-    <numerusform>{n} Pflanze hinzufügen</numerusform>
-    <numerusform>{n} Pflanzen hinzufügen</numerusform>
-   </translation>
+   <source>Add {n} plantings</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Advice</source>
@@ -887,6 +888,10 @@
    <translation>Nächsten Punkt der Kurve anklicken; sie läuft glatt durch alle</translation>
   </message>
   <message>
+   <source>Click to leave it so, or type degrees to the left, such as 45; Esc turns it back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Click to plant {cultivar}; or type a place like 4; 2.5</source>
    <translation>Klicken pflanzt {cultivar}; oder einen Ort eingeben, etwa 4; 2,5</translation>
   </message>
@@ -911,8 +916,8 @@
    <translation>Anklicken, wohin es soll</translation>
   </message>
   <message>
-   <source>Click where it shall go, or type a length (12' 6", 3.8 m &lt; 90) or a place (4; 2.5); Esc leaves it</source>
-   <translation>Anklicken, wohin es soll, oder eine Länge (3,8 m &lt; 90) oder einen Ort (4; 2,5) eingeben; Esc lässt es</translation>
+   <source>Click where it shall go (with Ctrl a copy), or type a length (12' 6", 3.8 m &lt; 90) or a place (4; 2.5); Esc leaves it</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Click where one enters the yard</source>
@@ -921,6 +926,10 @@
   <message>
    <source>Click where the circle shall run, or type its radius</source>
    <translation>Anklicken, wo der Kreis verlaufen soll, oder den Radius eingeben</translation>
+  </message>
+  <message>
+   <source>Click where the corner shall be, or type a length (3.8 m &lt; 90) or a place (4; 2.5); Esc puts it back</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Click where the length begins, or type a place like 4; 2.5</source>
@@ -1025,10 +1034,6 @@
   <message>
    <source>Corner {number}, {axis}</source>
    <translation>Ecke {number}, {axis}</translation>
-  </message>
-  <message>
-   <source>Corners</source>
-   <translation>Ecken</translation>
   </message>
   <message>
    <source>Cost</source>
@@ -1239,8 +1244,16 @@
    <translation>Traufe</translation>
   </message>
   <message>
+   <source>Edge {number}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Edge {number} of {name} is {length}</source>
    <translation>Kante {number} von {name} ist {length}</translation>
+  </message>
+  <message>
+   <source>Edges and corners</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Enter takes it, Esc leaves it.</source>
@@ -1600,6 +1613,10 @@
   <message>
    <source>Hours a day that planting takes</source>
    <translation>Stunden am Tag, die die Pflanzung nimmt</translation>
+  </message>
+  <message>
+   <source>Hours at or under 7 °C (45 °F) in the average winter, if you know them</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Hours before ten by the sun, mean of the season: they dry the leaves</source>
@@ -3412,6 +3429,10 @@
    <translation>Die Zeichnung ist in</translation>
   </message>
   <message>
+   <source>The far end of the edge moves; what is squared stays square</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The fewest plants to add so that every plant crops</source>
    <translation>So wenige Pflanzen wie möglich hinzufügen, damit jede trägt</translation>
   </message>
@@ -4424,6 +4445,10 @@
    <translation>genug</translation>
   </message>
   <message>
+   <source>estimated from the months</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>fair</source>
    <translation>mittel</translation>
   </message>
@@ -5392,6 +5417,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{hours} hours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{kind} line</source>
    <translation>Leitung ({kind})</translation>
   </message>
@@ -5615,13 +5644,6 @@
    </translation>
   </message>
   <message numerus="yes">
-   <source>{n} of them have no place: they wait in a line below the lot.</source>
-   <translation>
-    <numerusform>{n} davon hat keinen Ort: Sie wartet unterhalb des Grundstücks.</numerusform>
-    <numerusform>{n} davon haben keinen Ort: Sie warten in einer Reihe unterhalb des Grundstücks.</numerusform>
-   </translation>
-  </message>
-  <message numerus="yes">
    <source>{n} overhead lines</source>
    <translation>
     <numerusform>{n} Freileitung</numerusform>
@@ -5657,6 +5679,10 @@
    </translation>
   </message>
   <message numerus="yes">
+   <source>{n} plantings added</source>
+   <translation type="unfinished" />
+  </message>
+  <message numerus="yes">
    <source>{n} plants</source>
    <translation>
     <numerusform>{n} Pflanze</numerusform>
@@ -5664,11 +5690,8 @@
    </translation>
   </message>
   <message numerus="yes">
-   <source>{n} plants added</source>
-   <translation>
-    <numerusform>{n} Pflanze hinzugefügt</numerusform>
-    <numerusform>{n} Pflanzen hinzugefügt</numerusform>
-   </translation>
+   <source>{n} plants have no place: they wait in a line below the lot.</source>
+   <translation type="unfinished" />
   </message>
   <message numerus="yes">
    <source>{n} plants were understood.</source>
@@ -5715,6 +5738,10 @@
     <numerusform>{n} Reihe</numerusform>
     <numerusform>{n} Reihen</numerusform>
    </translation>
+  </message>
+  <message numerus="yes">
+   <source>{n} rows were understood.</source>
+   <translation type="unfinished" />
   </message>
   <message numerus="yes">
    <source>{n} septic fields</source>
