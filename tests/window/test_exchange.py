@@ -145,7 +145,7 @@ def test_plants_from_a_table_lose_no_line(window, tmp_path):
     box = imported(window, "import plants", tmp_path / "list.csv")
     assert isinstance(box, PlantListBox)
     assert box.said.text() == (
-        "3 plants were understood. 2 of them have no place: they wait in a line below the lot. "
+        "3 plants were understood. 2 plants have no place: they wait in a line below the lot. "
         "3 lines were left out."
     )
     shown = [[box.lines.item(row, column).text() for column in range(3)] for row in range(3)]

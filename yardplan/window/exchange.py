@@ -138,11 +138,11 @@ class Exchange:
         return crop.letter if crop is not None else plant.crop[:1].upper()
 
     def _take_plants(self, found: PlantList, path: Path) -> None:
-        keys = [planting.id for planting in found.plantings]
-        yard = edits.add(self._yard.yard, *found.plantings)
+        keys = [thing.id for thing in found.things]
+        yard = edits.add(self._yard.yard, *found.things)
         self._yard.commit(tr("Plants from {file}", file=path.name), yard, selection=keys)
         self._window.canvas.fit()
-        self._window.commands.say(tr_n("{n} plant added", "{n} plants added", len(keys)))
+        self._window.commands.say(tr_n("{n} planting added", "{n} plantings added", len(keys)))
 
     def _open(self, box: QDialog) -> None:
         """The window waits for the box, and no loop of events of its own is begun."""

@@ -72,9 +72,23 @@ def test_the_table_has_rows_and_beds_too() -> None:
     assert lines[1]["facing_deg"] == "90.0"
     back = plants_from_csv(plants_to_csv(yard), EMPTY, anything, letter)
     assert [p.id for p in back.plantings] == ["A1"]
-    assert [note.why for note in back.report] == [
-        "a row is not read from a table: draw it", "a bed is not read from a table: draw it",
-    ]
+    assert [note.why for note in back.report] == ["a bed is not read from a table: draw it"]
+    (row,) = back.rows
+    # Nine canes 0.6 m apart take 4.8 m of the line that was drawn for them.
+    assert (row.id, row.plant, row.count, row.spacing) == ("R1", yard.rows[0].plant, 9, 0.6)
+    assert row.line[0] == (0.0, 0.0)
+    assert row.line[1] == pytest.approx((0.0, 4.8))
+
+
+@pytest.mark.parametrize("line", [
+    "R1,row,apple,Liberty,,1.0,1,1", "R1,row,apple,Liberty,4,,1,1", "R1,row,apple,Liberty,4,1.0,,",
+    "R1,row,apple,Liberty,0,1.0,1,1",
+])
+def test_a_row_needs_all_that_places_it(line: str) -> None:
+    heads = "key,list,crop,cultivar,count,spacing_m,x_m,y_m"
+    found = plants_from_csv(f"{heads}\n{line}", EMPTY, known, letter)
+    assert found.rows == ()
+    assert found.report == (NotUnderstood(2, "a row needs x, y, spacing and count"),)
 
 
 def test_lines_end_and_quotes_double_as_rfc_4180_says() -> None:

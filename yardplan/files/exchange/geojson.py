@@ -32,7 +32,8 @@ def yard_to_geojson(yard: Yard, spreads: Mapping[str, float] | None = None) -> s
     """The yard as a FeatureCollection. `spreads` crown diameters in metres by id, put beside each plant."""
     at = Georeference.of(yard.site)
     features = [_lot(yard.lot, at)] if yard.lot else []
-    features += [_feature(thing, at, spreads or {}) for thing in yard.things() if not isinstance(thing, Picture)]
+    drawn = (thing for thing in yard.things() if not isinstance(thing, Picture))
+    features += [_feature(thing, at, spreads or {}) for thing in drawn]
     collection = {"type": "FeatureCollection", "name": yard.site.name, "features": features}
     return json.dumps(collection, ensure_ascii=False, indent=1, allow_nan=False) + "\n"
 

@@ -16,7 +16,7 @@ from yardplan.language import decimals, tr
 from yardplan.units import System, UnitError, parse_length
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
-from yardplan.yard.planting import Planting, PlantKey
+from yardplan.yard.planting import Planting, PlantKey, Row
 from yardplan.yard.yard import Yard
 
 HEADS = (
@@ -60,8 +60,14 @@ class PlantList:
 
     heads: tuple[str, ...] = ()
     plantings: tuple[Planting, ...] = ()
+    rows: tuple[Row, ...] = ()
     waiting: tuple[str, ...] = ()
     report: tuple[NotUnderstood, ...] = ()
+
+    @property
+    def things(self) -> tuple[Planting | Row, ...]:
+        """All that came of the table."""
+        return (*self.plantings, *self.rows)
 
 
 def plants_to_csv(yard: Yard) -> str:
@@ -101,7 +107,7 @@ def _direction(start: Point, end: Point) -> float:
 def plants_from_csv(
     text: str, yard: Yard, known: Known, letter: Callable[[PlantKey], str], system: System = "metric"
 ) -> PlantList:
-    """Single plants of a table. Raises ExchangeError when it has no columns for crop and cultivar.
+    """Single plants and rows of a table. Raises ExchangeError when it has no columns for crop and cultivar.
 
     Bare lengths are in metres in columns ending in `_m`, else in the shown unit; `12' 6"` is read anywhere.
     """
@@ -111,8 +117,8 @@ def plants_from_csv(
     for number, cells in lines[1:]:
         reader.read(number, cells)
     return PlantList(
-        heads=tuple(lines[0][1]), plantings=tuple(reader.made), waiting=tuple(reader.waiting),
-        report=tuple(reader.report),
+        heads=tuple(lines[0][1]), plantings=tuple(reader.made), rows=tuple(reader.rows),
+        waiting=tuple(reader.waiting), report=tuple(reader.report),
     )
 
 
@@ -166,6 +172,7 @@ class _Reader:
     ) -> None:
         self.yard, self.known, self.letter, self.system, self.columns = yard, known, letter, system, columns
         self.made: list[Planting] = []
+        self.rows: list[Row] = []
         self.waiting: list[str] = []
         self.report: list[NotUnderstood] = []
 
@@ -183,9 +190,12 @@ class _Reader:
 
     def _line(self, number: int, cells: list[str]) -> None:
         """Everything is read before the first plant is made, so a line is taken whole or not at all."""
-        if (kind := self.cell(cells, "list")) not in ("", "plant"):
+        if (kind := self.cell(cells, "list")) not in ("", "plant", "row"):
             raise _CellError(tr("a {kind} is not read from a table: draw it", kind=kind))
         plant = self._plant(cells)
+        if kind == "row":
+            self._row(number, cells, plant)
+            return
         count = 1 if (typed := self._whole(cells, "count")) is None else typed
         if not 1 <= count <= _MOST:
             raise _CellError(tr("count {count}: from 1 to {most}", count=count, most=_MOST))
@@ -195,6 +205,24 @@ class _Reader:
         fields = self._fields(cells)
         for i in range(count):
             self._add(number, cells, self.cell(cells, "key") if i == 0 else "", plant, place, fields)
+
+    def _row(self, number: int, cells: list[str], plant: PlantKey) -> None:
+        """A straight row from its first plant on, as it is written by `plants_to_csv`."""
+        place, spacing = self._place(cells), self._ranged("spacing", self._length(cells, "spacing_m"))
+        count = self._whole(cells, "count")
+        if place is None or not spacing or not count or count > _MOST:
+            raise _CellError(tr("a row needs x, y, spacing and count"))
+        fields = self._fields(cells)
+        way = math.radians(fields["facing"])
+        long = spacing * max(count - 1, 1)
+        end = (place[0] + long * math.cos(way), place[1] + long * math.sin(way))
+        made = Row(
+            id=self._key(number, cells, self.cell(cells, "key"), plant), plant=plant, line=(place, end),
+            count=count, spacing=spacing, rootstock=fields["rootstock"], form=fields["form"],
+            planted=fields["planted"], width=fields["spread"], height=fields["height"], note=fields["note"],
+        )
+        self.yard = edits.add(self.yard, made)
+        self.rows.append(made)
 
     def _plant(self, cells: list[str]) -> PlantKey:
         crop, cultivar = self.cell(cells, "crop"), self.cell(cells, "cultivar")
@@ -262,18 +290,23 @@ class _Reader:
         fields: dict[str, Any],
     ) -> None:
         """Add one plant under the key wanted or a free one, at its place or in the line that waits."""
-        key = wanted
-        if not wanted or wanted == "lot" or self.yard.find(wanted) is not None:
-            key = edits.next_key(self.yard, self.letter(plant))
-            if wanted:
-                why = tr("the key {wanted} is taken: called {key}", wanted=wanted, key=key)
-                self.report.append(NotUnderstood(number, why, tuple(cells), taken=True))
+        key = self._key(number, cells, wanted, plant)
         if place is None:
             place = self._waiting_place()
             self.waiting.append(key)
         made = Planting(id=key, plant=plant, place=place, **fields)
         self.yard = edits.add(self.yard, made)
         self.made.append(made)
+
+    def _key(self, number: int, cells: list[str], wanted: str, plant: PlantKey) -> str:
+        """The key wanted, or a free one with a word in the report where that is taken."""
+        if wanted and wanted != "lot" and self.yard.find(wanted) is None:
+            return wanted
+        key = edits.next_key(self.yard, self.letter(plant))
+        if wanted:
+            why = tr("the key {wanted} is taken: called {key}", wanted=wanted, key=key)
+            self.report.append(NotUnderstood(number, why, tuple(cells), taken=True))
+        return key
 
     def _waiting_place(self) -> Point:
         left = min((x for x, _ in self.yard.lot), default=0.0)

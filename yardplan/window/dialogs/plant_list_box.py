@@ -38,7 +38,7 @@ class PlantListBox(QDialog):
         self.said = label(self._words(), "plain", wrap=True)
         self.lines = QTableWidget(len(found.report), 3)
         self.keep = button(tr("Save the lines left out…"), tip=tr("A table to mend and read in again"))
-        self.add = button(tr_n("Add {n} plant", "Add {n} plants", len(found.plantings)), "main")
+        self.add = button(tr_n("Add {n} planting", "Add {n} plantings", len(found.things)), "main")
         self.leave = button(tr("Cancel"))
         self.note = label("", "muted", wrap=True)
         self._fill()
@@ -53,12 +53,15 @@ class PlantListBox(QDialog):
         return sum(not one.taken for one in self._found.report)
 
     def _words(self) -> str:
-        plants, waiting = len(self._found.plantings), len(self._found.waiting)
+        found = self._found
+        plants, rows, waiting = len(found.plantings), len(found.rows), len(found.waiting)
         parts = [tr_n("{n} plant was understood.", "{n} plants were understood.", plants)]
+        if rows:
+            parts.append(tr_n("{n} row was understood.", "{n} rows were understood.", rows))
         if waiting:
             parts.append(tr_n(
-                "{n} of them has no place: it waits in a line below the lot.",
-                "{n} of them have no place: they wait in a line below the lot.", waiting,
+                "{n} plant has no place: it waits in a line below the lot.",
+                "{n} plants have no place: they wait in a line below the lot.", waiting,
             ))
         if self.left_out:
             parts.append(tr_n("{n} line was left out.", "{n} lines were left out.", self.left_out))
@@ -83,7 +86,7 @@ class PlantListBox(QDialog):
         head.setSectionResizeMode(_CELLS, QHeaderView.ResizeMode.Stretch)
         table.setVisible(bool(self._found.report))
         self.keep.setVisible(self.left_out > 0)
-        self.add.setVisible(bool(self._found.plantings))
+        self.add.setVisible(bool(self._found.things))
 
     def _lay_out(self) -> None:
         foot = QHBoxLayout()
