@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QMenu
 from yardplan.language import later, mid_sentence, tr
 from yardplan.window.actions import Command
 from yardplan.window.languages import LANGUAGES, choose, chosen
+from yardplan.window.text_size_menu import text_size_menu
 from yardplan.window.theme import SCHEMES, Scheme, Theme
 
 if TYPE_CHECKING:
@@ -41,6 +42,8 @@ class PanelCommands:
         self._findings()
         self._help()
         self.appearance = self._appearance()
+        self.text_sizes = text_size_menu(window.actions_, self._theme, self._say)
+        window.menus["View"].addMenu(self.text_sizes)
         self.languages = self._languages()
         window.open_yard.selection_changed.connect(self._refresh)
         window.open_yard.in_hand_changed.connect(self._refresh)
@@ -108,6 +111,9 @@ class PanelCommands:
         menu.aboutToShow.connect(self._tick_scheme)
         self._window.menus["View"].addMenu(menu)
         return menu
+
+    def _say(self, words: str, milliseconds: int) -> None:
+        self._window.status.showMessage(words, milliseconds)
 
     def _theme(self) -> Theme:
         if self._window.theme is None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
@@ -65,9 +65,15 @@ class Side(QWidget):
         for place, share in enumerate(_SHARES):
             split.setStretchFactor(place, share)
         split.setSizes([share * _TALL for share in _SHARES])
+        scroll = QScrollArea()
+        scroll.setWidget(split)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         box = QVBoxLayout(self)
         box.setContentsMargins(8, 4, 8, 4)
-        box.addWidget(split, 1)
+        box.addWidget(scroll, 1)
         self.setMinimumWidth(scaled(260))
 
     def _selection_changed(self) -> None:

@@ -18,7 +18,6 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QAction, QColor, QFontMetrics, QKeyEvent, QKeySequence, QPainter
 from PySide6.QtWidgets import (
     QDialog,
-    QLineEdit,
     QListView,
     QMenu,
     QStyle,
@@ -29,7 +28,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.language import tr
 from yardplan.window.dialogs.box import roomy
-from yardplan.window.panels.parts import label
+from yardplan.window.panels.parts import SearchLine, label
 from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font, scaled
 
 _ACTION_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -138,10 +137,7 @@ class CommandFinder(QDialog):
         self.resize(roomy(self, 460, 420))
         self._actions = list(actions)
         self.commands = _Commands(self)
-        self.line = QLineEdit()
-        self.line.setPlaceholderText(tr("What do you want to do?"))
-        self.line.setAccessibleName(tr("What do you want to do?"))
-        self.line.setClearButtonEnabled(True)
+        self.line = SearchLine(tr("What do you want to do?"))
         self.view = QListView()
         self.view.setAccessibleName(tr("Commands"))
         self.view.setModel(self.commands)

@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialogButtonBox,
     QHeaderView,
-    QLineEdit,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -30,7 +29,7 @@ from yardplan.language import decimals, later, tr
 from yardplan.plants.pollen_range import SIZES
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.parts import Check, button, label
+from yardplan.window.panels.parts import Check, SearchLine, button, label
 from yardplan.window.theme import font, scaled
 
 COLUMNS = (later("Rule"), later("Ours"), later("Here"), later("Unit"))
@@ -190,10 +189,8 @@ class LocalRules(BesideBox):
         self.found.setSourceModel(self.rows)
         self.found.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.found.setFilterKeyColumn(RULE)
-        self.search = QLineEdit()
-        self.search.setPlaceholderText(tr("Find a rule: spacing, septic, sun, pollen…"))
+        self.search = SearchLine(tr("Find a rule: spacing, septic, sun, pollen…"))
         self.search.setAccessibleName(tr("Find a rule"))
-        self.search.setClearButtonEnabled(True)
         self.only_local = Check(tr("Only this yard's own"))
         self.table = self._made_table()
         self.fault = label("", "fault", wrap=True)

@@ -29,7 +29,7 @@ from PySide6.QtWidgets import (
 from yardplan.language import tr, tr_n
 from yardplan.window.handbook.dress import dress, fit_pictures
 from yardplan.window.handbook.pages import CONTENTS, Page, find, folder, slug
-from yardplan.window.panels.parts import button, label, search_line
+from yardplan.window.panels.parts import SearchLine, button, label
 from yardplan.window.theme import colours_now, scaled
 
 #: Size of the window and width of its left column at first, pixels.
@@ -83,7 +83,7 @@ class HandbookWindow(QDialog):
         self.address = ""
         self._past: list[str] = []
         self._coming: list[str] = []
-        self.search = search_line(tr("Find in the handbook"))
+        self.search = SearchLine(tr("Find in the handbook"))
         self.list = QListWidget()
         self.list.setAccessibleName(tr("Pages"))
         self.list.setWordWrap(True)

@@ -7,7 +7,6 @@ from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
-    QLineEdit,
     QListView,
     QVBoxLayout,
     QWidget,
@@ -20,7 +19,7 @@ from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, Cat
 from yardplan.window.panels.filters import FilterBox
 from yardplan.window.panels.forms import FormChoice
 from yardplan.window.panels.in_hand import InHandCard
-from yardplan.window.panels.parts import Combo, button, label
+from yardplan.window.panels.parts import Combo, SearchLine, button, label
 from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
 
@@ -59,10 +58,7 @@ class CatalogueList(QWidget):
         super().__init__(parent)
         self._open_yard = open_yard
         self.rows = CatalogueRows(self)
-        self.search = QLineEdit()
-        self.search.setPlaceholderText(tr("Find a variety or kind"))
-        self.search.setAccessibleName(tr("Find a variety or kind"))
-        self.search.setClearButtonEnabled(True)
+        self.search = SearchLine(tr("Find a variety or kind"))
         self.crops = Combo()
         self.crops.setAccessibleName(tr("Kind of fruit"))
         self.filter_button = button(

@@ -65,4 +65,4 @@ class FindingCounts(QWidget):
         self._fit()
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(scaled(120), super().minimumSizeHint().height())
+        return QSize(scaled(120), super().sizeHint().height())

@@ -10,7 +10,7 @@ from yardplan.checks.finding import Finding, Weight
 from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.finding_card import FindingCard
-from yardplan.window.panels.finding_counts import FindingCounts, count_text  # noqa: F401
+from yardplan.window.panels.finding_counts import FindingCounts
 from yardplan.window.panels.finding_rows import FindingRows, Row
 from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.way_plan import WAY
@@ -109,7 +109,7 @@ class _Cards(QListView):
         super().keyPressEvent(event)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(120, scaled(_LEAST))
+        return QSize(120, _LEAST)
 
 
 class FindingsList(QWidget):
@@ -214,6 +214,14 @@ class FindingsList(QWidget):
             self._open_yard.select(row.finding.things)
             self.fields_wanted.emit()
 
+    def _fit_quiet(self) -> None:
+        """A splitter does not ask a wrapped text for its height."""
+        self.quiet.setMinimumHeight(self.quiet.heightForWidth(max(self.width(), 1)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_quiet()
+
     def _rows_changed(self, *_: object) -> None:
         self._show_chosen()
         self.counts.show_counts(self.rows.counts())
@@ -221,5 +229,6 @@ class FindingsList(QWidget):
         drawn = bool(self._open_yard.shown_yard.lot) or bool(self._open_yard.shown_yard.ids())
         self.quiet.setText(tr(_NONE) if drawn else tr(_EMPTY))
         self.quiet.setVisible(empty)
+        self._fit_quiet()
         self.cards.setVisible(not empty)
         self.rule.setVisible(not empty)

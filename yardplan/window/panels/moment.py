@@ -5,7 +5,7 @@ from __future__ import annotations
 from attrs import evolve
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QSlider, QWidget
 
 from yardplan.language import later, tr
 from yardplan.window.light.clocks import CLOCKS, clock_words, day_span, on_clock, sun_words, zone_fault
@@ -20,8 +20,8 @@ from yardplan.yard.change import Change
 _STEPS = 6
 _PLAY, _STOP = later("Play"), later("Stop")
 
-#: Pixels that the fields alone need, that the clock needs beside them, and then sunrise and sunset.
-_NARROWEST, _WITH_CLOCK, _WITH_SUN = 430, 570, 690
+#: Pixels that the fields need on two lines, on one, with the clock beside them, then with sunrise and sunset.
+_TWO_LINES, _NARROWEST, _WITH_CLOCK, _WITH_SUN = 170, 430, 570, 690
 
 
 def say_hour(hour: float) -> str:
@@ -60,22 +60,28 @@ class MomentBar(QWidget):
         self.clock.setAccessibleName(tr("Clock of the hour"))
         self.sun = label("", "muted")
         self.play = button(tr(_PLAY), name=tr("Play the day"), tip=tr("Shadows from sunrise to sunset"))
-        self.play.setFixedWidth(scaled(56))
-        self.setMinimumWidth(_NARROWEST)
+        widest = max(self.play.fontMetrics().horizontalAdvance(tr(words)) for words in (_PLAY, _STOP))
+        self.play.setFixedWidth(widest + scaled(28))
+        self.setMinimumWidth(scaled(_TWO_LINES))
         self._lay_out()
         self._connect()
         self.refresh()
 
     def _lay_out(self) -> None:
-        line = QHBoxLayout(self)
-        line.setContentsMargins(0, 0, 0, 0)
-        line.setSpacing(4)
-        shadows, at = label(tr("Shadows"), "muted"), label(tr("at"), "muted")
-        for part in (shadows, self.before, self.day, self.after, at):
-            line.addWidget(part)
-        line.addWidget(self.hour, 1)
+        self._lines = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._lines.setContentsMargins(0, 0, 0, 0)
+        day, hour = QHBoxLayout(), QHBoxLayout()
+        self._shadows, at = label(tr("Shadows"), "muted"), label(tr("at"), "muted")
+        for part in (self._shadows, self.before, self.day, self.after):
+            day.addWidget(part)
+        hour.addWidget(at)
+        hour.addWidget(self.hour, 1)
         for after in (self.hour_text, self.clock, self.sun, self.play):
-            line.addWidget(after)
+            hour.addWidget(after)
+        self._lines.addLayout(day)
+        self._lines.addLayout(hour, 1)
+        for line in (self._lines, day, hour):
+            line.setSpacing(4)
 
     def _connect(self) -> None:
         self.day.entered.connect(self.set_day)
@@ -101,8 +107,12 @@ class MomentBar(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """In a narrow window what matters least goes first, so that no word is cut."""
         super().resizeEvent(event)
-        self.sun.setVisible(self.width() >= _WITH_SUN)
-        self.clock.setVisible(self.width() >= _WITH_CLOCK)
+        beside = self.width() >= scaled(_NARROWEST)
+        self.sun.setVisible(self.width() >= scaled(_WITH_SUN))
+        self.clock.setVisible(self.width() >= scaled(_WITH_CLOCK))
+        self._shadows.setVisible(beside)
+        direction = QBoxLayout.Direction
+        self._lines.setDirection(direction.LeftToRight if beside else direction.TopToBottom)
 
     def show_playing(self, playing: bool) -> None:
         """The button says what it does now."""

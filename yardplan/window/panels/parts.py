@@ -6,7 +6,16 @@ import re
 from typing import Literal
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF, QWheelEvent
+from PySide6.QtGui import (
+    QColor,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+    QResizeEvent,
+    QShowEvent,
+    QWheelEvent,
+)
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -25,7 +34,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.checks.finding import Weight
 from yardplan.language import later, tr
-from yardplan.window.theme import Colours, colours_now, scaled
+from yardplan.window.theme import TARGET, Colours, colours_now, scaled
 
 Look = Literal["title", "heading", "muted", "small", "fault", "plain"]
 #: A verdict or weight as a form: tick, cross, ring, dot, dash; never told by colour alone.
@@ -79,16 +88,29 @@ def button(text: str, look: str = "plain", *, name: str = "", tip: str = "") -> 
     return made
 
 
-def search_line(words: str) -> QLineEdit:
-    """A line to search with, its cross large enough to be hit; `words` say what is searched."""
-    made = QLineEdit()
-    made.setPlaceholderText(words)
-    made.setAccessibleName(words)
-    made.setClearButtonEnabled(True)
-    cross = made.findChild(QToolButton)
-    if cross is not None:
-        cross.setAccessibleName(tr("Clear what is typed"))
-    return made
+class SearchLine(QLineEdit):
+    """A line to search with; `words` say what is searched. Its cross is large enough to be hit."""
+
+    def __init__(self, words: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setPlaceholderText(words)
+        self.setAccessibleName(words)
+        self.setClearButtonEnabled(True)
+        self._cross = self.findChild(QToolButton)
+        self._cross.setAccessibleName(tr("Clear what is typed"))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._enlarge()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._enlarge()
+
+    def _enlarge(self) -> None:
+        """Qt makes the cross 22 pixels wide and less high."""
+        side = max(self.height(), TARGET)
+        self._cross.setGeometry(self.width() - side, 0, side, side)
 
 
 def sign_colour(sign: Sign, colours: Colours) -> str:

@@ -28,6 +28,10 @@ _HINT = later("Drag to choose the day; click a name to select the plant")
 _EMPTY = later("Plant something, and its bloom and harvest show here.")
 
 
+#: The chart's least height does not grow beyond this with large text, pixels: the sheet needs the room.
+_MOST_LEAST = 110
+
+
 class ChartView(QWidget):
     """The chart: drag or arrow keys set the day, a click on a name selects the plant, the wheel scrolls."""
 
@@ -43,7 +47,7 @@ class ChartView(QWidget):
         self.empty_words = ""
         self._first = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumHeight(scaled(78))
+        self.setMinimumHeight(min(scaled(78), _MOST_LEAST))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def sizeHint(self) -> QSize:

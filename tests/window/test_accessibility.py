@@ -1,0 +1,217 @@
+"""Names, targets, contrast and large text of every window, panel and box; by WCAG 2.2 AA.
+
+Names: 4.1.2; targets of 24 px: 2.5.8; text 4.5:1: 1.4.3; text at 200 %: 1.4.4.
+"""
+
+import re
+
+import pytest
+from PySide6.QtCore import QSettings, QSize
+from PySide6.QtWidgets import QApplication, QWidget
+from support.builders import plant, yard_of
+from support.widgets import cut_text, focusable, small_pieces, spoken_name, too_small, unnamed
+from support.window_hands import trigger
+
+from yardplan.drawing.style import contrast
+from yardplan.shipped import resource
+from yardplan.window.dialogs.command_finder import CommandFinder
+from yardplan.window.open_yard import InHand
+from yardplan.window.theme import DARK, LIGHT, TEXT_SIZES, Theme, scaled, set_text_scale, text_scale
+from yardplan.window.tools.select import HIT_PIXELS
+from yardplan.yard.planting import PlantKey
+
+YARD = yard_of(
+    plant("A1", "apple:Akane", (5, 5)), plant("A2", "apple:Akane", (6, 5)),
+    plant("P1", "european pear:Bartlett", (15, 5)),
+)
+BOXES = ("sheets", "shopping", "care", "site card", "local rules", "own varieties", "variety card", "about",
+         "history", "handbook")
+STATES = ("start", "guide", "choose", "in hand", "fields", "list", "partners", "light", "finding")
+
+
+@pytest.fixture
+def window(make_window, qtbot):
+    return ready(make_window(YARD), qtbot)
+
+
+def ready(window, qtbot):
+    qtbot.waitUntil(lambda: not window.open_yard.checks.busy, timeout=20_000)
+    return window
+
+
+def show(window, state, qtbot):
+    """Bring the window into a state of its panels."""
+    yard, side = window.open_yard, window.side
+    if state in ("start", "guide"):
+        yard.new()
+        if state == "guide":
+            window.help.show_guide()
+            window.help.guide.look()
+    elif state == "in hand":
+        window.show_choice()
+        yard.take_in_hand(InHand(plant=PlantKey("apple", "Liberty")))
+    elif state == "fields":
+        yard.select({"A1"})
+        window.show_fields()
+    elif state == "list":
+        window.show_plants()
+    elif state == "partners":
+        trigger(window, "yard partners")
+    elif state == "light":
+        side.tabs.setCurrentWidget(window.light_room.panel)
+    elif state == "finding":
+        side.findings.step(1)
+    qtbot.wait(20)
+    QApplication.processEvents()
+
+
+def box_of(window, command, qtbot):
+    """Open a box by its command and give it."""
+    window.open_yard.select({"A1"})
+    before = set(QApplication.topLevelWidgets())
+    trigger(window, command)
+    opened = [w for w in set(QApplication.topLevelWidgets()) - before if w.isVisible() and w.isWindow()]
+    made = next(w for w in opened if w.windowTitle())
+    qtbot.waitUntil(made.isVisible)
+    qtbot.wait(20)
+    return made
+
+
+def hard_to_use(root: QWidget):
+    """What has no name, no name in words, or is too small to hit."""
+    names = [(type(widget).__name__, spoken_name(widget)) for widget in focusable(root)]
+    glyphs = [f"{kind} is called {name}" for kind, name in names if not re.search(r"\w\w", name)]
+    return unnamed(root) + glyphs + too_small(root) + small_pieces(root)
+
+
+@pytest.mark.parametrize("state", STATES)
+def test_everything_in_the_window_has_a_name_and_can_be_hit(window, qtbot, state):
+    show(window, state, qtbot)
+    assert hard_to_use(window) == []
+
+
+@pytest.mark.parametrize("command", BOXES)
+def test_everything_in_a_box_has_a_name_and_can_be_hit(window, qtbot, command):
+    box = box_of(window, command, qtbot)
+    assert box.windowTitle()
+    assert hard_to_use(box) == []
+
+
+def test_the_command_finder_has_names_and_can_be_hit(window, qtbot):
+    finder = CommandFinder(window.actions_.all(), window)
+    finder.show()
+    assert hard_to_use(finder) == []
+
+
+def test_menu_lines_can_be_hit(window):
+    for menu in window.menus.values():
+        menu.ensurePolished()
+        for action in menu.actions():
+            assert action.isSeparator() or menu.actionGeometry(action).height() >= 24, action.text()
+
+
+def test_grips_on_the_sheet_answer_within_the_target():
+    assert 2 * HIT_PIXELS >= 24
+
+
+# Contrast of the style sheet, read from the sheet itself
+
+RULE = re.compile(r"([^{}]+)\{([^{}]*)\}")
+GROUNDS = ("room", "panel", "card", "button")
+
+
+def inks_on_grounds():
+    """Each rule's ink with the ground it names, or with every ground it may lie on."""
+    text = re.sub(r"/\*.*?\*/", "", resource("window.qss").read_text(encoding="utf-8"), flags=re.DOTALL)
+    for selector, body in RULE.findall(re.sub(r"\$\{(\w+)\}", r"\1", text)):
+        ink = re.search(r"(?:^|[\s;])color: \$(\w+)", body)
+        ground = re.search(r"background: \$(\w+)", body)
+        if ink and ":disabled" not in selector:
+            for under in [ground.group(1)] if ground else GROUNDS:
+                yield selector.strip(), ink.group(1), under
+
+
+@pytest.mark.parametrize("scheme", [LIGHT, DARK], ids=["light", "dark"])
+def test_every_ink_of_the_style_sheet_can_be_read_on_its_ground(scheme):
+    pairs = list(inks_on_grounds())
+    assert len(pairs) > 20
+    faint = [p for p in pairs if contrast(getattr(scheme, p[1]), getattr(scheme, p[2])) < 4.5]
+    assert faint == []
+
+
+# Large text
+
+@pytest.fixture
+def large(qapp, tmp_path, make_window, qtbot, monkeypatch):
+    """Windows with larger text, as the system or the choice in the menu asks for it."""
+
+    def make(percent, size=(1280, 764)):
+        theme = Theme(QSettings(str(tmp_path / "large.ini"), QSettings.Format.IniFormat))
+        theme.choose_text_size(percent)
+        set_text_scale(theme.text_size)
+        theme.apply()
+        window = make_window(YARD, size=size)
+        return ready(window, qtbot)
+
+    yield make
+    set_text_scale("100")
+
+
+@pytest.mark.parametrize("percent", ["150", "200"])
+def test_nothing_is_cut_in_the_window_with_large_text(large, qtbot, percent):
+    window = large(percent)
+    assert window.font().pixelSize() == scaled(13)
+    assert scaled(100) == int(percent)
+    for state in ("choose", "in hand", "fields", "list", "partners", "light", "finding", "start", "guide"):
+        show(window, state, qtbot)
+        assert cut_text(window) == [], state
+    assert window.canvas.height() >= 240
+
+
+@pytest.mark.parametrize("percent", ["150", "200"])
+def test_nothing_is_cut_in_the_boxes_with_large_text(large, qtbot, percent):
+    window = large(percent)
+    for command in BOXES:
+        box = box_of(window, command, qtbot)
+        assert cut_text(box) == [], command
+        assert too_small(box) == [], command
+        box.close()
+
+
+def test_nothing_is_cut_at_the_usual_size(window, qtbot):
+    for state in ("choose", "in hand", "fields", "list", "partners", "light", "finding", "start", "guide"):
+        show(window, state, qtbot)
+        assert cut_text(window) == [], state
+
+
+def test_text_follows_the_system_font_and_the_choice_wins(qapp, tmp_path, monkeypatch):
+    settings = QSettings(str(tmp_path / "text.ini"), QSettings.Format.IniFormat)
+    face = qapp.font()
+    face.setPixelSize(30)
+    monkeypatch.setattr("yardplan.window.theme.QFontDatabase.systemFont", lambda _which: face)
+    try:
+        Theme(settings)
+        assert text_scale() == 2.0
+        assert scaled(13) == 26
+        Theme(settings).choose_text_size("125")
+        assert Theme(settings).text_size == "125"
+        assert text_scale() == 1.25
+        settings.setValue("window/text", "huge")
+        assert Theme(settings).text_size == "system"
+        assert TEXT_SIZES[0] == "system"
+    finally:
+        set_text_scale("100")
+
+
+def test_text_on_the_sheet_grows_too(large):
+    window = large("150")
+    assert window.canvas.scene.plan_view(window.canvas.view, 1.0).unit == 1.5
+    assert window.minimumSizeHint().width() <= QSize(1280, 764).width()
+
+
+def test_the_size_of_text_is_chosen_in_the_menu(window):
+    trigger(window, "text 150")
+    assert window.theme.text_size == "150"
+    assert "started again" in window.status.currentMessage()
+    window.panel_commands.text_sizes.aboutToShow.emit()
+    assert window.actions_["text 150"].isChecked()
