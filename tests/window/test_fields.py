@@ -168,6 +168,17 @@ def test_corners_move_one_by_one(fields: Fields) -> None:
     assert open_yard.yard.lot[3] == (0.0, 20.0)
 
 
+def test_an_edge_takes_its_length_and_the_house_stays_square(fields: Fields) -> None:
+    open_yard = open_yard_of(fields)
+    open_yard.select({"B1"})
+    fields.corners.set_open(True)
+    fields.corner_grid.entries["@edge.0"].entered.emit(9.5)
+    (x, y), *_ = _SQUARE
+    deep = _SQUARE[2][1] - y
+    assert open_yard.yard.buildings[0].footprint == ((x, y), (x + 9.5, y), (x + 9.5, y + deep), (x, y + deep))
+    assert fields.corner_grid.entries["@edge.2"].value == 9.5
+
+
 def test_a_fence_is_made_longer_along_itself(fields: Fields, qtbot: QtBot) -> None:
     open_yard = open_yard_of(fields)
     open_yard.select({"F1"})

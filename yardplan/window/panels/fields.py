@@ -165,7 +165,7 @@ class Fields(QWidget):
         self.note = label("", "muted", wrap=True)
         self.grid = FieldGrid(open_yard)
         self.corner_grid = FieldGrid(open_yard)
-        self.corners = Fold(tr("Corners"), self.corner_grid, open_=False)
+        self.corners = Fold(tr("Edges and corners"), self.corner_grid, open_=False)
         self.corners.folded.connect(self.refresh)
         self.site_button = button(tr("Site card: climate, soil, place…"), "link")
         self.site_button.clicked.connect(self.site_wanted)

@@ -13,6 +13,7 @@ from yardplan.checks.wording import names_of
 from yardplan.language import later, mid_sentence, tr
 from yardplan.plants.catalogue import Catalogue
 from yardplan.units import System
+from yardplan.window.panels.edge_plans import EDGE, edge_plans, edge_value, with_edge
 from yardplan.window.panels.entry import MIXED, EntryError
 from yardplan.window.panels.field_plans import FieldPlan, shared_plans, value_at, with_value
 from yardplan.window.panels.kind_counts import count_of
@@ -85,11 +86,12 @@ def _place_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
 
 
 def corner_plans(yard: Yard, ids: frozenset[str]) -> tuple[FieldPlan, ...]:
-    """Fields for the places of all corners of one thing or of the lot."""
+    """Fields for the lengths of all edges and the places of all corners of one thing or of the lot."""
     points = corners(yard, ids)
     if len(points) < 2 or places_itself(yard, next(iter(ids))):
         return ()
-    return tuple(
+    edges = edge_plans(yard, next(iter(ids)))
+    return edges + tuple(
         FieldPlan(
             name=tr("Corner {number}, {axis}", number=n + 1, axis=axis), path=f"@{axis}.{n}",
             sort="length", low=-_FAR, high=_FAR,
@@ -134,6 +136,8 @@ def value_of(yard: Yard, ids: frozenset[str], plan: FieldPlan) -> Any:
     """The fact a field shows; MIXED where the selected things differ."""
     if plan.path.startswith(SHAPE):
         return shape_value(yard, next(iter(ids)), plan.path)
+    if plan.path.startswith(EDGE):
+        return edge_value(yard, next(iter(ids)), plan.path)
     if plan.path.startswith("@"):
         return _place_value(corners(yard, ids), plan.path)
     if plan.path.startswith(_SEASON):
@@ -160,6 +164,8 @@ def edited(
     """The yard with another fact. Raises EntryError when the value does not fit the thing."""
     if plan.path.startswith(SHAPE):
         return with_shape(yard, next(iter(ids)), plan.path, value)
+    if plan.path.startswith(EDGE):
+        return with_edge(yard, next(iter(ids)), plan.path, value)
     if plan.path.startswith("@"):
         outside = place_fault(yard, next(iter(ids)), plan.path, value, units)
         if outside:
