@@ -117,7 +117,7 @@
   </message>
   <message>
    <source>too near the septic tank {thing}</source>
-   <translation>zu nah am Klärbehälter {thing}</translation>
+   <translation>zu nah an der Sickergrube {thing}</translation>
   </message>
   <message>
    <source>too near {thing} on clay that shrinks</source>

@@ -1768,7 +1768,7 @@
   </message>
   <message>
    <source>{short} too near the septic tank</source>
-   <translation>{short} zu nah am Klärbehälter</translation>
+   <translation>{short} zu nah an der Sickergrube</translation>
   </message>
   <message>
    <source>{short} too near the water</source>

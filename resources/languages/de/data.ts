@@ -165,7 +165,7 @@
   </message>
   <message>
    <source>Bare legal minimum of one county from a tank or leach line to a tree: ask your own county</source>
-   <translation>Gesetzliches Mindestmaß eines Countys von Klärbehälter oder Sickerstrang zum Baum: bei der eigenen Behörde nachfragen</translation>
+   <translation>Gesetzliches Mindestmaß eines Countys von Sickergrube oder Sickerstrang zum Baum: bei der eigenen Behörde nachfragen</translation>
   </message>
   <message>
    <source>Below this share of the hours needed no crop worth the room can be expected</source>

@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>From</source>
-   <translation>Aus</translation>
+   <translation>Von</translation>
   </message>
   <message>
    <source>From evaporation at this place by its lowest and highest temperatures (FAO paper 56).</source>

@@ -604,6 +604,10 @@
    <translation>Erscheinungsbild: {scheme}; das Blatt bleibt hell</translation>
   </message>
   <message>
+   <source>Apr</source>
+   <translation>Apr.</translation>
+  </message>
+  <message>
    <source>April</source>
    <translation>April</translation>
   </message>
@@ -626,6 +630,10 @@
   <message>
    <source>At each place its darkest month of the growing season</source>
    <translation>An jeder Stelle ihr dunkelster Monat der Wachstumszeit</translation>
+  </message>
+  <message>
+   <source>Aug</source>
+   <translation>Aug.</translation>
   </message>
   <message>
    <source>August</source>
@@ -1080,6 +1088,10 @@
    <translation>Tag des Jahres</translation>
   </message>
   <message>
+   <source>Dec</source>
+   <translation>Dez.</translation>
+  </message>
+  <message>
    <source>December</source>
    <translation>Dezember</translation>
   </message>
@@ -1312,6 +1324,10 @@
    <translation>Fällt nach</translation>
   </message>
   <message>
+   <source>Feb</source>
+   <translation>Feb.</translation>
+  </message>
+  <message>
    <source>February</source>
    <translation>Februar</translation>
   </message>
@@ -1461,7 +1477,7 @@
   </message>
   <message>
    <source>From</source>
-   <translation>Aus</translation>
+   <translation>Von</translation>
   </message>
   <message>
    <source>From below, y</source>
@@ -1727,12 +1743,24 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Jan</source>
+   <translation>Jan.</translation>
+  </message>
+  <message>
    <source>January</source>
    <translation>Januar</translation>
   </message>
   <message>
+   <source>Jul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>July</source>
    <translation>Juli</translation>
+  </message>
+  <message>
+   <source>Jun</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>June</source>
@@ -1985,6 +2013,10 @@
   <message>
    <source>Maps and drawings ({endings})</source>
    <translation>Karten und Zeichnungen ({endings})</translation>
+  </message>
+  <message>
+   <source>Mar</source>
+   <translation>März</translation>
   </message>
   <message>
    <source>Mar&amp;ks of findings</source>
@@ -2299,12 +2331,20 @@
    <translation>Nichts wurde gedreht</translation>
   </message>
   <message>
+   <source>Nov</source>
+   <translation>Nov.</translation>
+  </message>
+  <message>
    <source>November</source>
    <translation>November</translation>
   </message>
   <message>
    <source>NumPy (BSD), Shapely (BSD, with GEOS under LGPL 2.1) and attrs (MIT).</source>
    <translation>NumPy (BSD), Shapely (BSD, mit GEOS unter LGPL 2.1) und attrs (MIT).</translation>
+  </message>
+  <message>
+   <source>Oct</source>
+   <translation>Okt.</translation>
   </message>
   <message>
    <source>October</source>
@@ -3016,6 +3056,10 @@
     <numerusform>An den Drucker geschickt: {n} Seite. Mit 100 Prozent drucken, nicht angepasst.</numerusform>
     <numerusform>An den Drucker geschickt: {n} Seiten. Mit 100 Prozent drucken, nicht angepasst.</numerusform>
    </translation>
+  </message>
+  <message>
+   <source>Sep</source>
+   <translation>Sept.</translation>
   </message>
   <message>
    <source>September</source>
