@@ -40,7 +40,7 @@ def edge_value(yard: Yard, key: str, path: str) -> float | None:
 
 
 def with_edge(yard: Yard, key: str, path: str, length: float) -> Yard:
-    """The yard with the edge at a length in metres. Raises EntryError where the outline would cross itself."""
+    """The yard with the edge at a length, metres. Raises EntryError where the outline would cross itself."""
     try:
         return set_length(yard, key, int(path.removeprefix(EDGE)), length)
     except EditError as error:
