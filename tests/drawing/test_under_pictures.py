@@ -7,6 +7,7 @@ from attrs import evolve
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter, QPdfWriter
 
+from yardplan.drawing import picture_file, under_pictures
 from yardplan.drawing.painter import draw_yard
 from yardplan.drawing.picture_file import LONGEST_SIDE, MOST_BYTES, PictureError, pages_in, read_picture
 from yardplan.drawing.under_pictures import decoded
@@ -132,3 +133,20 @@ def test_a_dimension_line_stands_aside_and_is_hidden_with_its_layer():
     assert paper.pixelColor(100, 320).lightness() < 200
     assert paper.pixelColor(100, 350).lightness() == 255
     assert _drawn(yard, dimensions=False).pixelColor(100, 320).lightness() == 255
+
+
+def test_what_is_too_large_is_refused_before_it_fills_the_memory(tmp_path, monkeypatch):
+    path = tmp_path / "scan.png"
+    assert _image(400, 300).save(str(path))
+    data = read_picture(path).data
+    monkeypatch.setattr(picture_file, "MOST_PIXELS", 399 * 300)
+    with pytest.raises(PictureError, match="400 x 300 pixels"):
+        read_picture(path)
+    monkeypatch.setattr(picture_file, "LARGEST_FILE", 100)
+    with pytest.raises(PictureError, match="too large"):
+        read_picture(path)
+    # Small as text, huge as a picture: shown as damaged.
+    monkeypatch.setattr(under_pictures, "MOST_PIXELS", 399 * 300)
+    decoded.cache_clear()
+    assert decoded(data) is None
+    decoded.cache_clear()
