@@ -125,7 +125,7 @@
   </message>
   <message>
    <source>&amp;Harvest…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ernte…</translation>
   </message>
   <message>
    <source>&amp;Help</source>
@@ -141,7 +141,7 @@
   </message>
   <message>
    <source>&amp;Keep this plan as a variant…</source>
-   <translation type="unfinished" />
+   <translation>Diesen Plan als &amp;Variante behalten…</translation>
   </message>
   <message>
    <source>&amp;Language</source>
@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>&amp;Next form: corners, curve, circle</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nächste Form: Ecken, Kurve, Kreis</translation>
   </message>
   <message>
    <source>&amp;Notes</source>
@@ -273,7 +273,7 @@
   </message>
   <message>
    <source>&amp;Text size</source>
-   <translation type="unfinished" />
+   <translation>&amp;Schriftgröße</translation>
   </message>
   <message>
    <source>&amp;Undo</source>
@@ -289,7 +289,7 @@
   </message>
   <message>
    <source>&amp;Variants…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Varianten…</translation>
   </message>
   <message>
    <source>&amp;View</source>
@@ -329,7 +329,7 @@
   </message>
   <message>
    <source>'{typed}' is no number of degrees</source>
-   <translation type="unfinished" />
+   <translation>„{typed}“ ist keine Gradzahl</translation>
   </message>
   <message>
    <source>'{typed}' is no number of degrees.</source>
@@ -545,7 +545,10 @@
   </message>
   <message numerus="yes">
    <source>Add {n} plantings</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Pflanzung hinzufügen</numerusform>
+    <numerusform>{n} Pflanzungen hinzufügen</numerusform>
+   </translation>
   </message>
   <message>
    <source>Advice</source>
@@ -593,7 +596,7 @@
   </message>
   <message>
    <source>Amounts are estimates.</source>
-   <translation type="unfinished" />
+   <translation>Die Mengen sind Schätzungen.</translation>
   </message>
   <message>
    <source>An iCalendar file for any calendar program</source>
@@ -765,7 +768,7 @@
   </message>
   <message>
    <source>Cautions</source>
-   <translation type="unfinished" />
+   <translation>Warnungen</translation>
   </message>
   <message>
    <source>Change a local rule</source>
@@ -789,7 +792,7 @@
   </message>
   <message>
    <source>Charts of the harvest</source>
-   <translation type="unfinished" />
+   <translation>Diagramme der Ernte</translation>
   </message>
   <message>
    <source>Chill and heat are estimated from the monthly temperatures.</source>
@@ -897,7 +900,7 @@
   </message>
   <message>
    <source>Click to leave it so, or type degrees to the left, such as 45; Esc turns it back</source>
-   <translation type="unfinished" />
+   <translation>Klicken lässt es so, oder Grad nach links eingeben, etwa 45; Esc dreht zurück</translation>
   </message>
   <message>
    <source>Click to plant {cultivar}; or type a place like 4; 2.5</source>
@@ -925,7 +928,7 @@
   </message>
   <message>
    <source>Click where it shall go (with Ctrl a copy), or type a length (12' 6", 3.8 m &lt; 90) or a place (4; 2.5); Esc leaves it</source>
-   <translation type="unfinished" />
+   <translation>Anklicken, wohin es soll (mit Strg eine Kopie), oder eine Länge (3,8 m &lt; 90) oder einen Ort (4; 2,5) eingeben; Esc lässt es</translation>
   </message>
   <message>
    <source>Click where one enters the yard</source>
@@ -937,7 +940,7 @@
   </message>
   <message>
    <source>Click where the corner shall be, or type a length (3.8 m &lt; 90) or a place (4; 2.5); Esc puts it back</source>
-   <translation type="unfinished" />
+   <translation>Anklicken, wohin die Ecke soll, oder eine Länge (3,8 m &lt; 90) oder einen Ort (4; 2,5) eingeben; Esc legt sie zurück</translation>
   </message>
   <message>
    <source>Click where the length begins, or type a place like 4; 2.5</source>
@@ -1009,7 +1012,7 @@
   </message>
   <message>
    <source>Comparison</source>
-   <translation type="unfinished" />
+   <translation>Vergleich</translation>
   </message>
   <message>
    <source>Compass direction: 90 east, 180 south, 270 west</source>
@@ -1025,7 +1028,7 @@
   </message>
   <message>
    <source>Conflicts</source>
-   <translation type="unfinished" />
+   <translation>Konflikte</translation>
   </message>
   <message>
    <source>Conflicts, cautions and advice</source>
@@ -1097,11 +1100,11 @@
   </message>
   <message>
    <source>Delete</source>
-   <translation type="unfinished" />
+   <translation>Löschen</translation>
   </message>
   <message>
    <source>Delete variant {name}</source>
-   <translation type="unfinished" />
+   <translation>Variante {name} löschen</translation>
   </message>
   <message>
    <source>Delete {name}</source>
@@ -1157,7 +1160,7 @@
   </message>
   <message>
    <source>Draw a ci&amp;rcle</source>
-   <translation type="unfinished" />
+   <translation>Einen K&amp;reis zeichnen</translation>
   </message>
   <message>
    <source>Draw a house, garage or shed</source>
@@ -1181,7 +1184,7 @@
   </message>
   <message>
    <source>Draw a smooth c&amp;urve</source>
-   <translation type="unfinished" />
+   <translation>Eine glatte K&amp;urve zeichnen</translation>
   </message>
   <message>
    <source>Draw a wall, fence or hedge</source>
@@ -1201,7 +1204,7 @@
   </message>
   <message>
    <source>Draw from &amp;corner to corner</source>
-   <translation type="unfinished" />
+   <translation>Von &amp;Ecke zu Ecke zeichnen</translation>
   </message>
   <message>
    <source>Draw on the empty sheet</source>
@@ -1237,11 +1240,11 @@
   </message>
   <message>
    <source>Drawing</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung</translation>
   </message>
   <message>
    <source>Drawing of {name}</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung von {name}</translation>
   </message>
   <message>
    <source>E</source>
@@ -1257,7 +1260,7 @@
   </message>
   <message>
    <source>Edge {number}</source>
-   <translation type="unfinished" />
+   <translation>Kante {number}</translation>
   </message>
   <message>
    <source>Edge {number} of {name} is {length}</source>
@@ -1265,11 +1268,11 @@
   </message>
   <message>
    <source>Edges and corners</source>
-   <translation type="unfinished" />
+   <translation>Kanten und Ecken</translation>
   </message>
   <message>
    <source>Enter takes it, Esc leaves it.</source>
-   <translation type="unfinished" />
+   <translation>Eingabetaste übernimmt, Esc lässt es.</translation>
   </message>
   <message>
    <source>Evergreen</source>
@@ -1421,11 +1424,11 @@
   </message>
   <message>
    <source>First frost, 1 year of 10</source>
-   <translation type="unfinished" />
+   <translation>Erster Frost, 1 Jahr von 10</translation>
   </message>
   <message>
    <source>First frost, 5 years of 10</source>
-   <translation type="unfinished" />
+   <translation>Erster Frost, 5 Jahre von 10</translation>
   </message>
   <message>
    <source>Flowers</source>
@@ -1449,7 +1452,7 @@
   </message>
   <message>
    <source>For {hours} h of sun</source>
-   <translation type="unfinished" />
+   <translation>Für {hours} h Sonne</translation>
   </message>
   <message>
    <source>Forget this yard's figure for the chosen rule</source>
@@ -1505,7 +1508,7 @@
   </message>
   <message>
    <source>Fruit set</source>
-   <translation type="unfinished" />
+   <translation>Fruchtansatz</translation>
   </message>
   <message>
    <source>Full-size &amp;outline</source>
@@ -1525,7 +1528,7 @@
   </message>
   <message>
    <source>Give the plan as it is now a name and keep it</source>
-   <translation type="unfinished" />
+   <translation>Dem Plan, wie er jetzt ist, einen Namen geben und ihn behalten</translation>
   </message>
   <message>
    <source>Go there</source>
@@ -1541,7 +1544,7 @@
   </message>
   <message>
    <source>Gone: {findings}.</source>
-   <translation type="unfinished" />
+   <translation>Weg: {findings}.</translation>
   </message>
   <message>
    <source>Grew here before</source>
@@ -1632,7 +1635,7 @@
   </message>
   <message>
    <source>Hours at or under 7 °C (45 °F) in the average winter, if you know them</source>
-   <translation type="unfinished" />
+   <translation>Stunden bis 7 °C (45 °F) im mittleren Winter, wenn Sie sie kennen</translation>
   </message>
   <message>
    <source>Hours before ten by the sun, mean of the season: they dry the leaves</source>
@@ -1660,7 +1663,7 @@
   </message>
   <message>
    <source>How far the comparison is</source>
-   <translation type="unfinished" />
+   <translation>Wie weit der Vergleich ist</translation>
   </message>
   <message>
    <source>How far the line stands to the left of what it measures</source>
@@ -1740,7 +1743,7 @@
   </message>
   <message>
    <source>Its roots die from about {limit}: an unheated shed in winter, and a little water once a month.</source>
-   <translation type="unfinished" />
+   <translation>Die Wurzeln sterben ab etwa {limit}: im Winter in einen ungeheizten Schuppen stellen und einmal im Monat etwas gießen.</translation>
   </message>
   <message>
    <source>Jan</source>
@@ -1752,7 +1755,7 @@
   </message>
   <message>
    <source>Jul</source>
-   <translation type="unfinished" />
+   <translation>Juli</translation>
   </message>
   <message>
    <source>July</source>
@@ -1760,7 +1763,7 @@
   </message>
   <message>
    <source>Jun</source>
-   <translation type="unfinished" />
+   <translation>Juni</translation>
   </message>
   <message>
    <source>June</source>
@@ -1772,11 +1775,11 @@
   </message>
   <message>
    <source>Keep this plan under which name?</source>
-   <translation type="unfinished" />
+   <translation>Unter welchem Namen diesen Plan behalten?</translation>
   </message>
   <message>
    <source>Keep this plan…</source>
-   <translation type="unfinished" />
+   <translation>Diesen Plan behalten…</translation>
   </message>
   <message>
    <source>Keep this variety</source>
@@ -1784,7 +1787,7 @@
   </message>
   <message>
    <source>Keep variant {name}</source>
-   <translation type="unfinished" />
+   <translation>Variante {name} behalten</translation>
   </message>
   <message>
    <source>Keep variety {name}</source>
@@ -1832,11 +1835,11 @@
   </message>
   <message>
    <source>Last frost, 1 year of 10</source>
-   <translation type="unfinished" />
+   <translation>Letzter Frost, 1 Jahr von 10</translation>
   </message>
   <message>
    <source>Last frost, 5 years of 10</source>
-   <translation type="unfinished" />
+   <translation>Letzter Frost, 5 Jahre von 10</translation>
   </message>
   <message>
    <source>Lately open</source>
@@ -1948,7 +1951,7 @@
   </message>
   <message>
    <source>Lines to buy</source>
-   <translation type="unfinished" />
+   <translation>Posten zu kaufen</translation>
   </message>
   <message>
    <source>Local &amp;rules…</source>
@@ -2168,7 +2171,7 @@
   </message>
   <message>
    <source>New: {findings}.</source>
-   <translation type="unfinished" />
+   <translation>Neu: {findings}.</translation>
   </message>
   <message>
    <source>Next &amp;conflict or caution</source>
@@ -2192,7 +2195,7 @@
   </message>
   <message>
    <source>No conflict or caution more or less.</source>
-   <translation type="unfinished" />
+   <translation>Kein Konflikt und keine Warnung mehr oder weniger.</translation>
   </message>
   <message>
    <source>No corner was rounded</source>
@@ -2300,7 +2303,7 @@
   </message>
   <message>
    <source>Nothing that is planted has a harvest that is known here.</source>
-   <translation type="unfinished" />
+   <translation>Von nichts Gepflanztem ist hier eine Ernte bekannt.</translation>
   </message>
   <message>
    <source>Nothing that is selected is in a group</source>
@@ -2312,7 +2315,7 @@
   </message>
   <message>
    <source>Nothing was kept</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde behalten</translation>
   </message>
   <message>
    <source>Nothing was looked up yet.</source>
@@ -2372,7 +2375,7 @@
   </message>
   <message>
    <source>On the plan</source>
-   <translation>Auf dem Plan</translation>
+   <translation>Plan</translation>
   </message>
   <message>
    <source>On wires or posts</source>
@@ -2404,7 +2407,7 @@
   </message>
   <message>
    <source>Open</source>
-   <translation type="unfinished" />
+   <translation>Öffnen</translation>
   </message>
   <message>
    <source>Open &amp;recent</source>
@@ -2440,7 +2443,7 @@
   </message>
   <message>
    <source>Open variant {name}</source>
-   <translation type="unfinished" />
+   <translation>Variante {name} öffnen</translation>
   </message>
   <message>
    <source>Open {name}</source>
@@ -2452,7 +2455,7 @@
   </message>
   <message>
    <source>Open, name and delete variants; two or more side by side with what comes of them</source>
-   <translation type="unfinished" />
+   <translation>Varianten öffnen, benennen und löschen; zwei oder mehr nebeneinander mit dem, was sie ergeben</translation>
   </message>
   <message>
    <source>Ours</source>
@@ -2616,7 +2619,7 @@
   </message>
   <message>
    <source>Plans to compare: tick two or more</source>
-   <translation type="unfinished" />
+   <translation>Pläne zum Vergleichen: zwei oder mehr ankreuzen</translation>
   </message>
   <message>
    <source>Plant</source>
@@ -2752,7 +2755,7 @@
   </message>
   <message>
    <source>Put the chosen variant on the sheet; undo goes back</source>
-   <translation type="unfinished" />
+   <translation>Die gewählte Variante auf das Blatt bringen; Rückgängig geht zurück</translation>
   </message>
   <message>
    <source>Put the keyboard on the control</source>
@@ -2760,7 +2763,7 @@
   </message>
   <message>
    <source>Put what is selected where it raises no conflict, as near as can be</source>
-   <translation type="unfinished" />
+   <translation>Das Ausgewählte dorthin setzen, wo es keinen Konflikt macht, so nah wie möglich</translation>
   </message>
   <message>
    <source>Put {name} under the plan</source>
@@ -2780,7 +2783,7 @@
   </message>
   <message>
    <source>RHS rating</source>
-   <translation type="unfinished" />
+   <translation>RHS-Stufe</translation>
   </message>
   <message>
    <source>Radius</source>
@@ -2796,7 +2799,7 @@
   </message>
   <message>
    <source>Re-pot or trim the roots every {years} years or so.</source>
-   <translation type="unfinished" />
+   <translation>Etwa alle {years} Jahre umtopfen oder die Wurzeln schneiden.</translation>
   </message>
   <message>
    <source>Remove</source>
@@ -2824,7 +2827,7 @@
   </message>
   <message>
    <source>Rename variant {name}</source>
-   <translation type="unfinished" />
+   <translation>Variante {name} umbenennen</translation>
   </message>
   <message>
    <source>Rename {group}</source>
@@ -2832,7 +2835,7 @@
   </message>
   <message>
    <source>Rename…</source>
-   <translation type="unfinished" />
+   <translation>Umbenennen…</translation>
   </message>
   <message>
    <source>Repeat {things}</source>
@@ -2864,7 +2867,10 @@
   </message>
   <message numerus="yes">
    <source>Room for {n} plants, {spacing} apart.</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>Platz für {n} Pflanze, Abstand {spacing}.</numerusform>
+    <numerusform>Platz für {n} Pflanzen, Abstand {spacing}.</numerusform>
+   </translation>
   </message>
   <message>
    <source>Rootstock</source>
@@ -2904,11 +2910,11 @@
   </message>
   <message>
    <source>Runs north and south.</source>
-   <translation type="unfinished" />
+   <translation>Verläuft von Nord nach Süd.</translation>
   </message>
   <message>
    <source>Runs {degrees}° off north and south.</source>
-   <translation type="unfinished" />
+   <translation>Verläuft {degrees}° abweichend von Nord–Süd.</translation>
   </message>
   <message>
    <source>S</source>
@@ -3036,7 +3042,7 @@
   </message>
   <message>
    <source>Select plants, rows or beds that are not locked</source>
-   <translation type="unfinished" />
+   <translation>Wählen Sie Pflanzen, Reihen oder Beete, die nicht gesperrt sind</translation>
   </message>
   <message>
    <source>Select the p&amp;icture</source>
@@ -3174,7 +3180,7 @@
   </message>
   <message>
    <source>Size of all text, from the next start on</source>
-   <translation type="unfinished" />
+   <translation>Größe aller Schrift, ab dem nächsten Start</translation>
   </message>
   <message>
    <source>Skip the guide</source>
@@ -3302,7 +3308,7 @@
   </message>
   <message>
    <source>Stopped. Tick a plan to go on.</source>
-   <translation type="unfinished" />
+   <translation>Angehalten. Zum Fortsetzen einen Plan ankreuzen.</translation>
   </message>
   <message>
    <source>Stopped: nothing more was written.</source>
@@ -3342,7 +3348,7 @@
   </message>
   <message>
    <source>Sun at a plant</source>
-   <translation type="unfinished" />
+   <translation>Sonne an einer Pflanze</translation>
   </message>
   <message>
    <source>Sun at a spot</source>
@@ -3358,7 +3364,7 @@
   </message>
   <message>
    <source>Sun on plants, rows and beds</source>
-   <translation type="unfinished" />
+   <translation>Sonne auf Pflanzen, Reihen und Beete</translation>
   </message>
   <message>
    <source>Sun time: 12:00 is when the sun stands highest</source>
@@ -3434,7 +3440,7 @@
   </message>
   <message>
    <source>Text changes its size when yardplan is started again.</source>
-   <translation type="unfinished" />
+   <translation>Die Schrift ändert ihre Größe beim nächsten Start von yardplan.</translation>
   </message>
   <message>
    <source>Texture</source>
@@ -3474,7 +3480,7 @@
   </message>
   <message>
    <source>The far end of the edge moves; what is squared stays square</source>
-   <translation type="unfinished" />
+   <translation>Das ferne Ende der Kante bewegt sich; Rechtwinkliges bleibt rechtwinklig</translation>
   </message>
   <message>
    <source>The fewest plants to add so that every plant crops</source>
@@ -3574,11 +3580,11 @@
   </message>
   <message>
    <source>The plan gets a name and stays in the yard's file, to go back to or to compare</source>
-   <translation type="unfinished" />
+   <translation>Der Plan bekommt einen Namen und bleibt in der Gartendatei, zum Zurückgehen oder Vergleichen</translation>
   </message>
   <message>
    <source>The plan now</source>
-   <translation type="unfinished" />
+   <translation>Der Plan jetzt</translation>
   </message>
   <message>
    <source>The program ended before it was saved. The file itself is unchanged.</source>
@@ -3638,7 +3644,10 @@
   </message>
   <message numerus="yes">
    <source>The {n} plants in it need {volume} or more.</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>Die {n} Pflanze darin braucht {volume} oder mehr.</numerusform>
+    <numerusform>Die {n} Pflanzen darin brauchen {volume} oder mehr.</numerusform>
+   </translation>
   </message>
   <message>
    <source>There is a group called {name} already</source>
@@ -3678,7 +3687,7 @@
   </message>
   <message>
    <source>This plan is kept as {name}</source>
-   <translation type="unfinished" />
+   <translation>Dieser Plan ist als {name} behalten</translation>
   </message>
   <message>
    <source>This position</source>
@@ -3698,11 +3707,11 @@
   </message>
   <message>
    <source>Tick the plans to compare.</source>
-   <translation type="unfinished" />
+   <translation>Kreuzen Sie die Pläne an, die verglichen werden sollen.</translation>
   </message>
   <message>
    <source>Tick two or more plans to see what differs; keep this plan to have one to compare.</source>
-   <translation type="unfinished" />
+   <translation>Kreuzen Sie zwei oder mehr Pläne an, um Unterschiede zu sehen; behalten Sie diesen Plan, um einen zum Vergleichen zu haben.</translation>
   </message>
   <message>
    <source>Time zone</source>
@@ -3785,7 +3794,7 @@
   </message>
   <message>
    <source>Type over the lengths of what is selected; a click on a length does it too</source>
-   <translation type="unfinished" />
+   <translation>Die Längen des Ausgewählten überschreiben; ein Klick auf eine Länge tut es auch</translation>
   </message>
   <message>
    <source>Type the spot as x; y, for example 4; 2.5</source>
@@ -3817,7 +3826,7 @@
   </message>
   <message>
    <source>Undo brings it back</source>
-   <translation type="unfinished" />
+   <translation>Rückgängig holt sie zurück</translation>
   </message>
   <message>
    <source>Ungroup {things}</source>
@@ -3853,7 +3862,7 @@
   </message>
   <message>
    <source>Variants of the plan</source>
-   <translation type="unfinished" />
+   <translation>Varianten des Plans</translation>
   </message>
   <message>
    <source>Varieties of the catalogue</source>
@@ -3941,7 +3950,7 @@
   </message>
   <message>
    <source>What differs is set in bold. All plans are judged at the year shown.</source>
-   <translation type="unfinished" />
+   <translation>Unterschiede sind fett. Alle Pläne werden im gezeigten Jahr beurteilt.</translation>
   </message>
   <message>
    <source>What do you want to do?</source>
@@ -3953,7 +3962,7 @@
   </message>
   <message>
    <source>What is picked when and how much, gluts and gaps, the first ten years</source>
-   <translation type="unfinished" />
+   <translation>Was wann und wie viel gepflückt wird, Fülle und Lücken, die ersten zehn Jahre</translation>
   </message>
   <message>
    <source>What is selected follows the pointer until you click or type a place</source>
@@ -3969,7 +3978,7 @@
   </message>
   <message>
    <source>What is this variant called?</source>
-   <translation type="unfinished" />
+   <translation>Wie heißt diese Variante?</translation>
   </message>
   <message>
    <source>What it does</source>
@@ -4113,7 +4122,7 @@
   </message>
   <message>
    <source>Working out light, partners and findings…</source>
-   <translation type="unfinished" />
+   <translation>Licht, Befruchter und Befunde werden berechnet…</translation>
   </message>
   <message>
    <source>Worth finding out:</source>
@@ -4239,7 +4248,7 @@
   </message>
   <message>
    <source>about {hours} hours</source>
-   <translation type="unfinished" />
+   <translation>etwa {hours} Stunden</translation>
   </message>
   <message>
    <source>about {wide} wide, {tall} tall</source>
@@ -4294,7 +4303,7 @@
   </message>
   <message>
    <source>as they do best</source>
-   <translation type="unfinished" />
+   <translation>wie sie am besten gedeihen</translation>
   </message>
   <message>
    <source>at</source>
@@ -4306,7 +4315,7 @@
   </message>
   <message>
    <source>at or under 7 °C</source>
-   <translation type="unfinished" />
+   <translation>bis 7 °C</translation>
   </message>
   <message>
    <source>at planting</source>
@@ -4422,7 +4431,7 @@
   </message>
   <message>
    <source>cost of those with a price</source>
-   <translation type="unfinished" />
+   <translation>Kosten derer mit Preis</translation>
   </message>
   <message>
    <source>crops alone</source>
@@ -4442,7 +4451,7 @@
   </message>
   <message>
    <source>degree days, about</source>
-   <translation type="unfinished" />
+   <translation>Gradtage, etwa</translation>
   </message>
   <message>
    <source>dimension</source>
@@ -4490,7 +4499,7 @@
   </message>
   <message>
    <source>estimated from the months</source>
-   <translation type="unfinished" />
+   <translation>aus den Monaten geschätzt</translation>
   </message>
   <message>
    <source>fair</source>
@@ -4498,7 +4507,7 @@
   </message>
   <message>
    <source>far too little</source>
-   <translation type="unfinished" />
+   <translation>viel zu wenig</translation>
   </message>
   <message>
    <source>feeding</source>
@@ -5262,7 +5271,7 @@
   </message>
   <message>
    <source>under their need</source>
-   <translation type="unfinished" />
+   <translation>unter ihrem Bedarf</translation>
   </message>
   <message>
    <source>usual</source>
@@ -5377,7 +5386,7 @@
   </message>
   <message>
    <source>{days} over {base} °C</source>
-   <translation type="unfinished" />
+   <translation>{days} über {base} °C</translation>
   </message>
   <message>
    <source>{days} over {base} °F</source>
@@ -5458,11 +5467,11 @@
   </message>
   <message>
    <source>{hours} h of sun a day.</source>
-   <translation type="unfinished" />
+   <translation>{hours} h Sonne am Tag.</translation>
   </message>
   <message>
    <source>{hours} hours</source>
-   <translation type="unfinished" />
+   <translation>{hours} Stunden</translation>
   </message>
   <message>
    <source>{kind} line</source>
@@ -5521,7 +5530,11 @@
   </message>
   <message>
    <source>{name} is on the sheet; undo brings the plan before back</source>
-   <translation type="unfinished" />
+   <translation>{name} ist auf dem Blatt; Rückgängig bringt den vorigen Plan zurück</translation>
+  </message>
+  <message>
+   <source>{name} left out.csv</source>
+   <translation>{name} ausgelassen.csv</translation>
   </message>
   <message>
    <source>{name} ripens {first} to {last}</source>
@@ -5541,7 +5554,7 @@
   </message>
   <message>
    <source>{name}, kept {day}</source>
-   <translation type="unfinished" />
+   <translation>{name}, behalten am {day}</translation>
   </message>
   <message>
    <source>{name}: the name must end in .pdf, .svg or .png</source>
@@ -5603,11 +5616,17 @@
   </message>
   <message numerus="yes">
    <source>{n} days over 30 °C</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Tag über 30 °C</numerusform>
+    <numerusform>{n} Tage über 30 °C</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} days over 86 °F</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Tag über 86 °F</numerusform>
+    <numerusform>{n} Tage über 86 °F</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} days together</source>
@@ -5667,7 +5686,10 @@
   </message>
   <message numerus="yes">
    <source>{n} more</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} weiterer</numerusform>
+    <numerusform>{n} weitere</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} more to go: they count once all twelve are there.</source>
@@ -5724,7 +5746,10 @@
   </message>
   <message numerus="yes">
    <source>{n} plantings added</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Pflanzung hinzugefügt</numerusform>
+    <numerusform>{n} Pflanzungen hinzugefügt</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} plants</source>
@@ -5735,7 +5760,10 @@
   </message>
   <message numerus="yes">
    <source>{n} plants have no place: they wait in a line below the lot.</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Pflanze hat keinen Ort: Sie wartet unterhalb des Grundstücks.</numerusform>
+    <numerusform>{n} Pflanzen haben keinen Ort: Sie warten in einer Reihe unterhalb des Grundstücks.</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} plants were understood.</source>
@@ -5767,7 +5795,10 @@
   </message>
   <message numerus="yes">
    <source>{n} posts for its wires, at most {apart} apart.</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Pfahl für die Drähte, höchstens {apart} auseinander.</numerusform>
+    <numerusform>{n} Pfähle für die Drähte, höchstens {apart} auseinander.</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} pots</source>
@@ -5785,7 +5816,10 @@
   </message>
   <message numerus="yes">
    <source>{n} rows were understood.</source>
-   <translation type="unfinished" />
+   <translation>
+    <numerusform>{n} Zeile wurde verstanden.</numerusform>
+    <numerusform>{n} Zeilen wurden verstanden.</numerusform>
+   </translation>
   </message>
   <message numerus="yes">
    <source>{n} septic fields</source>
@@ -5874,7 +5908,7 @@
   </message>
   <message>
    <source>{percent} %</source>
-   <translation type="unfinished" />
+   <translation>{percent} %</translation>
   </message>
   <message>
    <source>{plant} blooms {first} to {last}</source>

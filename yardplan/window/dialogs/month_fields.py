@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 from yardplan.language import decimals, later, tr, tr_n
 from yardplan.units import System
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.days import MONTHS
+from yardplan.window.panels.days import MONTHS, SHORT_MONTHS
 from yardplan.window.panels.entry import EntryError, Reading, TextEntry, within
 from yardplan.window.panels.parts import label
 from yardplan.yard import edits
@@ -67,7 +67,7 @@ class MonthFields(QWidget):
         grid.setVerticalSpacing(2)
         for number, entry in enumerate(self.entries):
             row, column = divmod(number, 6)
-            caption = label(tr(MONTHS[number])[:3], "muted")
+            caption = label(tr(SHORT_MONTHS[number]), "muted")
             caption.setBuddy(entry)
             grid.addWidget(caption, 2 * row, column)
             grid.addWidget(entry, 2 * row + 1, column)

@@ -107,7 +107,7 @@ class PlantListBox(QDialog):
         self.wanted.emit()
 
     def _ask_file(self) -> None:
-        name = str(self._path.with_name(f"{self._path.stem} left out.csv"))
+        name = str(self._path.with_name(tr("{name} left out.csv", name=self._path.stem)))
         path, _ = QFileDialog.getSaveFileName(self, tr("Save the lines left out"), name, "CSV (*.csv)")
         if path:
             self.save_left_out(Path(path))

@@ -111,5 +111,5 @@ class LightCommands:
         self.clocks[self._yard.moment.clock].setChecked(True)
         fault = zone_fault(self._yard.shown_yard.site)
         self.clocks["zone"].setEnabled(not fault)
-        self.clocks["zone"].setStatusTip(fault or _CLOCKS["zone"][1])
+        self.clocks["zone"].setStatusTip(fault or tr(_CLOCKS["zone"][1]))
         self.takers.setEnabled(self._room.has_subject())

@@ -113,7 +113,7 @@ class CarePanel(QWidget):
 
     def _fill(self, day: dt.date) -> None:
         for key, words in _VIEWS:
-            self.view.addItem(words, key)
+            self.view.addItem(tr(words), key)
         for number, words in enumerate(MONTHS, 1):
             self.month.addItem(tr(words), number)
         self.kind.addItem(tr("all work"), "")

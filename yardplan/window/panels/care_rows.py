@@ -15,7 +15,7 @@ from yardplan.care.together import Work, together
 from yardplan.language import tr
 from yardplan.plants.sources import written_out
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.days import MONTHS
+from yardplan.window.panels.days import MONTHS, SHORT_MONTHS
 from yardplan.yard.change import Change
 
 #: Role under which a row hands out its CareLine.
@@ -112,7 +112,7 @@ def _basis(task: CareTask) -> str:
 
 def short(day: dt.date) -> str:
     """`24 Apr`."""
-    return tr("{day} {month}", day=day.day, month=tr(MONTHS[day.month - 1])[:3])
+    return tr("{day} {month}", day=day.day, month=tr(SHORT_MONTHS[day.month - 1]))
 
 
 def month_days(year: int, month: int) -> tuple[dt.date, dt.date]:

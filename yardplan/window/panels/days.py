@@ -21,6 +21,10 @@ MONTHS = (
     later("November"),
     later("December"),
 )
+SHORT_MONTHS = (
+    later("Jan"), later("Feb"), later("Mar"), later("Apr"), later("May"), later("Jun"), later("Jul"),
+    later("Aug"), later("Sep"), later("Oct"), later("Nov"), later("Dec"),
+)
 #: Any year of 365 days: the year behind a day of no year.
 _YEAR = 2023
 _NUMBERS = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?")
