@@ -15,7 +15,7 @@ from typing import Literal
 
 from attrs import field, frozen
 
-from yardplan.language import tr
+from yardplan.language import later, tr
 from yardplan.plants.bloom_tables import (
     CropBloom,
     Station,
@@ -50,6 +50,10 @@ _CLASSES_ASIDE = 2.0
 
 Basis = Literal["monthly means", "observed date", "station", "nothing"]
 Often = Literal["usual", "some years", "rarely"]
+#: How often days in bloom together suffice, as it is said.
+OFTEN_WORDS: Mapping[Often, str] = {
+    "usual": later("usual"), "some years": later("some years"), "rarely": later("rarely"),
+}
 
 
 @frozen(kw_only=True)

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from attrs import evolve, frozen
 
 from yardplan.language import later, tr, tr_n
-from yardplan.plants.bloom import Overlap
+from yardplan.plants.bloom import OFTEN_WORDS, Overlap
 from yardplan.plants.cultivar import SelfFruit
 from yardplan.plants.pollen import better_crossed
 from yardplan.plants.pollen_net import PollenNet
@@ -57,7 +57,7 @@ class FruitSet:
         if self.overlap is None:
             return ""
         count = round(self.overlap.shared)
-        return tr_n("{n} day, {often}", "{n} days, {often}", count, often=tr(self.overlap.often))
+        return tr_n("{n} day, {often}", "{n} days, {often}", count, often=tr(OFTEN_WORDS[self.overlap.often]))
 
     @property
     def taken(self) -> str:

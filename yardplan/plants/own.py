@@ -12,7 +12,7 @@ import math
 from collections.abc import Callable, Container, Iterable, Mapping
 from typing import Any
 
-from yardplan.language import tr
+from yardplan.language import later, tr
 from yardplan.plants.cultivar import Cited, Cultivar, SelfFruit
 from yardplan.plants.cultivar_rows import SEASONS, SELF_FRUIT, is_zone, parse_alleles
 
@@ -121,7 +121,7 @@ def read_own(
             wrong.append(tr("crop '{crop}' is not known", crop=values["crop"]))
         faults += [f"{where}: {text}" for text in wrong]
         if not wrong:
-            source = values.pop("source", "") or "the user"
+            source = values.pop("source", "") or later("the user")
             found.append(Cultivar(**values, own=True, cited=(Cited(source),)))
     return found, faults
 

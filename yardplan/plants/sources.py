@@ -14,6 +14,9 @@ from yardplan.plants.cultivar import MEMORY
 from yardplan.plants.tables import Row, Table
 from yardplan.shipped import folder
 
+#: The source id of what every grower does; it has no publisher whose title would stay as it is.
+_COMMON = "common-practice"
+
 
 @frozen
 class Source:
@@ -28,9 +31,11 @@ class Source:
     def __str__(self) -> str:
         if self.id == MEMORY:
             return tr("from memory")
+        if self.id == _COMMON:
+            return tr("Common practice of the trade, no single source")
         named = self.publisher if self.publisher not in self.title else ""
         year = self.year if self.year not in self.title else ""
-        return ", ".join(part for part in (named, tr(self.title), year, self.where) if part)
+        return ", ".join(part for part in (named, self.title, year, self.where) if part)
 
 
 @cache

@@ -77,7 +77,7 @@
   </message>
   <message>
    <source>the row would run too close to {thing}</source>
-   <translation type="unfinished" />
+   <translation>die Reihe verliefe zu nah an {thing}</translation>
   </message>
   <message>
    <source>the tapes from {first} and {second} do not meet: measure again</source>

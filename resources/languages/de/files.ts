@@ -77,7 +77,7 @@
   </message>
   <message>
    <source>a row needs x, y, spacing and count</source>
-   <translation type="unfinished" />
+   <translation>eine Reihe braucht x, y, Abstand und Anzahl</translation>
   </message>
   <message>
    <source>a text</source>

@@ -32,6 +32,10 @@
    <translation>„{zone}“ ist keine Winterhärtezone wie 5 oder 5b</translation>
   </message>
   <message>
+   <source>Common practice of the trade, no single source</source>
+   <translation>Übliche Praxis des Obstbaus, keine einzelne Quelle</translation>
+  </message>
+  <message>
    <source>a male plant serves the females of its kind</source>
    <translation>eine männliche Pflanze dient den weiblichen ihrer Art</translation>
   </message>
@@ -204,6 +208,10 @@
    <translation>eigene Sorte {number}</translation>
   </message>
   <message>
+   <source>rarely</source>
+   <translation>selten</translation>
+  </message>
+  <message>
    <source>sets by itself</source>
    <translation>selbstfruchtbar</translation>
   </message>
@@ -216,12 +224,24 @@
    <translation>Standort: Um die Blüte zu datieren, sind zwölf Monatsmittel der Temperatur nötig</translation>
   </message>
   <message>
+   <source>some years</source>
+   <translation>manche Jahre</translation>
+  </message>
+  <message>
    <source>the pollen of {name} is good</source>
    <translation>der Pollen von {name} ist gut</translation>
   </message>
   <message>
+   <source>the user</source>
+   <translation>eigene Angabe</translation>
+  </message>
+  <message>
    <source>two plants of {name} are one clone</source>
    <translation>zwei Pflanzen von {name} sind ein Klon</translation>
+  </message>
+  <message>
+   <source>usual</source>
+   <translation>üblich</translation>
   </message>
   <message>
    <source>which allele the pollen of {donor} shows is not known: not proved</source>

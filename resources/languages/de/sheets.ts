@@ -65,7 +65,7 @@
   </message>
   <message>
    <source>Before mid-morning</source>
-   <translation>Vor dem Vormittag</translation>
+   <translation>Früh am Tag</translation>
   </message>
   <message>
    <source>Before you dig and plant</source>
@@ -157,7 +157,7 @@
   </message>
   <message>
    <source>Distance from trunk to trunk. Pollen taken: the share that the plant's own alleles let pass.</source>
-   <translation>Abstand von Stamm zu Stamm. Angenommener Pollen: der Anteil, den die eigenen Allele der Pflanze durchlassen.</translation>
+   <translation>Abstand von Stamm zu Stamm. Pollen wirkt: der Anteil, den die eigenen Allele der Pflanze durchlassen.</translation>
   </message>
   <message>
    <source>Feel the soil a hand deep before watering; sand dries sooner, clay later.</source>
@@ -361,7 +361,7 @@
   </message>
   <message>
    <source>Pollen taken</source>
-   <translation>Pollen angenommen</translation>
+   <translation>Pollen wirkt</translation>
   </message>
   <message>
    <source>Pollination</source>

@@ -4227,6 +4227,10 @@
    <translation>ein Sämling</translation>
   </message>
   <message>
+   <source>a sport of {parent}, whose facts are shown</source>
+   <translation>eine Mutante von {parent}, deren Angaben gezeigt werden</translation>
+  </message>
+  <message>
    <source>a value is needed here</source>
    <translation>hier wird ein Wert gebraucht</translation>
   </message>

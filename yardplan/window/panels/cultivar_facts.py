@@ -28,6 +28,13 @@ class CardFact:
     memory: bool = False
 
 
+def said_note(cultivar: Cultivar) -> str:
+    """What there is to note of a plant; of a sport, whose facts are shown."""
+    if cultivar.sport_of and not cultivar.own:
+        return tr("a sport of {parent}, whose facts are shown", parent=cultivar.sport_of)
+    return readable_note(cultivar.note)
+
+
 def readable_note(note: str) -> str:
     """The parts of a note that speak of the plant."""
     parts = [part.strip() for part in note.split(";")]
@@ -111,7 +118,7 @@ def _lines(cultivar: Cultivar, units: System) -> list[tuple[str, str, str]]:
         (tr("Sport of"), "species", cultivar.sport_of or ""),
         (tr("Species"), "species", cultivar.species),
         (tr("Type"), "type", tr(cultivar.type)),
-        (tr("Note"), "note", readable_note(cultivar.note)),
+        (tr("Note"), "note", said_note(cultivar)),
     ]
 
 
