@@ -72,7 +72,7 @@ def _finding(kind: str, risk: _Risk) -> Finding:
     )
 
 
-_MESSAGE = (
+_MESSAGE = later(
     "{varieties}: full bloom from about {bloom} (give or take {error}); {kills} kills one open flower in "
     "ten, and such a night comes after that date in about {share} of years. Hollows are colder."
 )

@@ -9,13 +9,16 @@ from types import MappingProxyType
 
 from attrs import frozen
 
-from yardplan.language import tr
+from yardplan.language import later, tr
 from yardplan.plants.cultivar import MEMORY
 from yardplan.plants.tables import Row, Table
 from yardplan.shipped import folder
 
-#: The source id of what every grower does; it has no publisher whose title would stay as it is.
-_COMMON = "common-practice"
+#: What has no publisher, by source id: unlike titles, it is said in the language shown.
+_OWN = {
+    "common-practice": later("Common practice of the trade, no single source"),
+    "computed-bloom-model": later("Own computation on published bloom records: error given with it"),
+}
 
 
 @frozen
@@ -31,8 +34,8 @@ class Source:
     def __str__(self) -> str:
         if self.id == MEMORY:
             return tr("from memory")
-        if self.id == _COMMON:
-            return tr("Common practice of the trade, no single source")
+        if self.id in _OWN:
+            return tr(_OWN[self.id])
         named = self.publisher if self.publisher not in self.title else ""
         year = self.year if self.year not in self.title else ""
         return ", ".join(part for part in (named, self.title, year, self.where) if part)

@@ -1791,6 +1791,10 @@
    <translation>{text}.</translation>
   </message>
   <message>
+   <source>{varieties}: full bloom from about {bloom} (give or take {error}); {kills} kills one open flower in ten, and such a night comes after that date in about {share} of years. Hollows are colder.</source>
+   <translation>{varieties}: Vollblüte ab etwa {bloom} (auf {error} genau); {kills} tötet eine von zehn offenen Blüten, und eine solche Nacht kommt nach diesem Datum in etwa {share} der Jahre. Mulden sind kälter.</translation>
+  </message>
+  <message>
    <source>{variety} needs about {need} hours at or under 7 °C; an average winter here gives about {here} (coldest month {coldest}). After warm winters bloom is late, long and thin.</source>
    <translation>{variety} braucht etwa {need} Stunden bei höchstens 7 °C; ein mittlerer Winter hier bringt etwa {here} (kältester Monat {coldest}). Nach warmen Wintern blüht sie spät, lang und spärlich.</translation>
   </message>

@@ -36,6 +36,10 @@
    <translation>Übliche Praxis des Obstbaus, keine einzelne Quelle</translation>
   </message>
   <message>
+   <source>Own computation on published bloom records: error given with it</source>
+   <translation>Eigene Berechnung aus veröffentlichten Blühdaten: Fehler angegeben</translation>
+  </message>
+  <message>
    <source>a male plant serves the females of its kind</source>
    <translation>eine männliche Pflanze dient den weiblichen ihrer Art</translation>
   </message>
