@@ -15,7 +15,7 @@ from yardplan.care.things import care_things
 from yardplan.care.water import coefficients, stages
 from yardplan.care.watering import WaterNeed, both, water_needs, week_lines
 from yardplan.checks.survey import survey_of
-from yardplan.yard.planting import Container
+from yardplan.yard.planting import Container, PlantKey, Row
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 
@@ -108,3 +108,18 @@ def test_stages_by_latitude() -> None:
     ]
     assert stages("citrus", 30.0).coefficient(coefficients("citrus"), 400) > 0
     assert stages("not a crop", 50.0).days == stages("peach", 50.0).days
+
+
+def test_a_wall_of_leaves_drinks_by_its_height_and_a_row_by_its_plants() -> None:
+    site = cares.site(**WEATHER)
+    cordon = plant("A1", "apple:Idared", (3, 4), planted=2000, form="cordon", rootstock="M9 T337")
+    tree = plant("A2", "apple:Idared", (9, 4), planted=2000, rootstock="M9 T337")
+    vines = Row(id="G1", plant=PlantKey("grape", "Concord"), line=((0, 9), (9, 9)), count=4, spacing=2.0)
+    found = needs(yard_of(cordon, tree, rows=(vines,), site=site))
+    area = {key: 3.14159265 * (need.across / 2) ** 2 for key, need in found.items()}
+    # A cordon is narrow but high: it takes less than a tree, and more than its crown seen from above.
+    stand = {one.id: one for one in survey_of(yard_of(cordon, tree, site=site)).stand.plants}
+    assert area["A1"] == pytest.approx(stand["A1"].mature.spread * stand["A1"].mature.height / 2, rel=0.01)
+    assert area["A1"] < area["A2"]
+    # Four vines, 2 m each, as deep as their wires carry them: not as deep as a vine is long.
+    assert 4 * 2.0 * 0.5 < area["G1"] < 4 * 2.0 * 1.2

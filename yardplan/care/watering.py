@@ -14,6 +14,7 @@ from yardplan.care.things import CareThing, area_of
 from yardplan.care.water import (
     coefficients,
     container_litres_a_day,
+    figures,
     inch_a_week_litres,
     monthly_reference,
     stages,
@@ -21,6 +22,7 @@ from yardplan.care.water import (
 )
 from yardplan.language import later, tr
 from yardplan.plants.catalogue import Catalogue
+from yardplan.plants.crop import Size
 from yardplan.plants.growth import mature_size, size_at
 from yardplan.units import System, format_volume
 from yardplan.yard.planting import Bed, Row
@@ -63,13 +65,18 @@ def references(site: Site) -> tuple[float, ...] | None:
     return monthly_reference(site.latitude, site.monthly_lows, site.monthly_highs)
 
 
-def watered_area(thing: CareThing, spread: float) -> float:
-    """Ground under a plant's crown, a whole row's strip, or a bed, m2."""
+def watered_area(thing: CareThing, size: Size) -> float:
+    """Ground that a plant of that size, a whole row or a bed drinks from, m2.
+
+    A crown takes the ground under it, a wall of leaves (cordon, espalier, vine on wires) ground half as
+    deep as it is high.
+    """
     if isinstance(thing.placed, Bed):
         return area_of(thing.placed)
+    deep = size.spread if size.depth is None else max(size.depth, figures()["leaf wall"] * size.height)
     if isinstance(thing.placed, Row):
-        return max(thing.length, spread) * spread
-    return math.pi * spread**2 / 4
+        return thing.count * min(thing.placed.spacing, size.spread) * deep
+    return size.spread * deep if size.depth is not None else math.pi * size.spread**2 / 4
 
 
 def water_need(thing: CareThing, catalogue: Catalogue, season: Season, years: int | None = None) -> WaterNeed:
@@ -79,14 +86,15 @@ def water_need(thing: CareThing, catalogue: Catalogue, season: Season, years: in
     """
     age = thing.age(season.year)
     age = years if age is None else age
-    full = mature_size(catalogue, thing.placed).spread
-    spread = full if age is None else size_at(catalogue, thing.placed, max(age, 0)).spread
-    across = 2 * math.sqrt(watered_area(thing, spread) / math.pi)
-    crop = coefficients(thing.crop.id)
+    full = mature_size(catalogue, thing.placed)
+    size = full if age is None else size_at(catalogue, thing.placed, max(age, 0))
+    area, whole = watered_area(thing, size), watered_area(thing, full)
+    across = 2 * math.sqrt(area / math.pi)
     return WaterNeed(
         things=(thing.id,), what=thing.name, each=_each(thing), across=across,
-        weeks=_weeks(thing, season, across, min(1.0, (spread / full) ** 2) if full else 1.0),
-        rule=references(season.site) is None and not thing.pot, estimate=crop.estimate,
+        weeks=_weeks(thing, season, across, min(1.0, area / whole) if whole else 1.0),
+        rule=references(season.site) is None and not thing.pot,
+        estimate=coefficients(thing.crop.id).estimate,
     )
 
 
