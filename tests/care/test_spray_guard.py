@@ -98,6 +98,10 @@ def test_unknown_bloom_closes_the_calendar() -> None:
     assert not [task for task in plan.tasks if task.spray]
     assert any("not known" in name for one in plan.refusals for name in one.blockers)
     assert len(plan.bloom_unknown) == 1
+    # Told once for all such kinds, after those that are known to flower.
+    said = plan.refusals[0].because
+    assert said.count("not known is the bloom here of") == 1
+    assert said.endswith("of loquat")
 
 
 def test_kinds_without_bees_close_nothing() -> None:

@@ -113,7 +113,7 @@ def test_sprays_not_placed_are_told_with_what_forbids_them(survey):
     table = refused_table(plan)
     for one in plan.refusals:
         assert any(
-            row[2] == one.title and one.what in row[3] and all(name in row[4] for name in one.blockers)
+            row[2] == one.title and one.what in row[3] and row[4] == one.because
             for row in table.rows
         )
     assert "3 days before" in table.lead[0]

@@ -24,12 +24,16 @@ _DAY = dt.timedelta(days=1)
 
 @frozen
 class Closed:
-    """Days on which nothing is sprayed, and what closes them: a variety in bloom, or a harvest."""
+    """Days on which nothing is sprayed, and what closes them: a variety in bloom, or a harvest.
+
+    `unknown` the kind by itself where its bloom here is not known.
+    """
 
     first: dt.date
     last: dt.date
     name: str
     harvest: bool = False
+    unknown: str = ""
 
     def holds(self, day: dt.date) -> bool:
         """True when that day is closed."""
@@ -77,8 +81,8 @@ def _unknown(name: str, cultivar: Cultivar, season: Season) -> list[Closed]:
     words = tr("{plant}, whose bloom here is not known", plant=name)
     if cultivar.crop in groups()["herbaceous"]:
         before = dt.timedelta(days=figures()["flowers from before last frost"])
-        return [Closed(season.last_frost.first - before, season.first_frost.last, words)]
-    return [Closed(dt.date(season.year, 1, 1), dt.date(season.year, 12, 31), words)]
+        return [Closed(season.last_frost.first - before, season.first_frost.last, words, unknown=name)]
+    return [Closed(dt.date(season.year, 1, 1), dt.date(season.year, 12, 31), words, unknown=name)]
 
 
 @cache

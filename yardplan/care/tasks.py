@@ -98,6 +98,16 @@ class Refusal:
         """Names of what forbids it, each once."""
         return tuple(dict.fromkeys(one.name for one in self.closed))
 
+    @property
+    def because(self) -> str:
+        """What forbids it in words; kinds whose bloom here is not known stand together at the end."""
+        known = dict.fromkeys(one.name for one in self.closed if not one.unknown)
+        unknown = dict.fromkeys(one.unknown for one in self.closed if one.unknown)
+        parts = [", ".join(known)] if known else []
+        if unknown:
+            parts.append(tr("not known is the bloom here of {plants}", plants=", ".join(unknown)))
+        return "; ".join(parts)
+
 
 @frozen(kw_only=True)
 class CarePlan:

@@ -121,7 +121,7 @@ def refused_table(plan: CarePlan) -> Table | None:
 def _refused_row(group: Sequence[Refusal], year: int) -> tuple[str, ...]:
     first, last = min(one.start for one in group), max(one.end for one in group)
     plants = ", ".join(dict.fromkeys(one.what for one in group))
-    return (day(first, year), day(last, year), group[0].title, plants, ", ".join(group[0].blockers))
+    return (day(first, year), day(last, year), group[0].title, plants, group[0].because)
 
 
 def harvest_table(survey: Survey, plan: HarvestPlan, units: System) -> Table:

@@ -81,8 +81,8 @@ class CareLine:
     def details(self) -> str:
         """All that is known of it: when, why, how much, cautions, sources."""
         if self.work is None:
-            blockers = self.refusal.blockers if self.refusal is not None else ()
-            return tr("Not placed on these days because of: {plants}.", plants=", ".join(blockers))
+            because = self.refusal.because if self.refusal is not None else ""
+            return tr("Not placed on these days because of: {plants}.", plants=because)
         work, task = self.work, self.work.first
         lines = (
             tr("Done on {day}.", day=self.done) if self.done else "",
