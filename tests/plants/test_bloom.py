@@ -220,3 +220,9 @@ def test_a_cultivar_without_class_is_dated_with_a_wider_error() -> None:
     assert sure.full == pytest.approx(unsure.full)
     # Early and late apples bloom 4 to 5 days from mid-season ones: two steps of 2.3 days (bloom.csv).
     assert unsure.error == pytest.approx(math.hypot(sure.error, 4.6))
+
+
+def test_days_in_the_wrong_order_are_told_by_the_names_people_use() -> None:
+    seen = (("apricot:Katy", "05-14"), ("apple:Liberty", "05-04"))
+    (fault,) = bloom_at(evolve(BONN, observed_bloom=seen)).faults
+    assert fault.startswith("observed bloom: Liberty on 4 May before Katy on 14 May")

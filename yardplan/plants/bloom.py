@@ -271,13 +271,13 @@ def _anchors(site: Site, known: Mapping[PlantKey, Cultivar]) -> tuple[list[_Anch
         except ValueError:
             faults.append(
                 tr("observed bloom of {name}: '{date}' is no date; write MM-DD, for example 04-24",
-                   name=name, date=date)
+                   name=_called(name), date=date)
             )
             continue
         if share is None:
             faults.append(
                 tr("observed bloom of {name}: bloom of {crop} is not known, so it decides nothing",
-                   name=name, crop=tr(crop))
+                   name=_called(name), crop=tr(crop))
             )
         else:
             start = day_of("02-15") + (HALF_YEAR if site.southern else 0)
@@ -285,13 +285,19 @@ def _anchors(site: Site, known: Mapping[PlantKey, Cultivar]) -> tuple[list[_Anch
     return found, faults
 
 
+def _called(name: str) -> str:
+    """A variety or kind as people say it: `Liberty` for `apple:Liberty`."""
+    crop, _, cultivar = name.partition(":")
+    return cultivar or tr(crop)
+
+
 def _out_of_order(anchors: list[_Anchor]) -> list[str]:
     """A line for each two observed dates whose order is the other way round than bloom goes."""
     by_share = sorted(anchors, key=lambda anchor: anchor.share)
     return [
         tr("observed bloom: {late} on {late_day} before {early} on {early_day}, though it blooms after it: "
-           "check both dates", late=late.name, late_day=day_words(late.day), early=early.name,
-           early_day=day_words(early.day))
+           "check both dates", late=_called(late.name), late_day=day_words(late.day),
+           early=_called(early.name), early_day=day_words(early.day))
         for early, late in pairwise(by_share)
         if late.day < early.day and late.share > early.share + 0.05
     ]
