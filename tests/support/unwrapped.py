@@ -1,4 +1,4 @@
-"""Finds texts in the window's code that a person may see and that no language but English would say."""
+"""Finds texts in the program's code that a person may see and that no language but English would say."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 #: Calls in which a text is said in the language shown.
-_SAID = frozenset({"tr", "tr_n", "later"})
+_SAID = frozenset({"tr", "tr_n", "later", "Wording"})
 #: Faults that tell a developer, never a person.
 _FOR_DEVELOPERS = frozenset({
     "ValueError", "RuntimeError", "AssertionError", "TypeError", "NotImplementedError",
@@ -22,7 +22,8 @@ _NAMES_FIRST = frozenset({
 _SHOWS = frozenset({
     "label", "button", "setText", "setTitle", "setWindowTitle", "setAccessibleName", "setToolTip",
     "setStatusTip", "setAccessibleDescription", "setPlaceholderText", "set_placeholder", "QMenu", "Check",
-    "Fold", "commit", "say", "showMessage", "TextEntry", "ChoiceEntry", "PlantEntry", "EntryError", "UnitError",
+    "Fold", "commit", "say", "showMessage", "TextEntry", "ChoiceEntry", "PlantEntry", "EntryError",
+    "UnitError",
 })
 #: Keywords that take words of the program's own.
 _NAMES = frozenset({"id", "sort", "merge", "path", "look"})
@@ -81,6 +82,6 @@ def _in_call(func: ast.expr, args: list[ast.expr], keywords: list[ast.keyword]) 
             skipped = 1
     for argument in args[skipped:]:
         yield from _in(argument)
-    for keyword in keywords:
+    for keyword in keywords if name != "Wording" else ():
         if keyword.arg not in _NAMES:
             yield from _in(keyword.value)

@@ -18,7 +18,7 @@ from yardplan.window.live_checks import LiveChecks
 from yardplan.window.undo import YardCommand
 from yardplan.yard.change import Change, difference
 from yardplan.yard.ground import Outline
-from yardplan.yard.identity import begun, named
+from yardplan.yard.identity import begun, named, untitled
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard
 
@@ -78,7 +78,7 @@ class OpenYard(QObject):
 
     def __init__(self, yard: Yard | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._yard = yard if yard is not None else begun(Yard())
+        self._yard = yard if yard is not None else untitled()
         self._trial: Yard | None = None
         self._selection: frozenset[str] = frozenset()
         self._year: int | None = None
@@ -284,7 +284,7 @@ class OpenYard(QObject):
 
     def new(self, yard: Yard | None = None) -> None:
         """Begin another document that has no file yet."""
-        self._load(begun(yard if yard is not None else Yard()), None)
+        self._load(begun(yard) if yard is not None else untitled(), None)
 
     def open(self, path: Path | str) -> None:
         """Open a yard file. Raises files.errors.YardFileError, with nothing changed."""

@@ -6,6 +6,8 @@ import uuid
 
 from attrs import evolve
 
+from yardplan.language import tr
+from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
 
 #: Names are made within this space, so that two programs never make the same one.
@@ -26,6 +28,11 @@ def lasting_name(yard: Yard) -> str:
 def named(yard: Yard) -> Yard:
     """The yard with its lasting name written into it."""
     return yard if yard.uid else evolve(yard, uid=lasting_name(yard))
+
+
+def untitled() -> Yard:
+    """An empty yard that is begun, with a name in the language shown until it is given one."""
+    return begun(Yard(site=Site(name=tr("Untitled yard"))))
 
 
 def begun(yard: Yard) -> Yard:

@@ -232,6 +232,10 @@
    <translation>nicht bekannt</translation>
   </message>
   <message>
+   <source>not known is the bloom here of {plants}</source>
+   <translation>nicht bekannt ist hier die Blüte von: {plants}</translation>
+  </message>
+  <message>
    <source>on {area}</source>
    <translation>auf {area}</translation>
   </message>

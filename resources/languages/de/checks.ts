@@ -1032,6 +1032,10 @@
    <translation>eine halbe Zone</translation>
   </message>
   <message>
+   <source>high</source>
+   <translation>hoch</translation>
+  </message>
+  <message>
    <source>hours</source>
    <translation>Stunden</translation>
   </message>
@@ -1092,12 +1096,20 @@
    <translation>Grundstücksgrenze</translation>
   </message>
   <message>
+   <source>low</source>
+   <translation>gering</translation>
+  </message>
+  <message>
    <source>mind the well</source>
    <translation>auf den Brunnen achten</translation>
   </message>
   <message>
    <source>mix does not suit</source>
    <translation>Substrat passt nicht</translation>
+  </message>
+  <message>
+   <source>moderate</source>
+   <translation>mittel</translation>
   </message>
   <message>
    <source>months</source>

@@ -2802,6 +2802,10 @@
    <translation>Etwa alle {years} Jahre umtopfen oder die Wurzeln schneiden.</translation>
   </message>
   <message>
+   <source>Redo</source>
+   <translation>Wiederholen</translation>
+  </message>
+  <message>
    <source>Remove</source>
    <translation>Entfernen</translation>
   </message>
@@ -3823,6 +3827,10 @@
   <message>
    <source>USDA zone: tells the mean of each winter's lowest temperature, and so which plants live</source>
    <translation>USDA-Zone: sagt das Mittel der tiefsten Temperaturen der Winter, und damit, welche Pflanzen überleben</translation>
+  </message>
+  <message>
+   <source>Undo</source>
+   <translation>Rückgängig</translation>
   </message>
   <message>
    <source>Undo brings it back</source>

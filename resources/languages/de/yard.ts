@@ -68,6 +68,10 @@
    <translation>Mit dieser Länge würde der Umriss sich selbst kreuzen: eine andere versuchen</translation>
   </message>
   <message>
+   <source>Untitled yard</source>
+   <translation>Neuer Garten</translation>
+  </message>
+  <message>
    <source>Variant {number}</source>
    <translation>Variante {number}</translation>
   </message>

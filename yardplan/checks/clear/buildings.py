@@ -13,6 +13,7 @@ from yardplan.checks.groups import is_member
 from yardplan.checks.lines import Array
 from yardplan.checks.shortfall import Limit, Short, figures, in_ground, limit, marks, nearer, outside, trees
 from yardplan.checks.survey import Survey
+from yardplan.language import later
 from yardplan.plants.stand import Standing
 from yardplan.yard.ground import Building
 
@@ -20,7 +21,7 @@ NAME = "clearance"
 
 #: Soil textures whose clay swells and shrinks.
 SHRINKABLE = frozenset({"clay"})
-_DEMANDS = ("high", "moderate", "low")
+_DEMANDS = (later("high"), later("moderate"), later("low"))
 
 
 def wanted_by_height(survey: Survey) -> tuple[Array, list[str]]:
