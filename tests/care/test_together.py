@@ -1,7 +1,8 @@
+from attrs import evolve
 from support import cares
 from support.builders import plant, yard_of
 
-from yardplan.care.together import together
+from yardplan.care.together import Work, together
 
 
 def test_nothing_is_lost_and_days_stay_near() -> None:
@@ -34,3 +35,10 @@ def test_amounts_say_what_they_are_for() -> None:
     assert set(water.things) == {"L1", "P1"}
     assert len({task.amount for task in water.tasks}) == 2
     assert [amount.split(":")[0] for amount in water.amounts] == [task.what for task in water.tasks]
+
+
+def test_notes_say_whom_they_are_for_unless_for_all() -> None:
+    (given, *_) = cares.plan(cares.orchard(cares.site())).tasks
+    one = evolve(given, what="Akane", notes=("Both.", "Only here."))
+    other = evolve(given, what="Topaz", notes=("Both.",))
+    assert Work((one, other)).notes == ("Both.", "Akane: Only here.")

@@ -77,6 +77,15 @@ def test_soil_work_says_when_and_how_much(survey):
     assert all(row["When"] and row["How"] and row["Source"] for row in rows)
 
 
+def test_limy_ground_is_not_called_suitable():
+    limy = survey_of(read_yard(folder("sample_yards") / "prairie_yard.yard"))
+    notes = " ".join(soil_table(limy, "metric").notes)
+    assert "The ground is limy, and no work changes that, for: apple, " in notes
+    assert "suits everything" not in notes
+    fits = survey_of(read_yard(folder("sample_yards") / "walled_town_garden.yard"))
+    assert "suits everything planted" in soil_table(fits, "metric").notes[0]
+
+
 def test_tapes_of_the_sheet_find_the_peg_again(survey):
     yard = survey.yard
     places = dict(pins(yard))

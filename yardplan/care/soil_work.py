@@ -81,6 +81,14 @@ def soil_work(survey: Survey) -> tuple[SoilStep, ...]:
     return tuple(steps)
 
 
+def too_limy(survey: Survey) -> tuple[str, ...]:
+    """Kinds planted in ground with free lime that they suffer from and that no work here changes."""
+    return tuple(dict.fromkeys(
+        tr(plan.rooting.crop.name) for plan in soil_plans(survey)
+        if plan.way == "bed" and plan.rooting.home != "container" and instead_of(plan, survey.rules) is None
+    ))
+
+
 def _planting_days(survey: Survey) -> dict[str, dt.date]:
     """The spring day by which each thing with a planting year goes into the ground."""
     bloom = bloom_for(survey.yard, survey.catalogue.cultivars)

@@ -66,11 +66,15 @@ class Work:
 
     @property
     def notes(self) -> tuple[str, ...]:
-        """What holds on these dates only, each with what it is for where there are several."""
-        known = dict.fromkeys(note for task in self.tasks for note in task.notes)
-        if len(self.tasks) == 1 or all(task.notes == self.first.notes for task in self.tasks):
-            return tuple(known)
-        return tuple(f"{task.what}: {note}" for task in self.tasks for note in task.notes)
+        """What holds on these dates only, each with what it is for where that is not all of them."""
+        of: dict[str, list[str]] = {}
+        for task in self.tasks:
+            for note in task.notes:
+                of.setdefault(note, []).append(task.what)
+        every = len(self.tasks)
+        return tuple(
+            note if len(kinds) == every else f"{', '.join(kinds)}: {note}" for note, kinds in of.items()
+        )
 
     @property
     def cautions(self) -> tuple[str, ...]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from yardplan.care.soil_work import SoilStep, soil_work
+from yardplan.care.soil_work import SoilStep, soil_work, too_limy
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
@@ -125,7 +125,13 @@ def _pollen_row(one: FruitSet, units: System) -> tuple[str, ...]:
 
 def soil_table(survey: Survey, units: System) -> Table:
     """Work on the soil, step by step."""
-    steps = soil_work(survey)
+    steps, limy = soil_work(survey), too_limy(survey)
+    notes = [] if steps or limy else [tr("What is known of the soil suits everything planted.")]
+    if limy:
+        notes.append(tr(
+            "The ground is limy, and no work changes that, for: {kinds}. The conflicts and cautions say what "
+            "helps.", kinds=", ".join(limy),
+        ))
     return Table(
         title=tr("Soil work"),
         columns=(
@@ -136,7 +142,7 @@ def soil_table(survey: Survey, units: System) -> Table:
         ),
         rows=tuple(_soil_row(step, units) for step in steps),
         notes=(
-            *(() if steps else (tr("What is known of the soil suits everything planted."),)),
+            *notes,
             tr("A soil test comes first: amounts follow from what is known of the soil and are estimates."),
             tr("Follow the label of every material."),
         ),
