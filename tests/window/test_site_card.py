@@ -67,8 +67,15 @@ def test_a_typed_fact_takes_the_looked_up_origin_away(card: SiteCard, qtbot: QtB
     assert origin_words(site)[-1] == "Typed in: Hardiness zone"
 
 
-def test_missing_facts_say_what_they_would_decide(card: SiteCard, qtbot: QtBot) -> None:
-    assert "pH would tell which fruits grow well" in card.missing.text()
+def test_missing_facts_say_what_they_would_decide(card: SiteCard) -> None:
+    place, winter, soil = (each.text() for each in card.missing)
+    assert "country (in the US with its state) would tell" in place
+    assert "Monthly means would tell when things bloom" in winter
+    assert "pH would tell which fruits grow well" in soil
+    # Each stands under one group of fields.
+    told = [line for each in (place, winter, soil) for line in each.splitlines()]
+    site = card._open_yard.yard.site
+    assert sorted(told) == sorted(f"• {line}" for line in missing_words(site))
     assert missing(Site()) == [
         "region", "elevation", "zone", "last_frost", "first_frost", "monthly_means", "soil.ph",
         "soil.texture", "soil.lime", "soil.drainage", "irrigated", "slope",
@@ -81,11 +88,11 @@ def test_missing_facts_say_what_they_would_decide(card: SiteCard, qtbot: QtBot) 
 
 
 def test_what_is_told_is_asked_for_no_more(card: SiteCard) -> None:
-    assert "The slope (0 where it is level)" in card.missing.text()
+    assert "The slope (0 where it is level)" in card.missing[2].text()
     typed_into(card, 2, "slope", "0")
-    assert "The slope (0" not in card.missing.text()
+    assert "The slope (0" not in card.missing[2].text()
     typed_into(card, 2, "slope", "4")
-    assert "Where the slope falls to" in card.missing.text()
+    assert "Where the slope falls to" in card.missing[2].text()
     typed_into(card, 2, "slope_aspect", "180")
     typed_into(card, 0, "region", "US-NY")
     typed_into(card, 0, "elevation", "120 m")

@@ -69,6 +69,8 @@ def _fact_words(fact: str) -> str:
     return tr(_FACT_WORDS[fact]) if fact in _FACT_WORDS else fact.replace("_", " ").replace(".", " ")
 
 
+#: Facts typed below the fields of a group, by the first of its fields.
+_BELOW = {"zone": ("monthly_means",)}
 #: Room for the longest name of a fact on one line, pixels.
 _CAPTION = 170
 
@@ -90,7 +92,8 @@ class SiteCard(BesideBox):
         self.meaning = SiteMeaning()
         self.months = MonthFields(open_yard)
         self.seen = SeenBloom(open_yard)
-        self.missing = label("", "muted", wrap=True)
+        #: What each group lacks, under its fields.
+        self.missing = [label("", "muted", wrap=True) for _ in GROUPS]
         self.origins = label("", "small", wrap=True)
         self.origins.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._lay_out()
@@ -120,12 +123,11 @@ class SiteCard(BesideBox):
                 self.seen,
             ],
         }
-        for (title, _plans), grid in zip(GROUPS, self.grids, strict=True):
+        for (title, _plans), grid, missing in zip(GROUPS, self.grids, self.missing, strict=True):
             box.addSpacing(6)
-            for part in (label(tr(title), "heading"), grid, *below.get(title, [])):
+            for part in (label(tr(title), "heading"), grid, missing, *below.get(title, [])):
                 box.addWidget(part)
         box.addSpacing(6)
-        box.addWidget(self.missing)
         box.addWidget(label(tr("Where the facts come from"), "heading"))
         box.addWidget(self.origins)
         box.addStretch(1)
@@ -143,14 +145,14 @@ class SiteCard(BesideBox):
     def refresh(self, *_: object) -> None:
         """Show the site as it is now."""
         site = self._open_yard.shown_yard.site
-        for (_title, plans), grid in zip(GROUPS, self.grids, strict=True):
+        for (_title, plans), grid, missing in zip(GROUPS, self.grids, self.missing, strict=True):
             grid.show_fields(plans, frozenset())
+            words = missing_words(site, {*(plan.path for plan in plans), *_BELOW.get(plans[0].path, ())})
+            missing.setText("\n".join(f"• {line}" for line in words))
+            missing.setVisible(bool(words))
         self.meaning.show_site(site)
         self.months.refresh()
         self.seen.refresh()
-        missing = missing_words(site)
-        self.missing.setText("\n".join([tr("Worth finding out:"), *missing]) if missing else "")
-        self.missing.setVisible(bool(missing))
         self.origins.setText("\n".join(origin_words(site)) or tr("Nothing was looked up yet."))
 
     def take_facts(self) -> None:

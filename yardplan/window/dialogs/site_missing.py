@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Container
 
 from attrs import frozen
 
@@ -75,6 +75,9 @@ def missing(site: Site) -> list[str]:
     return [asked.path for asked in ASKED if asked.wanted(site)]
 
 
-def missing_words(site: Site) -> list[str]:
-    """What is not known, and what it would decide."""
-    return [tr(asked.words) for asked in ASKED if asked.wanted(site)]
+def missing_words(site: Site, among: Container[str] | None = None) -> list[str]:
+    """What is not known, and what it would decide; only facts whose path is `among` those, if given."""
+    return [
+        tr(asked.words) for asked in ASKED
+        if asked.wanted(site) and (among is None or asked.path in among)
+    ]
