@@ -84,11 +84,14 @@ def test_side_by_side_shows_what_differs(box, open_yard, qtbot):
     differing = {line.words for line in box.rows.lines if line.differs}
     assert "Conflicts" in differing
     assert "Plants" not in differing
-    assert not box.rows.data(box.rows.index(0, 0), Qt.ItemDataRole.DecorationRole).isNull()
-    spoken = box.rows.data(box.rows.index(box.rows.lines.index(
-        next(line for line in box.rows.lines if line.words == "Conflicts")) + 1, 1),
-        Qt.ItemDataRole.AccessibleTextRole)
+    assert not box.rows.data(box.rows.index(0, 1), Qt.ItemDataRole.DecorationRole).isNull()
+    row = [line.words for line in box.rows.lines].index("Conflicts") + 1
+    spoken = box.rows.data(box.rows.index(row, 2), Qt.ItemDataRole.AccessibleTextRole)
     assert spoken == "Variant 1, Conflicts: 1"
+    box.only.setChecked(True)
+    shown = {line.words: line.differs for line in box.rows.lines}
+    assert set(shown) >= differing
+    assert "apple" not in shown
 
 
 def test_a_variant_is_worked_out_once_and_the_plan_now_again(box, open_yard, qtbot):

@@ -174,3 +174,16 @@ def test_grouping_leaves_findings_and_light_as_they_are(desk):
     assert desk.open_yard.checks.findings is before
     assert desk.open_yard.survey.yard is desk.open_yard.yard
     assert heard == []
+
+
+def test_a_whole_group_is_framed_and_a_member_alone_is_not(desk, tool):
+    click(tool, (5, 5))
+    (frame,) = tool.overlay().strokes
+    (left, bottom), _, (right, top), _ = frame.points
+    crown = next(plant.size.spread / 2 for plant in desk.open_yard.stand.plants if plant.id == "A1")
+    assert left < 5 - crown
+    assert right > 10
+    assert bottom < 5 - crown
+    assert top > 5 + crown
+    click(tool, (5, 5), alt=True)
+    assert tool.overlay().strokes == ()

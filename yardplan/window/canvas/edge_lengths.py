@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, QPoint, QPointF, Qt, Signal
 from yardplan.language import tr
 from yardplan.units import UnitError, format_length, parse_length
 from yardplan.window.canvas.entry import LengthEntry
-from yardplan.window.tools.edge_figures import sole_edged
+from yardplan.window.tools.edge_figures import figure_of, sole_edged
 from yardplan.window.tools.naming import names_of
 from yardplan.yard.edges import set_length, straight_edges
 from yardplan.yard.edits import EditError
@@ -144,20 +144,27 @@ class EdgeLengths(QObject):
         if self._at is not None and self._open_yard.selection != {self._at[0]}:
             self.close()
 
+    def _middle(self, key: str, edge: int) -> QPointF:
+        """Where the figure of the edge stands, or the middle of an edge too short for one, pixels."""
+        view, pixel = self._canvas.view, 1 / self._canvas.view.scale
+        origin = view.to_pixels((0.0, 0.0))
+        figure = figure_of(self._open_yard, key, edge, pixel)
+        if figure is not None:
+            return origin + figure.middle
+        a, b = straight_edges(self._open_yard.shown_yard, key)[edge]
+        return (view.to_pixels(a) + view.to_pixels(b)) / 2
+
     def _place(self) -> None:
         """Over the figure of the edge, within the sheet."""
         if self._at is None:
             return
         key, edge = self._at
-        edges = straight_edges(self._open_yard.shown_yard, key)
-        if edge >= len(edges):
+        if edge >= len(straight_edges(self._open_yard.shown_yard, key)):
             self.close()
             return
-        a, b = edges[edge]
-        view, field = self._canvas.view, self.field
+        field = self.field
         field.adjustSize()
-        middle = (view.to_pixels(a) + view.to_pixels(b)) / 2
-        corner = (middle - QPointF(field.width() / 2, field.line.height() / 2)).toPoint()
+        corner = (self._middle(key, edge) - QPointF(field.width() / 2, field.line.height() / 2)).toPoint()
         right = self._canvas.width() - field.width() - _MARGIN
         bottom = self._canvas.height() - field.height() - _MARGIN
         field.move(QPoint(min(max(corner.x(), _MARGIN), right), min(max(corner.y(), _MARGIN), bottom)))

@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
+    QCheckBox,
     QHBoxLayout,
     QHeaderView,
     QListWidget,
@@ -34,6 +35,8 @@ from yardplan.yard.edits import EditError
 Ask = Callable[[str, str], str | None]
 #: Ticked at first: the plan now and the newest variants.
 _FIRST = 3
+#: Room for the words of the rows, pixels.
+_WORDS = 220
 _ROW = Qt.ItemDataRole.UserRole
 
 
@@ -57,6 +60,7 @@ class VariantsBox(BesideBox):
         self.bar.setRange(0, 100)
         self.bar.setAccessibleName(tr("How far the comparison is"))
         self.stop = button(tr("Stop"))
+        self.only = QCheckBox(tr("Only what differs"))
         self.rows = VariantRows(self)
         self.table = self._made_table()
         self._lay_out()
@@ -75,13 +79,11 @@ class VariantsBox(BesideBox):
         table.setTabKeyNavigation(False)
         table.setCornerButtonEnabled(False)
         across, down = table.horizontalHeader(), table.verticalHeader()
-        across.setMinimumSectionSize(PICTURE.width() + 12)
         across.setDefaultSectionSize(PICTURE.width() + 12)
         across.setHighlightSections(False)
         down.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         down.setDefaultSectionSize(scaled(TARGET))
-        down.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        down.setHighlightSections(False)
+        down.hide()
         return table
 
     def _lay_out(self) -> None:
@@ -95,6 +97,7 @@ class VariantsBox(BesideBox):
             side.addLayout(line)
         side.addWidget(self.fault)
         work = QHBoxLayout()
+        work.addWidget(self.only)
         work.addWidget(self.note, 1)
         work.addWidget(self.bar)
         work.addWidget(self.stop)
@@ -104,10 +107,10 @@ class VariantsBox(BesideBox):
         box = QHBoxLayout(self)
         box.addLayout(side)
         box.addLayout(main, 1)
-        self.list.setFixedWidth(scaled(240))
+        self.list.setFixedWidth(scaled(216))
         self.fault.hide()
         self._show_busy()
-        self.resize(roomy(self, 980, 640))
+        self.resize(roomy(self, 1000, 660))
 
     def _connect(self) -> None:
         self.keep.clicked.connect(self._keep)
@@ -115,6 +118,7 @@ class VariantsBox(BesideBox):
         self.rename.clicked.connect(self._rename)
         self.forget.clicked.connect(self._forget)
         self.stop.clicked.connect(self._stop)
+        self.only.toggled.connect(self._show_differing)
         self.list.itemChanged.connect(lambda *_: self._compare())
         self.list.currentRowChanged.connect(lambda *_: self._refresh_buttons())
         self.list.itemDoubleClicked.connect(lambda *_: self._open())
@@ -150,7 +154,7 @@ class VariantsBox(BesideBox):
         item.setData(_ROW, name)
         item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
         item.setCheckState(Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
-        item.setSizeHint(QSize(100, scaled(TARGET + 6)))
+        item.setSizeHint(QSize(100, scaled(TARGET + 6 if name is None else 2 * TARGET)))
         self.list.addItem(item)
 
     def _items(self) -> list[QListWidgetItem]:
@@ -237,6 +241,11 @@ class VariantsBox(BesideBox):
         if self.isVisible():
             self.comparing.want([facts for _, facts in self._wanted()], rested=rested)
 
+    def _show_differing(self, only: bool) -> None:
+        self.rows.show_differing(only)
+        if self.rows.rowCount():
+            self._size_parts()
+
     def _stop(self) -> None:
         self.comparing.cancel()
         self.note.setText(tr("Stopped. Tick a plan to go on."))
@@ -259,8 +268,13 @@ class VariantsBox(BesideBox):
         pictures = [picture_of(made, PICTURE, ratio) for _, made in found]
         self.rows.show_plans([name for name, _ in found], [made for _, made in found], pictures)
         if self.rows.rowCount():
-            self.table.setRowHeight(0, PICTURE.height() + 12)
+            self._size_parts()
         self.note.setText(self._summary(len(found)))
+
+    def _size_parts(self) -> None:
+        """Room for the drawings and for the words beside them."""
+        self.table.setRowHeight(0, PICTURE.height() + 12)
+        self.table.setColumnWidth(0, scaled(_WORDS))
 
     def _summary(self, count: int) -> str:
         if count < 2:
@@ -287,4 +301,4 @@ def _listed(name: str, kept: str) -> str:
         day = datetime.date.fromisoformat(kept)
     except ValueError:
         return name
-    return tr("{name}, kept {day}", name=name, day=whole_date(day))
+    return f"{name}\n{tr('kept {day}', day=whole_date(day))}"

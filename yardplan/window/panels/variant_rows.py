@@ -43,13 +43,13 @@ class Line:
 
 
 def lines_of(outcomes: Sequence[Outcome]) -> list[Line]:
-    """The rows for some plans, part by part; what none of them has is left out."""
-    lines = [*_plants(outcomes)]
+    """The rows for some plans, what decides first; what none of them has is left out."""
+    lines: list[Line] = []
     for weight, words in _WEIGHTS.items():
         lines += _findings(outcomes, weight, tr(words))
     lines += _sun(outcomes)
     lines += _fruit(outcomes)
-    return [*lines, *_shopping(outcomes)]
+    return [*lines, *_plants(outcomes), *_shopping(outcomes)]
 
 
 def _row(words: str, values: Iterable[int], *, head: bool = False) -> Line:
@@ -103,13 +103,15 @@ def _shopping(outcomes: Sequence[Outcome]) -> Iterable[Line]:
 
 
 class VariantRows(QAbstractTableModel):
-    """A column for each plan compared; the first row holds its drawing."""
+    """A column of words, then one for each plan compared; the first row holds their drawings."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.names: tuple[str, ...] = ()
         self.lines: list[Line] = []
+        self._all: list[Line] = []
         self._pictures: tuple[QPixmap, ...] = ()
+        self._only_differing = False
 
     def show_plans(
         self, names: Sequence[str], outcomes: Sequence[Outcome], pictures: Sequence[QPixmap]
@@ -117,49 +119,77 @@ class VariantRows(QAbstractTableModel):
         """Show these plans side by side."""
         self.beginResetModel()
         self.names, self._pictures = tuple(names), tuple(pictures)
-        self.lines = lines_of(outcomes) if outcomes else []
+        self._all = lines_of(outcomes) if outcomes else []
+        self.lines = self._chosen()
         self.endResetModel()
+
+    def show_differing(self, only: bool) -> None:
+        """Leave out rows in which all plans have the same, or show all."""
+        self.beginResetModel()
+        self._only_differing = only
+        self.lines = self._chosen()
+        self.endResetModel()
+
+    def _chosen(self) -> list[Line]:
+        """The rows to show: heads of parts stay where anything beneath them does."""
+        if not self._only_differing:
+            return self._all
+        kept: list[Line] = []
+        head: Line | None = None
+        for line in self._all:
+            head = line if line.head else head
+            if not line.differs:
+                continue
+            if head is not None and head is not line and head not in kept:
+                kept.append(head)
+            kept.append(line)
+        return kept
 
     def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own signature
         return 0 if parent.isValid() or not self.names else len(self.lines) + 1
 
     def columnCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own signature
-        return 0 if parent.isValid() else len(self.names)
+        return 0 if parent.isValid() else len(self.names) + 1
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = int(Qt.ItemDataRole.DisplayRole)
     ) -> Any:
-        if orientation == Qt.Orientation.Horizontal:
-            return self.names[section] if role == Qt.ItemDataRole.DisplayRole else None
-        if section == 0:
-            return tr("Drawing") if role == Qt.ItemDataRole.DisplayRole else None
-        line = self.lines[section - 1]
-        if role == Qt.ItemDataRole.DisplayRole:
-            return line.words if line.head else f"   {line.words}"
-        return _font(bold=line.head) if role == Qt.ItemDataRole.FontRole else None
+        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        return self.names[section - 1] if section else ""
 
     def data(self, index: _Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
         if not index.isValid():
             return None
-        row, column = index.row(), index.column()
+        row, plan = index.row(), index.column() - 1
         if row == 0:
-            return self._pictured(column, role)
+            return self._pictured(plan, role)
         line = self.lines[row - 1]
+        return self._words(line, role) if plan < 0 else self._value(line, plan, role)
+
+    def _words(self, line: Line, role: int) -> Any:
         if role == Qt.ItemDataRole.DisplayRole:
-            return line.values[column]
+            return line.words if line.head else f"    {line.words}"
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{self.names[column]}, {line.words}: {line.values[column]}"
+            return line.words
+        return _font(bold=line.head) if role == Qt.ItemDataRole.FontRole else None
+
+    def _value(self, line: Line, plan: int, role: int) -> Any:
+        if role == Qt.ItemDataRole.DisplayRole:
+            return line.values[plan]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{self.names[plan]}, {line.words}: {line.values[plan]}"
         if role == Qt.ItemDataRole.FontRole:
             return _font(bold=line.differs)
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return int(Qt.AlignmentFlag.AlignCenter)
-        return None
+        return int(Qt.AlignmentFlag.AlignCenter) if role == Qt.ItemDataRole.TextAlignmentRole else None
 
-    def _pictured(self, column: int, role: int) -> Any:
+    def _pictured(self, plan: int, role: int) -> Any:
+        if plan < 0:
+            return None
         if role == Qt.ItemDataRole.DecorationRole:
-            return self._pictures[column]
+            return self._pictures[plan]
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return tr("Drawing of {name}", name=self.names[column])
+            return tr("Drawing of {name}", name=self.names[plan])
         return None
 
 

@@ -50,6 +50,14 @@ def figure_at(open_yard: OpenYard, event: Pointer) -> EdgeFigure | None:
     return next((f for f in edge_figures(view) if f.holds(place, LEAST_PIXELS)), None)
 
 
+def figure_of(open_yard: OpenYard, key: str, edge: int, pixel: float) -> EdgeFigure | None:
+    """The length of one edge as it stands, its pixels counted from the yard's origin; None where left out."""
+    from yardplan.drawing.dimensions import edge_figures
+
+    found = edge_figures(_view(open_yard, pixel))
+    return next((figure for figure in found if (figure.key, figure.edge) == (key, edge)), None)
+
+
 def box_of(figure: EdgeFigure, pixel: float) -> Outline:
     """The corners of a box round the words of a length, metres."""
 

@@ -88,6 +88,7 @@ class Length(Gesture):
 
     def release(self, event: Pointer) -> None:
         if not self.far_enough(event):
+            self.tool.leave()
             self.desk.edit_edge(self.figure.key, self.figure.edge)
 
 

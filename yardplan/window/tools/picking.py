@@ -8,8 +8,13 @@ from yardplan.language import tr, tr_n
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.tools.naming import names_of
 from yardplan.yard import edits, groups
-from yardplan.yard.ground import Point
+from yardplan.yard.ground import Outline, Point
+from yardplan.yard.handles import covered
+from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Yard
+
+#: The frame of a group lies so far outside its things, metres.
+_ROUND = 0.3
 
 
 def picked(open_yard: OpenYard, key: str, *, one: bool = False) -> frozenset[str]:
@@ -26,8 +31,8 @@ def picked(open_yard: OpenYard, key: str, *, one: bool = False) -> frozenset[str
 def inside(open_yard: OpenYard, key: str) -> bool:
     """True while single members of the thing's group are picked."""
     group = groups.group_of(open_yard.shown_yard, key)
-    chosen = open_yard.selection
-    return group is not None and bool(chosen) and chosen < frozenset(group.members)
+    ids = open_yard.selection
+    return group is not None and bool(ids) and ids < frozenset(group.members)
 
 
 def cycle(open_yard: OpenYard, step: int, *, round_: bool = True) -> str | None:
@@ -39,9 +44,9 @@ def cycle(open_yard: OpenYard, step: int, *, round_: bool = True) -> str | None:
     parts = _stops(open_yard)
     if not parts:
         return None
-    chosen = [number for number, part in enumerate(parts) if not part.isdisjoint(open_yard.selection)]
-    if chosen:
-        number = chosen[0 if step < 0 else -1] + step
+    now = [number for number, part in enumerate(parts) if not part.isdisjoint(open_yard.selection)]
+    if now:
+        number = now[0 if step < 0 else -1] + step
         if not (round_ or 0 <= number < len(parts)):
             return None
         number %= len(parts)
@@ -74,6 +79,22 @@ def _reading_order(points: tuple[Point, ...]) -> tuple[float, float]:
     x = min(p[0] for p in points)
     top = max(p[1] for p in points)
     return (-math.floor(top / 5.0), x)
+
+
+def frames(open_yard: OpenYard) -> list[Outline]:
+    """An upright box round each whole group that is selected, crowns and all, metres."""
+    yard = open_yard.shown_yard
+    boxes = []
+    for group in groups.whole_groups(yard, open_yard.selection) if open_yard.selection else ():
+        crowns = {p.id: p.size.spread / 2 for p in chosen(open_yard.stand.plants, group.members)}
+        reach = [
+            (x, y, crowns.get(thing.id, 0.0) + _ROUND)
+            for thing in yard.named(group.members) for x, y in covered(thing)
+        ]
+        left, right = min(x - r for x, _, r in reach), max(x + r for x, _, r in reach)
+        bottom, top = min(y - r for _, y, r in reach), max(y + r for _, y, r in reach)
+        boxes.append(((left, bottom), (right, bottom), (right, top), (left, top)))
+    return boxes
 
 
 def group(open_yard: OpenYard) -> str:

@@ -16,7 +16,7 @@ from yardplan.window.tools.event import Pointer
 from yardplan.window.tools.gestures import Corner, Gesture, Length, Turn
 from yardplan.window.tools.moving import anchor_of, movable, moved_words, troubles_of
 from yardplan.window.tools.naming import names_of
-from yardplan.window.tools.picking import picked
+from yardplan.window.tools.picking import frames, picked
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
@@ -156,7 +156,8 @@ class SelectTool(Tool):
         if self._gesture is not None:
             return self._gesture.overlay()
         box = box_of(self._over, self._pixel) if self._over is not None else ()
-        strokes = (Stroke(points=box, look="guide", closed=True),) if box else ()
+        boxes = (*frames(self.open_yard), *((box,) if box else ()))
+        strokes = tuple(Stroke(points=points, look="guide", closed=True) for points in boxes)
         return Overlay(handles=grips.turn_handle(self.open_yard), strokes=strokes)
 
     @property
