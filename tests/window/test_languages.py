@@ -30,7 +30,8 @@ NOT_SAID = re.compile(
 )
 #: Commands that open the boxes.
 BOXES = (
-    "site card", "local rules", "variety card", "own varieties", "sheets", "shopping", "care", "about", "history",
+    "site card", "local rules", "variety card", "own varieties", "sheets", "shopping", "care", "about",
+    "history",
 )
 
 

@@ -1818,5 +1818,9 @@
    <source>{variety} needs at most about {most} hours of chill; winters here give about {here}, so it opens in the first warm spell and frost takes the flowers.</source>
    <translation>{variety} braucht höchstens etwa {most} Kältestunden; die Winter hier bringen etwa {here}. Sie öffnet in der ersten Wärme, und der Frost nimmt die Blüten.</translation>
   </message>
+  <message>
+   <source>{zone} (estimated)</source>
+   <translation type="unfinished" />
+  </message>
  </context>
 </TS>

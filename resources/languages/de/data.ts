@@ -96,6 +96,10 @@
    <translation>Ein Windschutz schützt windabwärts etwa das Zehnfache seiner Höhe</translation>
   </message>
   <message>
+   <source>A zone estimated from monthly temperatures may be one off: a plant too tender by no more than this is a caution, not a conflict</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Above this pH, making soil acid for blueberries needs much peat or bark besides sulfur</source>
    <translation>Über diesem pH braucht das Ansäuern für Heidelbeeren neben Schwefel viel Torf oder Rinde</translation>
   </message>

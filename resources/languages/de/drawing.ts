@@ -31,6 +31,10 @@
    <source>This picture is damaged and cannot be shown</source>
    <translation>Dieses Bild ist beschädigt und lässt sich nicht zeigen</translation>
   </message>
+  <message>
+   <source>about zone {zone}</source>
+   <translation>etwa Zone {zone}</translation>
+  </message>
   <message numerus="yes">
    <source>about {n} days together</source>
    <translation>

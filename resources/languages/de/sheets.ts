@@ -472,6 +472,10 @@
    <translation>Maßband</translation>
   </message>
   <message>
+   <source>The ground is limy, and no work changes that, for: {kinds}. The conflicts and cautions say what helps.</source>
+   <translation>Der Boden ist kalkhaltig, und keine Arbeit ändert das, für: {kinds}. Was hilft, steht bei den Konflikten und Warnungen.</translation>
+  </message>
+  <message>
    <source>There is nothing to water.</source>
    <translation>Es gibt nichts zu gießen.</translation>
   </message>

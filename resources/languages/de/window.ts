@@ -564,7 +564,7 @@
   </message>
   <message>
    <source>All facts…</source>
-   <translation>Alle Angaben…</translation>
+   <translation>Angaben…</translation>
   </message>
   <message>
    <source>All kinds</source>
@@ -1239,10 +1239,6 @@
    <translation>{what} zeichnen</translation>
   </message>
   <message>
-   <source>Drawing</source>
-   <translation>Zeichnung</translation>
-  </message>
-  <message>
    <source>Drawing of {name}</source>
    <translation>Zeichnung von {name}</translation>
   </message>
@@ -1424,11 +1420,11 @@
   </message>
   <message>
    <source>First frost, 1 year of 10</source>
-   <translation>Erster Frost, 1 Jahr von 10</translation>
+   <translation>Erster Frost in 1 von 10 Jahren</translation>
   </message>
   <message>
    <source>First frost, 5 years of 10</source>
-   <translation>Erster Frost, 5 Jahre von 10</translation>
+   <translation>Erster Frost in 5 von 10 Jahren</translation>
   </message>
   <message>
    <source>Flowers</source>
@@ -1835,11 +1831,11 @@
   </message>
   <message>
    <source>Last frost, 1 year of 10</source>
-   <translation>Letzter Frost, 1 Jahr von 10</translation>
+   <translation>Letzter Frost in 1 von 10 Jahren</translation>
   </message>
   <message>
    <source>Last frost, 5 years of 10</source>
-   <translation>Letzter Frost, 5 Jahre von 10</translation>
+   <translation>Letzter Frost in 5 von 10 Jahren</translation>
   </message>
   <message>
    <source>Lately open</source>
@@ -2404,6 +2400,10 @@
   <message>
    <source>Only this yard's own</source>
    <translation>Nur eigene Werte dieses Gartens</translation>
+  </message>
+  <message>
+   <source>Only what differs</source>
+   <translation>Nur Unterschiede</translation>
   </message>
   <message>
    <source>Open</source>
@@ -4133,10 +4133,6 @@
    <translation>Licht, Befruchter und Befunde werden berechnet…</translation>
   </message>
   <message>
-   <source>Worth finding out:</source>
-   <translation>Gut zu wissen wäre noch:</translation>
-  </message>
-  <message>
    <source>Write note</source>
    <translation>Notiz schreiben</translation>
   </message>
@@ -4668,6 +4664,10 @@
   <message>
    <source>its {way} side</source>
    <translation>Seite nach {way}</translation>
+  </message>
+  <message>
+   <source>kept {day}</source>
+   <translation>behalten am {day}</translation>
   </message>
   <message>
    <source>kg per m²</source>
@@ -5563,10 +5563,6 @@
   <message>
    <source>{name} was not opened</source>
    <translation>{name} wurde nicht geöffnet</translation>
-  </message>
-  <message>
-   <source>{name}, kept {day}</source>
-   <translation>{name}, behalten am {day}</translation>
   </message>
   <message>
    <source>{name}: the name must end in .pdf, .svg or .png</source>

@@ -7,15 +7,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from yardplan.checks.zones import rating_limits, rating_needed, zone_span
-from yardplan.language import later, tr, tr_n
+from yardplan.language import decimals, later, thousands, tr, tr_n
 from yardplan.plants.chill import site_chill
 from yardplan.plants.site_heat import SiteHeat, site_heat
 from yardplan.window.panels.days import say_day
 from yardplan.window.panels.parts import kept_together, label
 from yardplan.yard.site import Site
-
-#: The origin of a fact that was typed in.
-TYPED = later("typed in")
 
 
 @frozen(kw_only=True)
@@ -28,18 +25,10 @@ class Meaning:
     fahrenheit: str
 
 
-def estimated(site: Site) -> bool:
-    """True where the zone was only estimated when it was looked up, which gives a whole one, not a half.
-
-    What is typed in counts as known.
-    """
-    looked_up = any(origin.fact == "zone" and origin.text != TYPED for origin in site.origins)
-    return looked_up and site.zone is not None and site.zone.isdecimal()
-
-
 def _degrees(celsius: float, *, imperial: bool) -> str:
     shown = f"{celsius * 1.8 + 32:.0f}" if imperial else f"{celsius:.1f}".removesuffix(".0")
-    return shown.replace("-0", "0") if shown in ("-0", "-0.0") else shown.replace("-", "\u2212")
+    signed = shown.replace("-0", "0") if shown in ("-0", "-0.0") else shown.replace("-", "\u2212")
+    return decimals(signed)
 
 
 def _range(low: float, high: float, *, imperial: bool) -> str:
@@ -72,7 +61,7 @@ def _zones(site: Site) -> list[Meaning]:
     if span is None:
         return []
     coldest, warmest = span
-    zone = tr("about {zone}, estimated", zone=site.zone) if estimated(site) else str(site.zone)
+    zone = tr("about {zone}, estimated", zone=site.zone) if site.zone_estimated else str(site.zone)
     rating = rating_needed(coldest)
     return [
         Meaning(name=tr("USDA zone"), here=zone, **_both(coldest, warmest)),
@@ -82,7 +71,7 @@ def _zones(site: Site) -> list[Meaning]:
 
 
 def _thousands(value: float) -> str:
-    return f"{round(value, -1):,.0f}"
+    return thousands(round(value, -1))
 
 
 def _heat(heat: SiteHeat) -> list[Meaning]:
@@ -111,7 +100,7 @@ def meanings(site: Site) -> list[Meaning]:
     found = _zones(site)
     chill = site_chill(site)
     if chill is not None:
-        hours = f"{chill.hours:,.0f}"
+        hours = thousands(chill.hours)
         known = tr("{hours} hours", hours=hours)
         found.append(Meaning(
             name=tr("Winter chill"),
@@ -142,7 +131,7 @@ def notes(site: Site) -> str:
     said = frost_words(site)
     if zone_span(site.zone) is not None:
         said.append(tr("A zone is the mean of each winter's coldest night: single winters go lower."))
-    if estimated(site):
+    if site.zone_estimated:
         said.append(tr("This zone is estimated from monthly temperatures and may be one off."))
     if site_chill(site) is not None:
         said.append(tr("Chill and heat are estimated from the monthly temperatures."))

@@ -11,12 +11,13 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from yardplan.language import tr
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.facts import CHECKS_OF, Fact, Subject, facts_of, plant_in_hand, standing_of
+from yardplan.window.panels.facts import CHECKS_OF, OTHER, Fact, Subject, facts_of, plant_in_hand, standing_of
 from yardplan.window.panels.forms import size_in_hand, size_words
 from yardplan.window.panels.parts import SIGN_WORDS, Elided, button, draw_sign, label
 from yardplan.window.theme import BASE, SMALL, colours_now, font, scaled
 
-_NAME_WIDTH = 54
+#: The column of names is at least so wide, pixels; the gap behind the longest.
+_NAME_WIDTH, _GAP = 54, 8
 _LINE_HEIGHT = 18
 #: The facts of every plant and one line for all else.
 _LINES = len(CHECKS_OF) + 1
@@ -46,9 +47,16 @@ class _FactLine(QWidget):
         draw_sign(painter, QRectF(1, scaled(3), scaled(12), scaled(12)), self.fact.sign, c)
         box = self.rect().adjusted(scaled(20), 0, 0, 0)
         _draw(painter, box, tr(self.fact.name), font(SMALL + 1), c.muted)
-        box = box.adjusted(scaled(_NAME_WIDTH), 0, 0, 0)
+        box = box.adjusted(_name_width(), 0, 0, 0)
         used = _draw(painter, box, self.fact.value, font(BASE, bold=True), c.ink)
         _draw(painter, box.adjusted(used + 8, 0, 0, 0), self.fact.detail, font(SMALL), c.muted)
+
+
+def _name_width() -> int:
+    """Pixels for the names of all facts in the language shown, so that all values begin in one line."""
+    metrics = QFontMetrics(font(SMALL + 1))
+    longest = max(metrics.horizontalAdvance(tr(name)) for name in (*CHECKS_OF, OTHER))
+    return max(scaled(_NAME_WIDTH), longest + _GAP)
 
 
 def _draw(painter: QPainter, box: QRect, text: str, face: QFont, colour: str) -> int:
