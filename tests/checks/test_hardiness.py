@@ -8,7 +8,7 @@ from yardplan.checks.survey import survey_of
 from yardplan.checks.zones import hardy_to, rating_needed, site_zone, warm_to
 from yardplan.plants.catalogue import catalogue
 from yardplan.yard.planting import Container, PlantKey
-from yardplan.yard.site import Site
+from yardplan.yard.site import Origin, Site
 from yardplan.yard.yard import Yard
 
 
@@ -94,3 +94,27 @@ def test_reading_zones():
     assert site_zone("14a") is site_zone("") is site_zone(None) is None
     assert rating_needed(-18.0) == "H6"
     assert rating_needed(-25.0) == "H7"
+
+
+@pytest.mark.parametrize(
+    ("zone", "origin", "weight"),
+    [
+        # Estimated from monthly temperatures: one zone off is within what the estimate may err by.
+        ("3", "about zone 3, give or take one", Weight.CAUTION),
+        ("2", "about zone 2, give or take one", Weight.CONFLICT),
+        ("3", "typed in", Weight.CONFLICT), ("3b", "ZIP code 99999, USDA 2023", Weight.CONFLICT),
+    ],
+)
+def test_an_estimated_zone_weighs_less(zone: str, origin: str, weight: Weight):
+    yard = in_zone(zone, tender("4"))
+    site = evolve(yard.site, origins=(Origin(fact="zone", text=origin),))
+    (finding,) = hardiness.run(survey_of(evolve(yard, site=site)))
+    assert (finding.kind, finding.weight) == ("too_cold", weight)
+    assert finding.figures["site_zone"].value.endswith("(estimated)") is site.zone_estimated
+
+
+def test_tender_plants_are_told_one_by_one_under_an_estimated_zone():
+    yard = in_zone("3", tender("4"))
+    site = evolve(yard.site, origins=(Origin(fact="zone", text="about zone 3, give or take one"),))
+    two = evolve(yard, site=site, plantings=(*yard.plantings, plant("A2", tender("4"), (15, 5))))
+    assert [f.things for f in hardiness.run(survey_of(two))] == [("A1",), ("A2",)]

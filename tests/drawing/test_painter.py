@@ -26,7 +26,7 @@ from yardplan.sun.grid import Grid
 from yardplan.sun.light import GroundField
 from yardplan.yard.ground import Barrier, Building, Gate, Paving, Service
 from yardplan.yard.planting import Bed, Container
-from yardplan.yard.site import Site, Soil
+from yardplan.yard.site import Origin, Site, Soil
 from yardplan.yard.yard import Yard
 
 SQUARE = ((4.0, 4.0), (8.0, 4.0), (8.0, 8.0), (4.0, 8.0))
@@ -230,6 +230,11 @@ def test_north_arrow_follows_the_site(qapp):
     up, right = tip(0.0), tip(90.0)
     assert up[:30].sum() > up[90:].sum()
     assert right[:, 90:].sum() > right[:, :30].sum()
+
+
+def test_title_block_calls_an_estimated_zone_about():
+    site = Site(latitude=43.8, zone="8", origins=(Origin(fact="zone", text="about zone 8: estimated"),))
+    assert site_facts(view_of(yard=Yard(site=site))) == ["43.8° N   about zone 8"]
 
 
 def test_sheet_and_title_block(qapp):

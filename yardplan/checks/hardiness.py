@@ -51,9 +51,21 @@ def _zones_text(steps: int) -> str:
     return tr("1 zone") if steps == 2 else tr("{n} zones", n=decimals(f"{steps / 2:g}"))
 
 
-def _zones(site: HalfZone, plant: HalfZone) -> dict[str, Figure]:
+def _site_name(survey: Survey, site: HalfZone) -> str:
+    """The site's zone in words: an estimate says so and stays whole."""
+    facts = survey.yard.site
+    return tr("{zone} (estimated)", zone=facts.zone) if facts.zone_estimated else site.name
+
+
+def _doubtful(survey: Survey, site: HalfZone, plant: HalfZone) -> bool:
+    """True where an estimated zone may be so far off that the plant lives all the same."""
+    short = (plant.step - site.step) / 2
+    return survey.yard.site.zone_estimated and short <= survey.rules.value("zone-estimate")
+
+
+def _zones(survey: Survey, site: HalfZone, plant: HalfZone) -> dict[str, Figure]:
     return {
-        "site_zone": Figure(site.name, "text"), "plant_zone": Figure(plant.name, "text"),
+        "site_zone": Figure(_site_name(survey, site), "text"), "plant_zone": Figure(plant.name, "text"),
         "site_low": Figure(site.coldest, "temperature"), "plant_low": Figure(plant.coldest, "temperature"),
         "margin": Figure((site.step - plant.step) / 2, "count"),
         "spare": Figure(_zones_text(site.step - plant.step), "text"),
@@ -68,10 +80,11 @@ def _cold(survey: Survey, grown: _Grown, site: HalfZone) -> Iterator[Finding]:
     if plant is None:
         return
     margin = (site.step - plant.step) / 2
-    shown = _zones(site, plant)
+    shown = _zones(survey, site, plant)
     if margin < 0:
+        weight = Weight.CAUTION if _doubtful(survey, site, plant) else Weight.CONFLICT
         yield survey.finding(
-            NAME, "too_cold", Weight.CONFLICT, (grown.id,), "zone-margin", shown, (grown.mark,)
+            NAME, "too_cold", weight, (grown.id,), "zone-margin", shown, (grown.mark,)
         )
     elif grown.potted and margin < survey.rules.value("container-zones"):
         shown["colder"] = survey.rules.figure("container-zones")
@@ -90,9 +103,10 @@ def _roots(survey: Survey, grown: _Grown, site: HalfZone) -> Iterator[Finding]:
     stock = next((s for s in stocks if s.name == grown.rootstock), None)
     plant = hardy_to(stock.zone_min) if stock else None
     if stock is not None and plant is not None and site < plant:
-        shown = _zones(site, plant) | {"rootstock": Figure(stock.name, "text")}
+        weight = Weight.CAUTION if _doubtful(survey, site, plant) else Weight.CONFLICT
+        shown = _zones(survey, site, plant) | {"rootstock": Figure(stock.name, "text")}
         yield survey.finding(
-            NAME, "roots_cold", Weight.CONFLICT, (grown.id,), "zone-margin", shown, (grown.mark,)
+            NAME, "roots_cold", weight, (grown.id,), "zone-margin", shown, (grown.mark,)
         )
 
 
@@ -100,7 +114,8 @@ def _warm(survey: Survey, grown: _Grown, site: HalfZone) -> Iterator[Finding]:
     plant = warm_to(grown.cultivar.zone_max) if grown.cultivar else None
     if plant is not None and site > plant:
         shown = {
-            "site_zone": Figure(site.name, "text"), "plant_zone": Figure(plant.name, "text"),
+            "site_zone": Figure(_site_name(survey, site), "text"),
+            "plant_zone": Figure(plant.name, "text"),
             "over": Figure(_zones_text(site.step - plant.step), "text"),
         }
         far = (site.step - plant.step) / 2 >= survey.rules.value("zone-warm")
@@ -121,7 +136,9 @@ def run(survey: Survey) -> list[Finding]:
         each.extend(_cold(survey, plant, site))
         each.extend(_roots(survey, plant, site))
         each.extend(_warm(survey, plant, site))
-    found = grouped(each, ("plant_zone", "rootstock"))
+    # A plant too tender is told by itself, also where the zone is only an estimate.
+    found = [finding for finding in each if finding.kind == "too_cold"]
+    found += grouped((f for f in each if f.kind != "too_cold"), ("plant_zone", "rootstock"))
     unknown = tuple(p.id for p in grown if p.cultivar is not None and hardy_to(p.cultivar.zone_min) is None)
     if unknown:
         shown = {"count": Figure(len(unknown), "count")}

@@ -162,7 +162,8 @@ def site_facts(view: PlanView) -> list[str]:
     side = tr("S") if site.southern else tr("N")
     words = [decimals(f"{abs(site.latitude):.1f}° {side}")]
     if site.zone:
-        words.append(tr("zone {zone}", zone=site.zone))
+        about = tr("about zone {zone}", zone=site.zone)
+        words.append(about if site.zone_estimated else tr("zone {zone}", zone=site.zone))
     ph = "" if site.soil.ph is None else decimals(f"pH {site.soil.ph:.1f}")
     soil = [tr(site.soil.texture or ""), ph]
     known = ", ".join(word for word in soil if word)

@@ -11,6 +11,10 @@ Texture = Literal["sand", "loamy sand", "sandy loam", "loam", "silt loam", "clay
 Drainage = Literal["good", "fair", "poor"]
 
 
+#: The origin of a fact that was typed in.
+TYPED = "typed in"
+
+
 @frozen(kw_only=True)
 class Soil:
     """Soil of the lot, a bed or a container. `ph` in water; `lime` True where it fizzes with vinegar."""
@@ -75,6 +79,15 @@ class Site:
     def southern(self) -> bool:
         """True south of the equator: the seasons are turned by half a year."""
         return self.latitude < 0
+
+    @property
+    def zone_estimated(self) -> bool:
+        """True where a look-up could only estimate the zone: it gives a whole one then, not a half.
+
+        A zone that was typed in counts as known.
+        """
+        looked_up = any(origin.fact == "zone" and origin.text != TYPED for origin in self.origins)
+        return looked_up and self.zone is not None and self.zone.isdecimal()
 
     @property
     def growing_season(self) -> tuple[str, str]:

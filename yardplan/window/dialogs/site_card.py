@@ -18,14 +18,14 @@ from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.dialogs.month_fields import MonthFields
 from yardplan.window.dialogs.place_field import PlaceField
 from yardplan.window.dialogs.seen_bloom import SeenBloom
-from yardplan.window.dialogs.site_meaning import TYPED, SiteMeaning
+from yardplan.window.dialogs.site_meaning import SiteMeaning
 from yardplan.window.dialogs.site_missing import missing_words
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.fields import FieldGrid
 from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.site_plans import GROUPS
 from yardplan.yard import edits
-from yardplan.yard.site import Site
+from yardplan.yard.site import TYPED, Site
 
 #: What facts are called where they came from.
 _FACT_WORDS = {
