@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.files.exchange.plant_table import PlantList, left_out_csv
 from yardplan.language import tr, tr_n
+from yardplan.window.dialogs.box import roomy
 from yardplan.window.panels.parts import button, label
 
 _LINE, _WHY, _CELLS = range(3)
@@ -100,7 +101,7 @@ class PlantListBox(QDialog):
         box.addWidget(self.lines, 1)
         box.addWidget(self.note)
         box.addLayout(foot)
-        self.resize(*(_SIZE if self._found.report else (_SIZE[0] // 2, 0)))
+        self.resize(roomy(self, *(_SIZE if self._found.report else (_SIZE[0] // 2, 0))))
 
     def _take(self) -> None:
         self.accept()
