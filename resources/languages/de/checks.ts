@@ -1820,7 +1820,7 @@
   </message>
   <message>
    <source>{zone} (estimated)</source>
-   <translation type="unfinished" />
+   <translation>{zone} (geschätzt)</translation>
   </message>
  </context>
 </TS>

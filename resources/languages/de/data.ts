@@ -97,7 +97,7 @@
   </message>
   <message>
    <source>A zone estimated from monthly temperatures may be one off: a plant too tender by no more than this is a caution, not a conflict</source>
-   <translation type="unfinished" />
+   <translation>Eine aus Monatstemperaturen geschätzte Zone kann um eine danebenliegen: Ist eine Pflanze höchstens um so viel zu empfindlich, so ist das eine Warnung, kein Konflikt</translation>
   </message>
   <message>
    <source>Above this pH, making soil acid for blueberries needs much peat or bark besides sulfur</source>
