@@ -5,16 +5,17 @@ from __future__ import annotations
 import datetime
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QHideEvent, QShowEvent
+from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QHideEvent, QPainter, QPen, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QCheckBox,
     QHBoxLayout,
     QHeaderView,
+    QItemDelegate,
     QListWidget,
     QListWidgetItem,
     QProgressBar,
+    QStyleOptionViewItem,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -25,10 +26,10 @@ from yardplan.window import variants_kept
 from yardplan.window.comparing import Comparing, Facts, facts_of
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.open_yard import OpenYard
-from yardplan.window.panels.parts import button, label
+from yardplan.window.panels.parts import Check, button, label
 from yardplan.window.panels.variant_picture import picture_of
 from yardplan.window.panels.variant_rows import PICTURE, VariantRows
-from yardplan.window.theme import TARGET, scaled
+from yardplan.window.theme import TARGET, colours_now, scaled
 from yardplan.yard.edits import EditError
 
 #: Asks for one line of text: question and what stands there at first; None for cancel.
@@ -36,8 +37,29 @@ Ask = Callable[[str, str], str | None]
 #: Ticked at first: the plan now and the newest variants.
 _FIRST = 3
 #: Room for the words of the rows, pixels.
-_WORDS = 220
+_WORDS = 268
 _ROW = Qt.ItemDataRole.UserRole
+
+
+class _Ticked(QItemDelegate):
+    """Lines with a box to tick whose edge can be seen on light and dark grounds alike."""
+
+    def drawCheck(
+        self, painter: QPainter, option: QStyleOptionViewItem, rect: QRect, state: Qt.CheckState
+    ) -> None:
+        c, box = colours_now(), QRectF(rect).adjusted(0.5, 0.5, -0.5, -0.5)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(c.edge), 1.2))
+        painter.setBrush(QColor(c.card))
+        painter.drawRoundedRect(box, 3, 3)
+        if state == Qt.CheckState.Checked:
+            painter.setPen(QPen(QColor(c.ink), 1.8))
+            side, corner = box.width(), box.topLeft()
+            painter.drawPolyline([
+                corner + QPointF(side * x, side * y) for x, y in ((0.22, 0.54), (0.42, 0.74), (0.78, 0.28))
+            ])
+        painter.restore()
 
 
 class VariantsBox(BesideBox):
@@ -49,6 +71,7 @@ class VariantsBox(BesideBox):
         self._open_yard, self._ask = open_yard, ask
         self.comparing = Comparing(open_yard, self)
         self.list = QListWidget()
+        self.list.setItemDelegate(_Ticked(self.list))
         self.list.setAccessibleName(tr("Plans to compare: tick two or more"))
         self.keep = button(tr("Keep this plan…"), tip=tr("Give the plan as it is now a name and keep it"))
         self.take_up = button(tr("Open"), tip=tr("Put the chosen variant on the sheet; undo goes back"))
@@ -60,7 +83,7 @@ class VariantsBox(BesideBox):
         self.bar.setRange(0, 100)
         self.bar.setAccessibleName(tr("How far the comparison is"))
         self.stop = button(tr("Stop"))
-        self.only = QCheckBox(tr("Only what differs"))
+        self.only = Check(tr("Only what differs"))
         self.rows = VariantRows(self)
         self.table = self._made_table()
         self._lay_out()
@@ -110,7 +133,7 @@ class VariantsBox(BesideBox):
         self.list.setFixedWidth(scaled(216))
         self.fault.hide()
         self._show_busy()
-        self.resize(roomy(self, 1000, 660))
+        self.resize(roomy(self, 1040, 660))
 
     def _connect(self) -> None:
         self.keep.clicked.connect(self._keep)

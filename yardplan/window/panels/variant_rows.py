@@ -170,7 +170,7 @@ class VariantRows(QAbstractTableModel):
     def _words(self, line: Line, role: int) -> Any:
         if role == Qt.ItemDataRole.DisplayRole:
             return line.words if line.head else f"    {line.words}"
-        if role == Qt.ItemDataRole.AccessibleTextRole:
+        if role in (Qt.ItemDataRole.AccessibleTextRole, Qt.ItemDataRole.ToolTipRole):
             return line.words
         return _font(bold=line.head) if role == Qt.ItemDataRole.FontRole else None
 

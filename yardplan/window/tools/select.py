@@ -61,10 +61,13 @@ class SelectTool(Tool):
         )
 
     def _grip(self, event: Pointer) -> Gesture | None:
-        grip = grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel)
+        grip = self._grip_under(event)
         if grip is None:
             return None
         return Turn(self, event) if grip == grips.TURN else Corner(self, event, grip)
+
+    def _grip_under(self, event: Pointer) -> int | None:
+        return grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel)
 
     def _figure(self, event: Pointer) -> Gesture | None:
         figure = self._figure_under(event)
@@ -95,8 +98,8 @@ class SelectTool(Tool):
             self._gesture.move(event)
         elif self._gesture is None:
             self._pixel = event.pixel
-            at_grip = grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel) is not None
-            self._over = None if at_grip else self._figure_under(event)
+            over = self._figure_under(event)
+            self._over = None if over is not None and self._grip_under(event) is not None else over
 
     def leave(self) -> None:
         self._over = None
