@@ -1,33 +1,32 @@
-"""Makes the pictures of the handbook from the running program: `python tests/support/handbook_pictures.py`.
+"""Makes the pictures of the handbook from the running program. In the folder of the checkout:
 
-Run it when the window changes its looks. It needs no screen. Each picture is one function; a name given on the
-command line makes only that one.
+    QT_QPA_PLATFORM=offscreen PYTHONPATH=.:tests python -m support.handbook_pictures
+
+Run it when the window changes its looks. Each picture is one function; names given make only those.
 """
 
 from __future__ import annotations
 
-import os
 import sys
 import tempfile
 import time
 from collections.abc import Callable
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parents[2]
-os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-sys.path[:0] = [str(ROOT), str(ROOT / "tests")]
-
+from attrs import evolve
 from PySide6.QtCore import QRect, QSettings, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
-from support.window_hands import click, hover, trigger
 
+from support.window_hands import click, hover, trigger
+from yardplan.window.canvas.view import bounds_of
 from yardplan.window.main_window import MainWindow
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.theme import Theme
 from yardplan.yard.planting import PlantKey
 
+ROOT = Path(__file__).resolve().parents[2]
 PICTURES = ROOT / "resources" / "handbook" / "pictures"
 #: Widest picture, pixels.
 WIDEST = 640
@@ -126,7 +125,7 @@ def guide(studio: Studio) -> None:
 def window(studio: Studio) -> None:
     """The whole window."""
     studio.sample("southern_yard")
-    studio.keep("window", studio.window, width=760)
+    studio.keep("window", studio.window, width=720)
 
 
 def lot(studio: Studio) -> None:
@@ -142,29 +141,25 @@ def lot(studio: Studio) -> None:
     QTest.keyClick(canvas, Qt.Key.Key_Escape)
 
 
-def _around(studio: Studio, ids: set[str], factor: float) -> QWidget:
-    """The canvas, nearer to some things."""
-    canvas = studio.window.canvas
-    points = [place for thing in studio.window.open_yard.yard.named(ids) for place in _places(thing)]
-    middle = (sum(p[0] for p in points) / len(points), sum(p[1] for p in points) / len(points))
-    canvas.zoom_by(factor, canvas.view.to_pixels(middle))
-    canvas.set_view(canvas.view.centred(middle)) if hasattr(canvas.view, "centred") else None
-    studio.rest(0.6)
-    return canvas
-
-
-def _places(thing: object) -> tuple[tuple[float, float], ...]:
+def _near(studio: Studio, ids: set[str], factor: float) -> QWidget:
+    """The canvas, nearer by a factor, with some things in its middle."""
     from yardplan.yard.edits import points_of
 
-    return points_of(thing)
+    canvas = studio.window.canvas
+    box = bounds_of(tuple(p for thing in studio.window.open_yard.yard.named(ids) for p in points_of(thing)))
+    assert box is not None
+    middle = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+    canvas.set_view(evolve(canvas.view, centre=middle).at_scale(canvas.view.scale * factor), settle=True)
+    studio.rest(0.8)
+    return canvas
 
 
 def structures(studio: Studio) -> None:
     """House, terrace, fence, pipe and a tree next door, without marks."""
     studio.sample()
     trigger(studio.window, "marks")
-    canvas = studio.window.canvas
-    studio.keep("structures", canvas, QRect(60, 30, 640, 330))
+    canvas = _near(studio, {"BL1", "BL2"}, 1.5)
+    studio.keep("structures", canvas, QRect(0, 20, canvas.width(), 400))
     trigger(studio.window, "marks")
 
 
@@ -191,9 +186,10 @@ def spacing(studio: Studio) -> None:
     """Two crowns that meet, and clear ground for the plant in hand."""
     window_ = studio.sample()
     window_.open_yard.take_in_hand(InHand(plant=PlantKey("apple", "Topaz")))
+    canvas = _near(studio, {"A1", "A2", "L1"}, 2.2)
     hover(window_.canvas, (12.0, 6.0))
     studio.rest(1.5)
-    studio.keep("spacing", window_.canvas, QRect(100, 120, 560, 420))
+    studio.keep("spacing", canvas, QRect(0, 20, canvas.width(), 440))
     window_.open_yard.take_in_hand(None)
 
 
@@ -210,8 +206,8 @@ def partners(studio: Studio) -> None:
     """Partner lines of a selected plant."""
     window_ = studio.sample()
     window_.open_yard.select({"A1"})
-    studio.rest(1.0)
-    studio.keep("partners", window_.canvas, QRect(150, 180, 520, 300))
+    canvas = _near(studio, {"A1", "A3", "P1"}, 2.0)
+    studio.keep("partners", canvas, QRect(0, 60, canvas.width(), 380))
 
 
 def season(studio: Studio) -> None:

@@ -194,11 +194,14 @@ def _text(painter: QPainter, layout: SeasonLayout, x: float, y: float, text: str
 
 
 def _month_names(layout: SeasonLayout) -> tuple[str, ...]:
-    """Names of the months in full; cut to three letters, all of them, where one does not fit."""
-    room = layout.field.width() / 12 - 6 * layout.unit
-    names = tuple(month_name(month) for month in range(1, 13))
-    fits = all(text_size(name, _HEAD, layout.unit)[0] <= room for name in names)
-    return names if fits else tuple(name[:3] for name in names)
+    """Names of the months in full; all cut to three letters, or to one, where one does not fit."""
+    room = layout.field.width() / 12 - 4 * layout.unit
+    whole = tuple(month_name(month) for month in range(1, 13))
+    for letters in (None, 3):
+        names = tuple(name[:letters] for name in whole)
+        if all(text_size(name, _HEAD, layout.unit)[0] <= room for name in names):
+            return names
+    return tuple(name[:1] for name in whole)
 
 
 def _draw_months(painter: QPainter, layout: SeasonLayout) -> None:
@@ -244,7 +247,9 @@ def _draw_frost_words(painter: QPainter, layout: SeasonLayout) -> None:
         flag = _flag_box(layout)
         if flag is not None and left < flag.right() + 4 * u and left + wide > flag.left() - 4 * u:
             left = flag.left() - wide - 6 * u if line.before else flag.right() + 6 * u
-        _text(painter, layout, left, box.bottom() + 9 * u, line.words, _FROST)
+        # Where they have no room the line stands alone; its words are told on the site card and by voice.
+        if layout.box.left() <= left and left + wide <= layout.box.right():
+            _text(painter, layout, left, box.bottom() + 9 * u, line.words, _FROST)
 
 
 def _draw_row(painter: QPainter, layout: SeasonLayout, index: int) -> None:

@@ -40,6 +40,7 @@ class Side(QWidget):
         self.findings = FindingsList(open_yard)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
+        self.tabs.tabBar().setDrawBase(False)
         for panel, words in (
             (self.choose, tr("Choose")), (self.fields, tr("Fields")), (self.plants, tr("On the plan")),
             (self.partners, tr("Partners")),

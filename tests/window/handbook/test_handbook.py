@@ -2,6 +2,7 @@
 
 import importlib
 import pkgutil
+import re
 
 import pytest
 from PySide6.QtCore import Qt, QTimer, QUrl
@@ -11,6 +12,7 @@ from support.widgets import too_small, unnamed
 from support.window_hands import press_key, trigger
 
 import yardplan.window
+from yardplan.window.handbook.key_table import keys_of
 from yardplan.window.handbook.pages import pages, slug
 from yardplan.window.handbook.topics import PANEL_PAGES, TOOL_PAGES, topic_of
 from yardplan.window.tools.toolbox import TOOLS
@@ -178,6 +180,20 @@ def test_the_page_of_keys_tells_every_command_with_its_keys(window, book):
             assert action.text().replace("&", "").rstrip("…") in text, action.objectName()
     assert "Ctrl+Shift+G" in text
     assert "{every command}" not in text
+
+
+def test_keys_in_the_pages_are_those_of_the_program(window, book):
+    """Pages name commands, never keys that a command may lose: `**{key save}**`."""
+    raw = {name: page.text for name, page in pages().items()}
+    named = {key for text in raw.values() for key in re.findall(r"\{key ([^}]+)\}", text)}
+    assert {"save", "undo", "tool lot", "light overlay"} <= named
+    assert [name for name in named if not keys_of(window.actions_[name])] == []
+    assert [name for name, page in book.pages.items() if "{" in page.text] == []
+    assert "Ctrl+S" in book.pages["start"].text
+    # What has no command of its own: held keys, gestures, the keys of the sheet.
+    by_hand = {"Ctrl+drag", "Ctrl+wheel", "Shift+click", "Shift+Tab", "Shift+F10"}
+    combination = re.compile(r"\*\*((?:Ctrl|Shift|Alt)\+[^*]+|F\d+)\*\*")
+    assert {keys for text in raw.values() for keys in combination.findall(text)} <= by_hand
 
 
 def test_it_can_be_read_spoken_and_hit_and_closed_by_esc(book):

@@ -81,8 +81,7 @@ class HandbookCommand(QObject):
         return self._shown
 
     def _pages(self) -> dict[str, Page]:
-        from yardplan.window.handbook.key_table import PLACE, key_tables
+        from yardplan.window.handbook.key_table import filled
         from yardplan.window.handbook.pages import pages
 
-        tables = key_tables(self._window.menus)
-        return pages(lambda text: text.replace(PLACE, tables))
+        return pages(lambda text: filled(text, self._window.actions_, self._window.menus))

@@ -1,16 +1,29 @@
-"""Every command of the menus with its keys, as the tables of the handbook's page of keys."""
+"""What only the running program knows of its keys, put into the pages of the handbook as they are shown.
+
+`{key NAME}` in a page is the key of that command; `{every command}` is a table of all of them.
+"""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from yardplan.language import tr
+from yardplan.window.actions import Actions
 
-#: Where the tables stand in the page.
-PLACE = "{every command}"
+_TABLES = "{every command}"
+_KEY = re.compile(r"\{key ([^}]+)\}")
+#: Keys of special keyboards, that Qt names by one word, are left out; Del and F1 are not such.
+_LONGEST = 3
+
+
+def filled(text: str, actions: Actions, menus: Mapping[str, QMenu]) -> str:
+    """A page with its keys. Raises KeyError where it names a command that is not there."""
+    named = _KEY.sub(lambda found: _escaped(keys_of(actions[found.group(1)])[0]), text)
+    return named.replace(_TABLES, key_tables(menus)) if _TABLES in named else named
 
 
 def key_tables(menus: Mapping[str, QMenu]) -> str:
@@ -24,6 +37,13 @@ def key_tables(menus: Mapping[str, QMenu]) -> str:
     return "\n\n".join(parts)
 
 
+def keys_of(action: QAction) -> list[str]:
+    """The keys that every keyboard has, the first one first."""
+    native = QKeySequence.SequenceFormat.NativeText
+    shown = [keys.toString(native) for keys in action.shortcuts()]
+    return [keys for keys in shown if "+" in keys or len(keys) <= _LONGEST]
+
+
 def _commands(menu: QMenu) -> Iterator[QAction]:
     for action in menu.actions():
         inner = action.menu()
@@ -34,15 +54,19 @@ def _commands(menu: QMenu) -> Iterator[QAction]:
 
 
 def _row(action: QAction) -> str:
-    name = _words(action.text()) if action.objectName() not in ("undo", "redo") else action.objectName()
-    cells = (name.capitalize() if name in ("undo", "redo") else name, _keys(action), action.statusTip())
-    return "| " + " | ".join(cell.replace("|", "/").replace("\\", "\\\\") for cell in cells) + " |"
+    # The words of these two say what would be undone.
+    plain = {"undo": tr("Undo"), "redo": tr("Redo")}
+    name = plain.get(action.objectName(), _words(action.text()))
+    keys = ", ".join(f"**{_escaped(each)}**" for each in keys_of(action))
+    return f"| {_cell(name)} | {keys} | {_cell(action.statusTip())} |"
 
 
-def _keys(action: QAction) -> str:
-    """The keys a keyboard has; those of special keyboards are left out."""
-    shown = [keys.toString(QKeySequence.SequenceFormat.NativeText) for keys in action.shortcuts()]
-    return ", ".join(f"**{keys}**" for keys in shown if "+" in keys or len(keys) <= 3)
+def _cell(words: str) -> str:
+    return words.replace("|", "/").replace("*", "\\*")
+
+
+def _escaped(keys: str) -> str:
+    return keys.replace("\\", "\\\\").replace("[", "\\[").replace("]", "\\]")
 
 
 def _words(text: str) -> str:

@@ -23,6 +23,7 @@ TOOL_PAGES: dict[str, str] = {
     "service": "structures#pipes-and-cables",
     "gate": "structures#gates",
     "tape": "drawing#measure",
+    "dimension": "drawing#measure",
     "light": "light#sun-at-a-spot",
     "note": "drawing#notes",
 }
@@ -46,6 +47,8 @@ PANEL_PAGES: dict[str, str] = {
     "TakersView": "light#who-takes-its-light",
     "SpotView": "light#sun-at-a-spot",
     "FindingsList": "findings",
+    "AlongsideBox": "drawing#curves-and-circles",
+    "VariantsBox": "drawing#variants",
     "LocalRules": "findings#local-rules",
     "SeasonStrip": "season",
     "MomentBar": "light#shadows",

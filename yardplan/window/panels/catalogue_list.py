@@ -124,7 +124,8 @@ class CatalogueList(QWidget):
         self.filter_button.setText(tr("Filter: {number}", number=ticked) if ticked else tr("Filter"))
         self.filter_button.setAccessibleName(tr("Filters, {number} in force", number=ticked))
         found = listed(self._open_yard.catalogue, self.asked(), site)
-        self.rows.show_cultivars(found)
+        if self.rows.show_cultivars(found):
+            self.view.scrollToTop()
         self.count.setText(tr_n(
             "{n} variety, {mark} partly from memory", "{n} varieties, {mark} partly from memory", len(found),
             mark=MEMORY_MARK,

@@ -38,12 +38,14 @@ class CatalogueRows(QAbstractListModel):
         super().__init__(parent)
         self._cultivars: list[Cultivar] = []
 
-    def show_cultivars(self, cultivars: list[Cultivar]) -> None:
-        """List these."""
-        if cultivars != self._cultivars:
-            self.beginResetModel()
-            self._cultivars = cultivars
-            self.endResetModel()
+    def show_cultivars(self, cultivars: list[Cultivar]) -> bool:
+        """List these; True when they are others than before."""
+        if cultivars == self._cultivars:
+            return False
+        self.beginResetModel()
+        self._cultivars = cultivars
+        self.endResetModel()
+        return True
 
     def cultivar(self, row: int) -> Cultivar:
         """The variety in that row."""

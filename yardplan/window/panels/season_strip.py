@@ -28,6 +28,8 @@ _HINT = later("Drag to choose the day; click a name to select the plant")
 _EMPTY = later("Plant something, and its bloom and harvest show here.")
 
 
+#: Room for the names at the left, style units, and the share of the strip that they take at most.
+_NAMES, _NAMES_SHARE = 150.0, 0.3
 #: The chart's least height does not grow beyond this with large text, pixels: the sheet needs the room.
 _MOST_LEAST = 110
 
@@ -64,12 +66,15 @@ class ChartView(QWidget):
     def layout_now(self) -> SeasonLayout:
         """Where everything lies now."""
         ratio = self.devicePixelRatioF()
-        return SeasonLayout(
-            self.chart, QRectF(self.rect()), unit=text_scale(), ratio=ratio, first=self._first
-        )
+        return evolve(self._layout(), ratio=ratio, first=self._first)
+
+    def _layout(self) -> SeasonLayout:
+        """Large text in a narrow strip leaves the names less room, so that the months keep some."""
+        gutter = min(_NAMES, _NAMES_SHARE * self.width() / text_scale())
+        return SeasonLayout(self.chart, QRectF(self.rect()), unit=text_scale(), gutter=gutter)
 
     def _last_first(self) -> int:
-        room = len(SeasonLayout(self.chart, QRectF(self.rect()), unit=text_scale()).seen)
+        room = len(self._layout().seen)
         return max(0, len(self.chart.rows) - max(room, 1))
 
     def scroll_to(self, row: int) -> None:
