@@ -31,7 +31,11 @@ app.exec()
 #: The window is usable once the sheet has been painted and takes pointer and keys.
 OURS = """
 import os
+from importlib import import_module
 from yardplan.cli import opening
+# The program loads these before Qt too: watching its first paint must not turn the order round.
+for name in opening.BEFORE_QT:
+    import_module(name)
 import yardplan.window.canvas.canvas as canvas
 paint = canvas.Canvas.paintEvent
 def painted(self, event):

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from itertools import pairwise
 
 import shapely
@@ -60,9 +59,8 @@ def _side(edge: tuple[Point, Point], a: Point, b: Point) -> BaseGeometry:
 
 
 def _edges(shape: BaseGeometry) -> list[tuple[Point, Point]]:
-    lines: Sequence[BaseGeometry] = shapely.get_parts(shape)
     found: list[tuple[Point, Point]] = []
-    for part in lines:
+    for part in shapely.get_parts(shape):
         rings = [part.exterior, *part.interiors] if part.geom_type == "Polygon" else [part]
         for ring in rings:
             points = [(float(x), float(y)) for x, y in shapely.get_coordinates(ring)]
