@@ -41,8 +41,14 @@ def test_each_box_opens_once(window: MainWindow, command: str, title: str) -> No
     assert all(unnamed(box) == [] for box in window.findChildren(QDialog))
 
 
+def test_partner_lines_can_be_hidden_and_shown_again(window: MainWindow) -> None:
+    for shown in (False, True):
+        window.actions_["partners"].trigger()
+        assert window.canvas.scene.layers.partners is shown
+
+
 def test_commands_about_a_plant_wait_for_one(window: MainWindow) -> None:
-    card, partners = window.actions_["variety card"], window.actions_["partners"]
+    card, partners = window.actions_["variety card"], window.actions_["find partner"]
     assert not card.isEnabled()
     assert not partners.isEnabled()
     window.open_yard.select({"A1"})

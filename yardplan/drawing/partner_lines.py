@@ -7,6 +7,7 @@ from collections.abc import Collection, Iterable, Mapping
 import numpy as np
 
 from yardplan.drawing.view import Partner
+from yardplan.language import later
 from yardplan.plants.pollen_net import Link, PollenNet
 from yardplan.plants.pollen_outlook import outlooks
 from yardplan.plants.pollen_tables import Answer
@@ -16,7 +17,9 @@ from yardplan.yard.ground import Point
 STRENGTH: Mapping[Answer, float] = {"yes": 1.0, "not proved": 0.6, "partly": 0.3, "no": 0.0}
 #: Lines shown each way of one plant, best first; more would hide the plan.
 _MOST = 3
-_REMARK: Mapping[Answer, str] = {"yes": "", "not proved": "not proved", "partly": "weak", "no": ""}
+_REMARK: Mapping[Answer, str] = {
+    "yes": "", "not proved": later("not proved"), "partly": later("weak"), "no": "",
+}
 
 
 def partners_of(net: PollenNet, thing: str) -> tuple[Partner, ...]:

@@ -33,7 +33,7 @@ def partner_words(partner: Partner, view: PlanView) -> str:
             else tr_n("about {n} day together", "about {n} days together", partner.days)
         )
     if partner.remark:
-        words.append(partner.remark)
+        words.append(tr(partner.remark))
     return " · ".join(words)
 
 

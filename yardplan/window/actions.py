@@ -52,7 +52,9 @@ class Actions:
         return tuple(self._actions.values())
 
     def add(self, name: str, command: Command) -> QAction:
-        """Make an action of a command."""
+        """Make an action of a command. Raises ValueError where another has the name already."""
+        if name in self._actions:
+            raise ValueError(f"two commands are called {name}")
         action = QAction(command.words, self._window)
         action.setObjectName(name)
         action.setShortcuts([sequence for keys in command.keys for sequence in _sequences(keys)])

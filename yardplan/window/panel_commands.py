@@ -68,7 +68,7 @@ class PanelCommands:
         self._window.menus["File"].insertSeparator(self._window.actions_["close"])
 
     def _planting(self) -> None:
-        self.partners = self._add("Planting", "partners", Command(
+        self.partners = self._add("Planting", "find partner", Command(
             words=tr("Find a &partner…"), does=self.show_partners, keys=("Ctrl+Shift+P",),
             tip=tr("Varieties that would set fruit on the plant selected or in hand")))
         self._add("Planting", "yard partners", Command(

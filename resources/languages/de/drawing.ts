@@ -123,6 +123,10 @@
    <translation>Mittel, {first} bis {last}</translation>
   </message>
   <message>
+   <source>not proved</source>
+   <translation>nicht belegt</translation>
+  </message>
+  <message>
    <source>of {hours} h in the open; {share} of open light</source>
    <translation>von {hours} h in freier Lage; {share} des freien Lichts</translation>
   </message>
@@ -177,6 +181,10 @@
   <message>
    <source>water</source>
    <translation>Wasser</translation>
+  </message>
+  <message>
+   <source>weak</source>
+   <translation>schwach</translation>
   </message>
   <message>
    <source>well</source>
@@ -261,8 +269,8 @@
   <message numerus="yes">
    <source>{n} days together</source>
    <translation>
-    <numerusform>{n} gemeinsamer Blühtag</numerusform>
-    <numerusform>{n} gemeinsame Blühtage</numerusform>
+    <numerusform>{n} Tag gemeinsam</numerusform>
+    <numerusform>{n} Tage gemeinsam</numerusform>
    </translation>
   </message>
   <message numerus="yes">

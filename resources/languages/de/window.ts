@@ -1970,6 +1970,10 @@
    <translation>Gesperrtes wird nicht gelöscht</translation>
   </message>
   <message>
+   <source>Locked things are not moved</source>
+   <translation>Gesperrtes wird nicht verschoben</translation>
+  </message>
+  <message>
    <source>Locked things are not moved or deleted</source>
    <translation>Gesperrtes wird nicht verschoben und nicht gelöscht</translation>
   </message>
@@ -4647,15 +4651,15 @@
   </message>
   <message>
    <source>is partly set in turn</source>
-   <translation>wird auch teilweise befruchtet</translation>
+   <translation>gegenseitig teilweise</translation>
   </message>
   <message>
    <source>is probably set in turn</source>
-   <translation>wird wahrscheinlich auch befruchtet</translation>
+   <translation>wohl gegenseitig</translation>
   </message>
   <message>
    <source>is set in turn</source>
-   <translation>wird auch befruchtet</translation>
+   <translation>gegenseitig</translation>
   </message>
   <message>
    <source>its zone not known</source>
@@ -5639,15 +5643,15 @@
   <message numerus="yes">
    <source>{n} days together</source>
    <translation>
-    <numerusform>{n} gemeinsamer Blühtag</numerusform>
-    <numerusform>{n} gemeinsame Blühtage</numerusform>
+    <numerusform>{n} Tag gemeinsam</numerusform>
+    <numerusform>{n} Tage gemeinsam</numerusform>
    </translation>
   </message>
   <message numerus="yes">
    <source>{n} days together, {often}</source>
    <translation>
-    <numerusform>{n} gemeinsamer Blühtag, {often}</numerusform>
-    <numerusform>{n} gemeinsame Blühtage, {often}</numerusform>
+    <numerusform>{n} Tag gemeinsam, {often}</numerusform>
+    <numerusform>{n} Tage gemeinsam, {often}</numerusform>
    </translation>
   </message>
   <message numerus="yes">

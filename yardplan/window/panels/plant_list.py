@@ -78,7 +78,7 @@ class PlantList(QWidget):
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setMinimumSectionSize(TARGET)
         for column, width in _WIDTHS.items():
-            header.resizeSection(column, width)
+            header.resizeSection(column, max(width, header.sectionSizeHint(column)))
         header.setSectionResizeMode(NAME, QHeaderView.ResizeMode.Stretch)
         return table
 
