@@ -11,7 +11,7 @@ from support.widgets import too_small, unnamed
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.plant_list import PlantList
 from yardplan.window.panels.plant_rows import FINDINGS, KEY, NAME
-from yardplan.yard import edits
+from yardplan.yard import edits, groups
 from yardplan.yard.ground import Building
 from yardplan.yard.yard import Yard
 
@@ -132,3 +132,23 @@ def test_keys_walk_the_rows_and_the_plan_follows(listed: PlantList, qtbot: QtBot
 def test_everything_has_a_name_and_is_large_enough(listed: PlantList) -> None:
     assert unnamed(listed) == []
     assert too_small(listed) == []
+
+
+def test_groups_are_listed_pick_their_members_and_follow_the_plan(listed: PlantList) -> None:
+    open_yard = listed._open_yard
+    open_yard.commit("Group", groups.group(open_yard.yard, {"A2", "P1"}))
+    assert column(listed, KEY)[0] == ""
+    assert column(listed, NAME)[0] == "Group 1: A2, P1"
+    assert "Bartlett, european pear \N{MIDDLE DOT} Group 1" in column(listed, NAME)
+    listed.table.selectRow(0)
+    assert open_yard.selection == {"A2", "P1"}
+    open_yard.select({"P1"})
+    rows = listed.table.selectionModel().selectedRows()
+    assert [index.data() for index in rows] == ["P1"]
+    open_yard.select({"A2", "P1"})
+    assert len(listed.table.selectionModel().selectedRows()) == 3
+    assert listed.sorted.index(0, KEY).data(Qt.ItemDataRole.AccessibleTextRole) == (
+        "Group 1, a group of 2 things: A2, P1"
+    )
+    listed.remove_selected()
+    assert column(listed, KEY) == ["A10", "B1", "lot"]

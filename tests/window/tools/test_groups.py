@@ -106,7 +106,7 @@ def test_a_group_with_a_locked_member_stays_whole_where_it_is(desk, tool):
     tool.move(Pointer(kind="move", place=(5, 9), dragging=True))
     assert "locked" in tool.hint()
     release(tool, (5, 9))
-    assert commands.nudge(desk.open_yard, (1, 0), far=True) == ""
+    assert commands.nudge(desk.open_yard, (1, 0), far=True) == "Locked things are not moved"
     assert commands.delete(desk.open_yard) == "Locked things are not deleted"
     assert CarryTool(desk).done
     assert places(desk)["A1"] == (5, 5)

@@ -17,10 +17,10 @@ BESIDE: Point = (1.0, -1.0)
 
 
 def nudge(open_yard: OpenYard, way: tuple[int, int], *, far: bool) -> str:
-    """Shift the selection by one step; returns what to say, empty when nothing moved."""
+    """Shift the selection by one step; returns what to say, empty when nothing is selected."""
     ids = movable(open_yard.yard, open_yard.selection)
     if not ids:
-        return ""
+        return tr("Locked things are not moved") if open_yard.selection - {"lot"} else ""
     step = NUDGE[open_yard.units][1 if far else 0]
     offset = (way[0] * step, way[1] * step)
     before = troubles_of(open_yard, ids)

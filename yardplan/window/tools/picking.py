@@ -84,7 +84,7 @@ def _reading_order(points: tuple[Point, ...]) -> tuple[float, float]:
 def frames(open_yard: OpenYard) -> list[Outline]:
     """An upright box round each whole group that is selected, crowns and all, metres."""
     yard = open_yard.shown_yard
-    boxes = []
+    boxes: list[Outline] = []
     for group in groups.whole_groups(yard, open_yard.selection) if open_yard.selection else ():
         crowns = {p.id: p.size.spread / 2 for p in chosen(open_yard.stand.plants, group.members)}
         reach = [
