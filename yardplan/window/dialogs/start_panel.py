@@ -10,7 +10,6 @@ from attrs import frozen
 from PySide6.QtCore import QEvent, QLocale, QObject, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QApplication,
     QBoxLayout,
     QFrame,
     QHBoxLayout,
@@ -179,7 +178,9 @@ class StartPanel(QFrame):
 
     def _take_focus(self) -> None:
         """Keys work here at once, without a click."""
-        if self.isVisible() and not self.isAncestorOf(QApplication.focusWidget() or self):
+        # Asked of the window, which may not be active yet.
+        focus = self.window().focusWidget()
+        if self.isVisible() and (focus is None or not self.isAncestorOf(focus)):
             self.form.name.setFocus(Qt.FocusReason.OtherFocusReason)
             self.form.name.line.selectAll()
 
