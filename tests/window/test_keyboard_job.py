@@ -100,7 +100,7 @@ def test_the_main_job_without_a_mouse(typist, tmp_path):
     # From the list of everything to the fields of one; then the growth, the file and the sheets.
     typist.ctrl("E")
     assert window.side.plants.isAncestorOf(typist.focus)
-    typist.key(Qt.Key.Key_Home, Qt.KeyboardModifier.ControlModifier)
+    typist.key(Qt.Key.Key_Up)
     assert yard.selection == {"A1"}
     typist.key(Qt.Key.Key_F2)
     typist.tab_to(window.side.fields.grid.entries["planted"])

@@ -44,6 +44,7 @@ class _Scrolled(QScrollArea):
 
     def __init__(self, column: QWidget) -> None:
         super().__init__()
+        self._column = column
         self.setWidget(column)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -51,7 +52,7 @@ class _Scrolled(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
 
     def sizeHint(self) -> QSize:
-        column = self.widget().sizeHint()
+        column = self._column.sizeHint()
         bar = self.verticalScrollBar()
         return QSize(column.width() + (bar.sizeHint().width() if bar.maximum() else 0), column.height())
 

@@ -217,8 +217,8 @@ class StartPanel(QFrame):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Stay in the middle when the window changes its size; grow with what the place look-up shows."""
-        kinds = {self._inner: QEvent.Type.LayoutRequest}
-        if event.type() == kinds.get(watched, QEvent.Type.Resize) and self.isVisible():
+        wanted = QEvent.Type.LayoutRequest if watched is self._inner else QEvent.Type.Resize
+        if event.type() == wanted and self.isVisible():
             self._centre()
         return bool(super().eventFilter(watched, event))
 

@@ -92,6 +92,10 @@ def _lot_aim(window: MainWindow) -> Aim | None:
     return _tool_aim(window, "lot")
 
 
+def _lot_done(window: MainWindow) -> bool:
+    return bool(window.open_yard.yard.lot)
+
+
 def _tool_aim(window: MainWindow, icon: str) -> Aim | None:
     action = window.actions_[f"tool {icon}"]
     button = next((b for b in window.tools.buttons if b.accessibleName() == action.text()), None)
@@ -150,7 +154,7 @@ STEPS: tuple[Step, ...] = (
         title=later("Draw the lot"),
         words=later("Type its width and depth and press Begin. Another outline can be drawn later with "
                     "the tool Lot line: click the corners, or type each length."),
-        aim=_lot_aim, done=lambda window: bool(window.open_yard.yard.lot),
+        aim=_lot_aim, done=_lot_done,
     ),
     Step(
         title=later("Pick plants"),

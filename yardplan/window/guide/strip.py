@@ -91,6 +91,7 @@ class Ring(QWidget):
 
     def __init__(self, window: QWidget) -> None:
         super().__init__(window)
+        self._around = window
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.hide()
@@ -100,7 +101,7 @@ class Ring(QWidget):
         if area is None:
             self.hide()
             return
-        around = area.adjusted(-_AROUND, -_AROUND, _AROUND, _AROUND).intersected(self.parentWidget().rect())
+        around = area.adjusted(-_AROUND, -_AROUND, _AROUND, _AROUND).intersected(self._around.rect())
         if self.geometry() != around:
             self.setGeometry(around)
         if self.isHidden():

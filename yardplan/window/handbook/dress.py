@@ -71,7 +71,7 @@ def _fragments(document: QTextDocument) -> list[QTextFragment]:
         walk = block.begin()
         while not walk.atEnd():
             found.append(walk.fragment())
-            walk += 1  # type: ignore[assignment, operator]
+            walk += 1
     return found
 
 

@@ -232,7 +232,7 @@ class HandbookWindow(QDialog):
             cursor = self.view.document().find(word)
             while not cursor.isNull():
                 mark = QTextEdit.ExtraSelection()
-                mark.cursor, mark.format = cursor, look  # type: ignore[attr-defined]
+                mark.cursor, mark.format = cursor, look
                 marks.append(mark)
                 cursor = self.view.document().find(word, cursor)
         self.view.setExtraSelections(marks)

@@ -97,7 +97,8 @@ class SearchLine(QLineEdit):
         self.setAccessibleName(words)
         self.setClearButtonEnabled(True)
         self._cross = self.findChild(QToolButton)
-        self._cross.setAccessibleName(tr("Clear what is typed"))
+        if self._cross is not None:
+            self._cross.setAccessibleName(tr("Clear what is typed"))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -110,7 +111,8 @@ class SearchLine(QLineEdit):
     def _enlarge(self) -> None:
         """Qt makes the cross 22 pixels wide and less high."""
         side = max(self.height(), TARGET)
-        self._cross.setGeometry(self.width() - side, 0, side, side)
+        if self._cross is not None:
+            self._cross.setGeometry(self.width() - side, 0, side, side)
 
 
 def sign_colour(sign: Sign, colours: Colours) -> str:
