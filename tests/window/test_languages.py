@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, QSettings
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QMenu
 from pytestqt.qtbot import QtBot
 from support import texts
 from support.seen_texts import english_among, seen_in
@@ -118,6 +118,31 @@ def test_the_window_and_its_boxes_are_all_in_german(
     assert not left, "\n".join(left)
     words = {word for text in seen for word in re.findall(r"\w+", text)}
     assert not words & {"Undo", "Redo", "File", "Save", "Cancel", "Close", "Delete", "needs", "about"}
+
+
+def access_keys(names: list[str]) -> list[str]:
+    """The letters marked in the words of a menu."""
+    return [found[1].lower() for name in names if (found := re.search(r"&(\w)", name.replace("&&", "")))]
+
+
+@pytest.mark.parametrize("code", sorted(LANGUAGES))
+def test_no_menu_has_one_access_key_for_two_commands(
+    code: str, qtbot: QtBot, make_window: Callable[..., MainWindow]
+) -> None:
+    before = QLocale()
+    speak(code)
+    try:
+        window = make_window()
+        menus = [window.menuBar(), *window.findChildren(QMenu)]
+        doubled = {
+            menu.objectName() or menu.windowTitle() or str(names): keys for menu in menus
+            if (names := [action.text() for action in menu.actions() if action.text()])
+            and len(keys := access_keys(names)) != len(set(keys))
+        }
+    finally:
+        speak("en")
+        QLocale.setDefault(before)
+    assert doubled == {}
 
 
 def test_no_text_of_the_window_is_left_unsaid(make_window: Callable[..., MainWindow]) -> None:

@@ -35,7 +35,7 @@ _LAYERS = {
     "plants": later("&Plants"),
     "notes": later("&Notes"),
     "dimensions": later("&Dimension lines"),
-    "labels": later("&Names and sizes"),
+    "labels": later("Names and si&zes"),
 }
 
 
@@ -46,7 +46,7 @@ class ArrangeCommands:
         self._window = window
         self._yard = window.open_yard
         self._history: QDialog | None = None
-        self.arrange = QMenu(tr("A&rrange"), window)
+        self.arrange = QMenu(tr("Arran&ge"), window)
         self._lines()
         self._turns()
         window.menus["Edit"].addSeparator()
@@ -71,7 +71,7 @@ class ArrangeCommands:
         for line, words in _LINES.items():
             self.arrange.addAction(self._add(f"align {line}", tr(words), partial(self._align, line)))
         self.arrange.addSeparator()
-        ways: dict[Way, str] = {"across": tr("Space evenly &across"), "up": tr("Space evenly &up")}
+        ways: dict[Way, str] = {"across": tr("Space evenly &across"), "up": tr("Space evenl&y up")}
         for way, words in ways.items():
             self.arrange.addAction(self._add(f"space {way}", words, partial(self._space, way)))
         self.arrange.addSeparator()

@@ -93,7 +93,7 @@ class CommandTable:
         self._add("cut", tr("Cu&t"), self._cut, _Std.Cut)
         self._add("copy", tr("&Copy"), lambda: say(clipboard.copy(yard)), _Std.Copy)
         self._add("paste", tr("&Paste"), self._paste, _Std.Paste)
-        self._add("duplicate", tr("D&uplicate"), lambda: say(commands.duplicate(yard)), "Ctrl+D",
+        self._add("duplicate", tr("Dupl&icate"), lambda: say(commands.duplicate(yard)), "Ctrl+D",
                   tip=tr("Put copies beside what is selected"))
         self._add("delete", tr("&Delete"), lambda: say(commands.delete(yard)), "Del", on_sheet=True)
         self._add("select all", tr("Select &all"), lambda: commands.select_all(yard), _Std.SelectAll)
@@ -107,7 +107,7 @@ class CommandTable:
                   tip=tr("What is selected follows the pointer until you click or type a place"))
         self._add("lock", tr("&Lock"), lambda: commands.set_locked(yard, True), "Ctrl+L",
                   tip=tr("Locked things are not moved or deleted"))
-        self._add("unlock", tr("Unl&ock"), lambda: commands.set_locked(yard, False), "Ctrl+Shift+L")
+        self._add("unlock", tr("Unloc&k"), lambda: commands.set_locked(yard, False), "Ctrl+Shift+L")
         self._add(
             "fields", tr("&Fields"), window.show_fields, "F2", tip=tr("Go to the fields of what is selected")
         )
@@ -129,7 +129,7 @@ class CommandTable:
         self._layer(
             "marks", tr("Mar&ks of findings"), "Ctrl+Shift+M", tip=tr("Off: a quiet plan without marks")
         )
-        self._layer("mature", tr("Full-size &outline"), tip=tr("A thin line at the size of the grown plant"))
+        self._layer("mature", tr("Full-size outli&ne"), tip=tr("A thin line at the size of the grown plant"))
         self._layer(
             "partners",
             tr("Partner &lines"),

@@ -20,7 +20,7 @@ MENUS: dict[str, tuple[str, ...]] = {
     later("&Planting"): ("choose", "plants list", ""),
     later("&Light"): ("tool light", "", "shadows"),
     later("&Season"): ("year less", "year more", "mature size"),
-    later("S&heets"): (),
+    later("Shee&ts"): (),
     later("&Help"): ("find command",),
 }
 #: What the context menu offers for a selection and for bare ground.

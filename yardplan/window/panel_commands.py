@@ -59,10 +59,10 @@ class PanelCommands:
         return action
 
     def _file(self) -> None:
-        site = Command(words=tr("S&ite card…"), does=self.show_site, keys=("Ctrl+I",),
+        site = Command(words=tr("Si&te card…"), does=self.show_site, keys=("Ctrl+I",),
                        tip=tr("Place, climate and soil of the yard, with the source of each fact"))
         self._add("File", "site card", site, before="close")
-        rules = Command(words=tr("Local &rules…"), does=self.show_rules,
+        rules = Command(words=tr("Local ru&les…"), does=self.show_rules,
                         tip=tr("Figures of your adviser or the law in place of ours"))
         self._add("File", "local rules", rules, before="close")
         self._window.menus["File"].insertSeparator(self._window.actions_["close"])
@@ -85,10 +85,10 @@ class PanelCommands:
         menu = self._window.menus["Edit"]
         menu.addSeparator()
         self._add("Edit", "next finding", Command(
-            words=tr("Next &conflict or caution"), does=lambda: self._step(1), keys=("F4",),
+            words=tr("N&ext conflict or caution"), does=lambda: self._step(1), keys=("F4",),
             tip=tr("Show the place of the next finding of the list")))
         self._add("Edit", "previous finding", Command(
-            words=tr("Pre&vious conflict or caution"), does=lambda: self._step(-1), keys=("Shift+F4",),
+            words=tr("Previ&ous conflict or caution"), does=lambda: self._step(-1), keys=("Shift+F4",),
             tip=tr("Show the place of the finding before")))
 
     def _help(self) -> None:
@@ -98,7 +98,7 @@ class PanelCommands:
 
     def _appearance(self) -> QMenu:
         """Light, dark or as the system; the sheet stays light."""
-        menu = QMenu(tr("&Appearance"), self._window)
+        menu = QMenu(tr("A&ppearance"), self._window)
         group = QActionGroup(menu)
         for scheme in SCHEMES:
             words = tr(_SCHEME_WORDS[scheme])
@@ -128,7 +128,7 @@ class PanelCommands:
 
     def _languages(self) -> QMenu:
         """The language of the window, by its own name; spoken from the next start on."""
-        menu = QMenu(tr("&Language"), self._window)
+        menu = QMenu(tr("Languag&e"), self._window)
         group = QActionGroup(menu)
         for code, name in {"system": tr("As the system"), **LANGUAGES}.items():
             action = self._window.actions_.add(f"language {code}", Command(

@@ -23,7 +23,7 @@ class ShapeCommands:
         self._window = window
         self._yard = window.open_yard
         self.edges = self._add("edge lengths", Command(
-            words=tr("Type edge &lengths"), does=self._edges, keys=("Shift+F2",),
+            words=tr("T&ype edge lengths"), does=self._edges, keys=("Shift+F2",),
             tip=tr("Type over the lengths of what is selected; a click on a length does it too")))
         self.group = self._add("group", Command(
             words=tr("&Group"), does=self._group, keys=("Ctrl+G",),

@@ -16,7 +16,7 @@ _STAYS_MS = 8000
 
 def text_size_menu(actions: Actions, theme: Callable[[], Theme], say: Callable[[str, int], None]) -> QMenu:
     """One line a size; the choice counts from the next start on, which `say` tells."""
-    menu = QMenu(tr("&Text size"))
+    menu = QMenu(tr("Te&xt size"))
     group = QActionGroup(menu)
     for size in TEXT_SIZES:
         words = tr("As the &system") if size == "system" else tr("{percent} %", percent=size)

@@ -24,7 +24,7 @@ class VariantCommands:
         edit = window.menus["Edit"]
         edit.addSeparator()
         edit.addAction(window.actions_.add("keep variant", Command(
-            words=tr("&Keep this plan as a variant…"), does=self.keep,
+            words=tr("Keep t&his plan as a variant…"), does=self.keep,
             tip=tr("The plan gets a name and stays in the yard's file, to go back to or to compare"))))
         edit.addAction(window.actions_.add("variants", Command(
             words=tr("&Variants…"), does=self.show,

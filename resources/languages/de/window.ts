@@ -16,10 +16,6 @@
    <translation>&amp;Über yardplan</translation>
   </message>
   <message>
-   <source>&amp;Appearance</source>
-   <translation>&amp;Erscheinungsbild</translation>
-  </message>
-  <message>
    <source>&amp;Before planting</source>
    <translation>&amp;Vor der Pflanzung</translation>
   </message>
@@ -60,10 +56,6 @@
    <translation>&amp;Dunkelster Monat der Saison</translation>
   </message>
   <message>
-   <source>&amp;Day of the shadows</source>
-   <translation>&amp;Tag der Schatten</translation>
-  </message>
-  <message>
    <source>&amp;Delete</source>
    <translation>&amp;Löschen</translation>
   </message>
@@ -101,7 +93,7 @@
   </message>
   <message>
    <source>&amp;Fit the yard</source>
-   <translation>&amp;Ganzer Garten</translation>
+   <translation>Ganzer Gar&amp;ten</translation>
   </message>
   <message>
    <source>&amp;Full size</source>
@@ -133,19 +125,11 @@
   </message>
   <message>
    <source>&amp;Hours of sun on the ground</source>
-   <translation>Sonnen&amp;stunden am Boden</translation>
+   <translation>Sonnenst&amp;unden am Boden</translation>
   </message>
   <message>
    <source>&amp;Import</source>
    <translation>&amp;Importieren</translation>
-  </message>
-  <message>
-   <source>&amp;Keep this plan as a variant…</source>
-   <translation>Diesen Plan als &amp;Variante behalten…</translation>
-  </message>
-  <message>
-   <source>&amp;Language</source>
-   <translation>&amp;Sprache</translation>
   </message>
   <message>
    <source>&amp;Light</source>
@@ -157,7 +141,7 @@
   </message>
   <message>
    <source>&amp;Lock</source>
-   <translation>Sp&amp;erren</translation>
+   <translation>S&amp;perren</translation>
   </message>
   <message>
    <source>&amp;Lot line from GeoJSON or DXF…</source>
@@ -174,10 +158,6 @@
   <message>
    <source>&amp;Name the group…</source>
    <translation>Gruppe be&amp;nennen…</translation>
-  </message>
-  <message>
-   <source>&amp;Names and sizes</source>
-   <translation>Namen und &amp;Größen</translation>
   </message>
   <message>
    <source>&amp;New…</source>
@@ -225,7 +205,7 @@
   </message>
   <message>
    <source>&amp;Play the day</source>
-   <translation>Den Tag ab&amp;spielen</translation>
+   <translation>Den Tag absp&amp;ielen</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -269,11 +249,7 @@
   </message>
   <message>
    <source>&amp;Steps…</source>
-   <translation>&amp;Schritte…</translation>
-  </message>
-  <message>
-   <source>&amp;Text size</source>
-   <translation>&amp;Schriftgröße</translation>
+   <translation>Sc&amp;hritte…</translation>
   </message>
   <message>
    <source>&amp;Undo</source>
@@ -289,7 +265,7 @@
   </message>
   <message>
    <source>&amp;Variants…</source>
-   <translation>&amp;Varianten…</translation>
+   <translation>Var&amp;ianten…</translation>
   </message>
   <message>
    <source>&amp;View</source>
@@ -301,7 +277,7 @@
   </message>
   <message>
    <source>&amp;Who takes its light</source>
-   <translation>&amp;Wer ihr Licht nimmt</translation>
+   <translation>Wer i&amp;hr Licht nimmt</translation>
   </message>
   <message>
    <source>'{part}' is not a direction and a height: write for example 90 12</source>
@@ -504,8 +480,8 @@
    <translation>&amp;Nach der Pflanzung</translation>
   </message>
   <message>
-   <source>A&amp;rrange</source>
-   <translation>A&amp;nordnen</translation>
+   <source>A&amp;ppearance</source>
+   <translation>Ers&amp;cheinungsbild</translation>
   </message>
   <message>
    <source>AHS heat zone</source>
@@ -560,7 +536,7 @@
   </message>
   <message>
    <source>All &amp;facts of the variety…</source>
-   <translation>Alle &amp;Angaben zur Sorte…</translation>
+   <translation>Alle An&amp;gaben zur Sorte…</translation>
   </message>
   <message>
    <source>All facts…</source>
@@ -613,6 +589,10 @@
   <message>
    <source>April</source>
    <translation>April</translation>
+  </message>
+  <message>
+   <source>Arran&amp;ge</source>
+   <translation>&amp;Anordnen</translation>
   </message>
   <message>
    <source>As it stands in the table</source>
@@ -1064,19 +1044,19 @@
   </message>
   <message>
    <source>Cu&amp;t</source>
-   <translation>&amp;Ausschneiden</translation>
+   <translation>A&amp;usschneiden</translation>
   </message>
   <message>
    <source>Currency</source>
    <translation>Währung</translation>
   </message>
   <message>
-   <source>D&amp;uplicate</source>
-   <translation>&amp;Duplizieren</translation>
-  </message>
-  <message>
    <source>DXF</source>
    <translation>DXF</translation>
+  </message>
+  <message>
+   <source>Da&amp;y of the shadows</source>
+   <translation>&amp;Tag der Schatten</translation>
   </message>
   <message>
    <source>Data of places</source>
@@ -1241,6 +1221,10 @@
   <message>
    <source>Drawing of {name}</source>
    <translation>Zeichnung von {name}</translation>
+  </message>
+  <message>
+   <source>Dupl&amp;icate</source>
+   <translation>&amp;Duplizieren</translation>
   </message>
   <message>
    <source>E</source>
@@ -1507,7 +1491,7 @@
    <translation>Fruchtansatz</translation>
   </message>
   <message>
-   <source>Full-size &amp;outline</source>
+   <source>Full-size outli&amp;ne</source>
    <translation>&amp;Umriss in voller Größe</translation>
   </message>
   <message>
@@ -1770,6 +1754,10 @@
    <translation>Behalten</translation>
   </message>
   <message>
+   <source>Keep t&amp;his plan as a variant…</source>
+   <translation>Diesen Plan als Variante &amp;behalten…</translation>
+  </message>
+  <message>
    <source>Keep this plan under which name?</source>
    <translation>Unter welchem Namen diesen Plan behalten?</translation>
   </message>
@@ -1819,7 +1807,11 @@
   </message>
   <message>
    <source>La&amp;yers</source>
-   <translation>&amp;Ebenen</translation>
+   <translation>Ebe&amp;nen</translation>
+  </message>
+  <message>
+   <source>Languag&amp;e</source>
+   <translation>&amp;Sprache</translation>
   </message>
   <message>
    <source>Language of the window: {name}, from the next start on</source>
@@ -1950,7 +1942,7 @@
    <translation>Posten zu kaufen</translation>
   </message>
   <message>
-   <source>Local &amp;rules…</source>
+   <source>Local ru&amp;les…</source>
    <translation>Örtliche &amp;Regeln…</translation>
   </message>
   <message>
@@ -2090,16 +2082,16 @@
    <translation>Meter</translation>
   </message>
   <message>
-   <source>Mid&amp;summer day</source>
-   <translation>&amp;Längster Tag</translation>
-  </message>
-  <message>
    <source>Middle, x</source>
    <translation>Mitte, x</translation>
   </message>
   <message>
    <source>Middle, y</source>
    <translation>Mitte, y</translation>
+  </message>
+  <message>
+   <source>Mids&amp;ummer day</source>
+   <translation>Län&amp;gster Tag</translation>
   </message>
   <message>
    <source>Midsummer {hours} h</source>
@@ -2158,6 +2150,10 @@
    <translation>N</translation>
   </message>
   <message>
+   <source>N&amp;ext conflict or caution</source>
+   <translation>Nä&amp;chster Konflikt oder Warnung</translation>
+  </message>
+  <message>
    <source>Name</source>
    <translation>Name</translation>
   </message>
@@ -2166,16 +2162,16 @@
    <translation>Name des Gartens</translation>
   </message>
   <message>
+   <source>Names and si&amp;zes</source>
+   <translation>N&amp;amen und Größen</translation>
+  </message>
+  <message>
    <source>Needs no partner</source>
    <translation>Ohne Befruchter</translation>
   </message>
   <message>
    <source>New: {findings}.</source>
    <translation>Neu: {findings}.</translation>
-  </message>
-  <message>
-   <source>Next &amp;conflict or caution</source>
-   <translation>Nächster &amp;Konflikt oder Warnung</translation>
   </message>
   <message>
    <source>Next door, outside the lot</source>
@@ -2427,7 +2423,7 @@
   </message>
   <message>
    <source>Open a sa&amp;mple</source>
-   <translation>&amp;Beispiel öffnen</translation>
+   <translation>Beis&amp;piel öffnen</translation>
   </message>
   <message>
    <source>Open a yard</source>
@@ -2499,7 +2495,7 @@
   </message>
   <message>
    <source>Panels &amp;beside the sheet</source>
-   <translation>Bereiche &amp;neben dem Blatt</translation>
+   <translation>Bereiche neben dem B&amp;latt</translation>
   </message>
   <message>
    <source>Paper</source>
@@ -2547,7 +2543,7 @@
   </message>
   <message>
    <source>Path or bed &amp;alongside…</source>
-   <translation>Weg oder Beet &amp;entlang…</translation>
+   <translation>&amp;Weg oder Beet entlang…</translation>
   </message>
   <message>
    <source>Pattern</source>
@@ -2714,8 +2710,8 @@
    <translation>Kübel</translation>
   </message>
   <message>
-   <source>Pre&amp;vious conflict or caution</source>
-   <translation>&amp;Voriger Konflikt oder Warnung</translation>
+   <source>Previ&amp;ous conflict or caution</source>
+   <translation>V&amp;origer Konflikt oder Warnung</translation>
   </message>
   <message>
    <source>Price of one</source>
@@ -2783,7 +2779,7 @@
   </message>
   <message>
    <source>R&amp;ound the corners…</source>
-   <translation>Ecken r&amp;unden…</translation>
+   <translation>Ecken run&amp;den…</translation>
   </message>
   <message>
    <source>RHS rating</source>
@@ -2799,7 +2795,7 @@
   </message>
   <message>
    <source>Re&amp;peat in a row…</source>
-   <translation>In einer Reihe &amp;wiederholen…</translation>
+   <translation>In einer Re&amp;ihe wiederholen…</translation>
   </message>
   <message>
    <source>Re-pot or trim the roots every {years} years or so.</source>
@@ -2929,14 +2925,6 @@
    <translation>S</translation>
   </message>
   <message>
-   <source>S&amp;heets</source>
-   <translation>Bl&amp;ätter</translation>
-  </message>
-  <message>
-   <source>S&amp;ite card…</source>
-   <translation>&amp;Standortkarte…</translation>
-  </message>
-  <message>
    <source>Samples to look at</source>
    <translation>Beispiele zum Ansehen</translation>
   </message>
@@ -3042,7 +3030,7 @@
   </message>
   <message>
    <source>Select ne&amp;xt thing</source>
-   <translation>Nächstes au&amp;swählen</translation>
+   <translation>N&amp;ächstes auswählen</translation>
   </message>
   <message>
    <source>Select one plant, row or bed to see who takes its light.</source>
@@ -3143,6 +3131,10 @@
    <translation>Schuppen</translation>
   </message>
   <message>
+   <source>Shee&amp;ts</source>
+   <translation>Bl&amp;ätter</translation>
+  </message>
+  <message>
    <source>Sheets</source>
    <translation>Blätter</translation>
   </message>
@@ -3173,6 +3165,10 @@
   <message>
    <source>Show the shade</source>
    <translation>Den Schatten zeigen</translation>
+  </message>
+  <message>
+   <source>Si&amp;te card…</source>
+   <translation>S&amp;tandortkarte…</translation>
   </message>
   <message>
    <source>Side</source>
@@ -3239,12 +3235,12 @@
    <translation>Süden ist negativ. Zwischen den Polarkreisen: jenseits davon gilt die Sonnenregel nicht</translation>
   </message>
   <message>
-   <source>Space evenly &amp;across</source>
-   <translation>Waagerecht &amp;gleichmäßig verteilen</translation>
+   <source>Space evenl&amp;y up</source>
+   <translation>Senkrecht gleichmäßig &amp;verteilen</translation>
   </message>
   <message>
-   <source>Space evenly &amp;up</source>
-   <translation>Senkrecht gleichmäßig &amp;verteilen</translation>
+   <source>Space evenly &amp;across</source>
+   <translation>Waagerecht gleich&amp;mäßig verteilen</translation>
   </message>
   <message>
    <source>Space {things}</source>
@@ -3395,6 +3391,10 @@
    <translation>{things} vertauschen</translation>
   </message>
   <message>
+   <source>T&amp;ype edge lengths</source>
+   <translation>Kantenlän&amp;gen eingeben</translation>
+  </message>
+  <message>
    <source>Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, Escape backs out</source>
    <translation>Tab geht von Ding zu Ding, Pfeiltasten verschieben, Eingabe oder F2 öffnet die Felder, Esc bricht ab</translation>
   </message>
@@ -3441,6 +3441,10 @@
   <message>
    <source>Tape</source>
    <translation>Maßband</translation>
+  </message>
+  <message>
+   <source>Te&amp;xt size</source>
+   <translation>Sc&amp;hriftgröße</translation>
   </message>
   <message>
    <source>Terrace</source>
@@ -3785,10 +3789,6 @@
    <translation>Geben Sie eine Art oder Sorte ein und drücken Sie die Eingabetaste: Sie ist in der Hand. Klicken Sie auf das Blatt, wo sie stehen soll; grüne Schraffur ist freie Fläche. Pflanzen Sie zwei oder mehr.</translation>
   </message>
   <message>
-   <source>Type edge &amp;lengths</source>
-   <translation>Kanten&amp;längen eingeben</translation>
-  </message>
-  <message>
    <source>Type how far apart the two places are, for example 12.5 m; click to begin anew</source>
    <translation>Eingeben, wie weit die zwei Stellen auseinanderliegen, zum Beispiel 12,5 m; ein Klick beginnt neu</translation>
   </message>
@@ -3853,8 +3853,8 @@
    <translation>Einheit der Zeichnung</translation>
   </message>
   <message>
-   <source>Unl&amp;ock</source>
-   <translation>Entsper&amp;ren</translation>
+   <source>Unloc&amp;k</source>
+   <translation>En&amp;tsperren</translation>
   </message>
   <message>
    <source>Unlock {things}</source>

@@ -14,10 +14,10 @@ YEAR = 2026
 #: As they stand in the menu, with their access keys.
 KIND_WORDS: dict[Kind, str] = {
     "season": later("Growing season, &mean"),
-    "midsummer": later("Mid&summer day"),
+    "midsummer": later("Mids&ummer day"),
     "worst month": later("&Darkest month of the season"),
     "morning": later("Mo&rning sun of the season"),
-    "date": later("&Day of the shadows"),
+    "date": later("Da&y of the shadows"),
     "open light": later("Share of &open light"),
 }
 PLANTING_WORDS: dict[Planting, str] = {
