@@ -86,12 +86,14 @@ class Autosave(QObject):
     def offer(self, questions: Questions) -> bool:
         """Offer work that no file holds; True when it was taken up."""
         from yardplan.files import recovery
+        from yardplan.window.panels.days import say_day
 
         for copy in recovery.find(self.folder).copies:
             if copy.writer_runs or copy.document == self._document:
                 continue
             name = copy.path.name if copy.path else copy.yard.site.name
-            when = datetime.fromtimestamp(copy.written).strftime("%d %B %H:%M")
+            written = datetime.fromtimestamp(copy.written)
+            when = f"{say_day(f'{written:%m-%d}')} {written:%H:%M}"
             if questions.restore(name, when):
                 self._yard.restore(copy.yard, copy.path)
                 self.keep_now()

@@ -4679,7 +4679,7 @@
   </message>
   <message>
    <source>known once it has a place</source>
-   <translation>bekannt, sobald sie einen Platz hat</translation>
+   <translation>erst am Platz bekannt</translation>
   </message>
   <message>
    <source>last frost about {last}, first about {first}</source>
@@ -4767,7 +4767,7 @@
   </message>
   <message>
    <source>needs a partner</source>
-   <translation>braucht einen Befruchter</translation>
+   <translation>braucht Befruchter</translation>
   </message>
   <message>
    <source>needs a partner of its own</source>
@@ -5259,7 +5259,7 @@
   </message>
   <message>
    <source>town or ZIP code</source>
-   <translation>Ort oder US-Postleitzahl</translation>
+   <translation>Ort oder ZIP</translation>
   </message>
   <message>
    <source>tree next door</source>
