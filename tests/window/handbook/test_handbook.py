@@ -140,6 +140,18 @@ def test_every_page_shows_with_its_pictures_and_no_wider_than_the_window(book):
         assert wide <= book.view.viewport().width() + 1, name
 
 
+def test_headings_stand_out_by_their_size(book):
+    book.go("drawing")
+    sizes: dict[int, set[int]] = {}
+    block = book.view.document().begin()
+    while block.isValid():
+        if block.text().strip():
+            level = block.blockFormat().headingLevel()
+            sizes.setdefault(level, set()).add(block.begin().fragment().charFormat().font().pixelSize())
+        block = block.next()
+    assert max(sizes[0]) < min(sizes[2]) < min(sizes[1])
+
+
 def test_links_back_and_forward(book):
     book._follow(QUrl("spacing.md#clear-ground"))
     assert book.address == "spacing#clear-ground"

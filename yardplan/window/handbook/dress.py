@@ -18,6 +18,7 @@ from PySide6.QtGui import (
     QTextFormat,
     QTextFragment,
     QTextFrame,
+    QTextFrameFormat,
     QTextImageFormat,
     QTextLength,
     QTextTable,
@@ -36,23 +37,16 @@ def dress(document: QTextDocument, colours: Colours) -> None:
     """Give every block of a fresh document its look."""
     for block in _blocks(document):
         level = block.blockFormat().headingLevel()
-        cursor = QTextCursor(block)
-        cursor.select(QTextCursor.SelectionType.BlockUnderCursor)
-        look, shape = QTextCharFormat(), QTextBlockFormat()
-        look.setFontPointSize(0)
-        look.setProperty(QTextFormat.Property.FontPixelSize, scaled(_HEADINGS.get(level, _TEXT)))
-        look.clearProperty(QTextFormat.Property.FontPointSize)
-        look.setProperty(QTextFormat.Property.FontSizeAdjustment, 0)
+        cursor, shape = QTextCursor(block), QTextBlockFormat()
         if level:
-            look.setFontWeight(QFont.Weight.DemiBold)
             shape.setTopMargin(scaled(16 if level > 1 else 0))
             shape.setBottomMargin(scaled(6))
         elif cursor.currentTable() is None:
             shape.setLineHeight(_LINE, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
             shape.setTopMargin(scaled(_BEFORE))
             shape.setBottomMargin(scaled(_AFTER if block.textList() is None else _BEFORE))
-        cursor.mergeCharFormat(look)
         cursor.mergeBlockFormat(shape)
+    _letters(document)
     _links(document, colours)
     for frame in document.rootFrame().childFrames():
         _table(frame, colours)
@@ -82,6 +76,20 @@ def _select(document: QTextDocument, piece: QTextFragment) -> QTextCursor:
     return cursor
 
 
+def _letters(document: QTextDocument) -> None:
+    """Sizes in pixels; Markdown gives headings only a step against the usual size, which would win."""
+    for piece in _fragments(document):
+        cursor = _select(document, piece)
+        level = cursor.blockFormat().headingLevel()
+        look = piece.charFormat()
+        look.clearProperty(QTextFormat.Property.FontSizeAdjustment)
+        look.setProperty(QTextFormat.Property.FontPixelSize, scaled(_HEADINGS.get(level, _TEXT)))
+        if level or look.fontWeight() > QFont.Weight.DemiBold:
+            # The heaviest face of the family.
+            look.setFontWeight(QFont.Weight.DemiBold)
+        cursor.setCharFormat(look)
+
+
 def _links(document: QTextDocument, colours: Colours) -> None:
     """Links in the scheme's colour, underlined: not told by colour alone."""
     for piece in _fragments(document):
@@ -100,6 +108,7 @@ def _table(frame: QTextFrame, colours: Colours) -> None:
     shape.setCellSpacing(0)
     shape.setBorderCollapse(True)
     shape.setBorder(1)
+    shape.setBorderStyle(QTextFrameFormat.BorderStyle.BorderStyle_Solid)
     shape.setBorderBrush(QBrush(QColor(colours.rule)))
     shape.setWidth(QTextLength(QTextLength.Type.PercentageLength, 100))
     shape.setTopMargin(scaled(4))

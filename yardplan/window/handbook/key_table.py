@@ -16,8 +16,8 @@ from yardplan.window.actions import Actions
 
 _TABLES = "{every command}"
 _KEY = re.compile(r"\{key ([^}]+)\}")
-#: Keys of special keyboards, that Qt names by one word, are left out; Del and F1 are not such.
-_LONGEST = 3
+#: What every keyboard has at the end of a combination; Qt also names keys such as "Save" of special ones.
+_USUAL = re.compile(r"(?:.*\+)?(?:F\d+|.|Del|Ins|Space|Home|End|Backspace|Return|Enter)")
 
 
 def filled(text: str, actions: Actions, menus: Mapping[str, QMenu]) -> str:
@@ -39,9 +39,9 @@ def key_tables(menus: Mapping[str, QMenu]) -> str:
 
 def keys_of(action: QAction) -> list[str]:
     """The keys that every keyboard has, the first one first."""
-    native = QKeySequence.SequenceFormat.NativeText
-    shown = [keys.toString(native) for keys in action.shortcuts()]
-    return [keys for keys in shown if "+" in keys or len(keys) <= _LONGEST]
+    form = QKeySequence.SequenceFormat
+    usual = [keys for keys in action.shortcuts() if _USUAL.fullmatch(keys.toString(form.PortableText))]
+    return [keys.toString(form.NativeText) for keys in usual]
 
 
 def _commands(menu: QMenu) -> Iterator[QAction]:

@@ -87,6 +87,8 @@ class HandbookWindow(QDialog):
         self.list = QListWidget()
         self.list.setAccessibleName(tr("Pages"))
         self.list.setWordWrap(True)
+        self.list.setSpacing(2)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.said = label("", "small", wrap=True)
         self.view = _PageView()
         self.back = button("‹", "step", name=tr("Back"), tip=tr("The page before (Alt+Left)"))
