@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, QSettings
-from PySide6.QtWidgets import QApplication, QMenu
+from PySide6.QtWidgets import QDialog, QMenu
 from pytestqt.qtbot import QtBot
 from support import texts
 from support.seen_texts import english_among, seen_in
@@ -107,10 +107,9 @@ def test_the_window_and_its_boxes_are_all_in_german(
         window.actions_[name].trigger()
     CommandFinder(window.actions_.all(), window)
     qtbot.wait(20)
-    for box in QApplication.topLevelWidgets():
-        seen |= seen_in(box)
-        if box is not window:
-            box.close()
+    seen |= seen_in(window)
+    for box in window.findChildren(QDialog):
+        box.close()
     assert len(seen) > 700
     # Where a fact of the site came from is kept in the file as it was said when it was looked up.
     kept = [origin.text for origin in window.open_yard.yard.site.origins]
