@@ -32,6 +32,7 @@ def ringed(window, guide):
 
 def test_it_comes_on_the_first_run_only(window, guide):
     assert guide.on
+    assert window.start_panel.form.place.line.hasFocus()
     assert guide.bar.isVisible()
     guide.leave()
     window.help.first_run()

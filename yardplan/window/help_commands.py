@@ -38,9 +38,9 @@ class HelpCommands(QObject):
         from yardplan.window.dialogs.start_panel import empty
 
         if self._window.settings.value(_SEEN) is None and empty(self._window.open_yard):
-            self.show_guide()
+            self.show_guide().go_there()
 
-    def show_guide(self) -> None:
+    def show_guide(self) -> Guide:
         """The guided start, from the first step that is not done yet."""
         from yardplan.window.guide.guide import Guide
 
@@ -48,3 +48,4 @@ class HelpCommands(QObject):
         if self.guide is None:
             self.guide = Guide(self._window)
         self.guide.begin()
+        return self.guide
