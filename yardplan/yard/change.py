@@ -57,8 +57,8 @@ def _only_moved(old: Thing, new: Thing) -> bool:
     """True when two versions of a thing differ in nothing but their points."""
     name = OUTLINE_FIELD.get(type(old), "place")
     placed = {name: getattr(new, name)}
-    if getattr(old, "curve", None) is not None:
-        # A curve moves along with its outline; its kind makes no difference to anybody but its grips.
+    if hasattr(old, "curve"):
+        # A curve goes with its outline; which it is, if any, makes no difference to anybody but its grips.
         placed["curve"] = getattr(new, "curve", None)
     return bool(evolve(old, **placed) == new)
 
