@@ -4398,6 +4398,10 @@
    <translation>Zentimeter</translation>
   </message>
   <message>
+   <source>centre</source>
+   <translation>Mitte</translation>
+  </message>
+  <message>
    <source>changed</source>
    <translation>geändert</translation>
   </message>
@@ -4440,6 +4444,10 @@
   <message>
    <source>conflicts and cautions on the plan</source>
    <translation>Konflikte und Warnungen auf dem Plan</translation>
+  </message>
+  <message>
+   <source>corner</source>
+   <translation>Ecke</translation>
   </message>
   <message>
    <source>cost of those with a price</source>
@@ -4506,8 +4514,16 @@
    <translation>Osten</translation>
   </message>
   <message>
+   <source>edge</source>
+   <translation>Kante</translation>
+  </message>
+  <message>
    <source>enough</source>
    <translation>genug</translation>
+  </message>
+  <message>
+   <source>equal steps</source>
+   <translation>gleiche Abstände</translation>
   </message>
   <message>
    <source>estimated from the months</source>
@@ -4632,6 +4648,10 @@
   <message>
    <source>in hand</source>
    <translation>in der Hand</translation>
+  </message>
+  <message>
+   <source>in line</source>
+   <translation>in einer Flucht</translation>
   </message>
   <message>
    <source>in the darkest month at each place</source>
@@ -5128,6 +5148,10 @@
   <message>
    <source>square</source>
    <translation>Quadrat</translation>
+  </message>
+  <message>
+   <source>square corner</source>
+   <translation>rechter Winkel</translation>
   </message>
   <message>
    <source>standing tree</source>

@@ -6,7 +6,8 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from yardplan.drawing.style import colour, pen
-from yardplan.window.canvas.snapping import Snapped
+from yardplan.language import later, tr
+from yardplan.window.canvas.snapping import SnapKind, Snapped
 from yardplan.window.canvas.view import View
 from yardplan.window.theme import scaled
 from yardplan.window.tools.tool import Disc, Handle, Look, Overlay, Stroke, Words
@@ -23,6 +24,13 @@ _PENS: dict[Look, tuple[str, float, tuple[float, ...]]] = {
     "guide": ("caution", 1.2, (5.0, 4.0)),
     "band": ("caution", 1.2, (4.0, 3.0)),
     "ghost": ("ink", 1.2, (3.0, 3.0)),
+}
+
+
+#: What a place was drawn to, as it is said beside the mark.
+SNAP_WORDS: dict[SnapKind, str] = {
+    "corner": later("corner"), "centre": later("centre"), "equal steps": later("equal steps"),
+    "square": later("square corner"), "edge": later("edge"), "in line": later("in line"),
 }
 
 
@@ -139,4 +147,4 @@ def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
     font = QFont(painter.font())
     font.setPixelSize(scaled(WORDS_PIXELS))
     painter.setFont(font)
-    painter.drawText(place + QPointF(10, 18), snapped.kind)
+    painter.drawText(place + QPointF(10, 18), tr(SNAP_WORDS[snapped.kind]))
