@@ -36,6 +36,7 @@ DATA: dict[str, tuple[str, ...]] = {
     "care/tasks.csv": ("title", "when", "why"),
     "care/cautions.csv": ("text",),
     "care/soil-steps.csv": ("title", "words"),
+    "checks/plant-groups.csv": ("member",),
     "checks/dig-first.csv": ("words",),
     "checks/lot-line-law.csv": ("note",),
     "checks/ribes-law.csv": ("words",),

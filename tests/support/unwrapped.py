@@ -16,7 +16,7 @@ _FOR_DEVELOPERS = frozenset({
 #: Calls whose first argument is the name of a command, a pattern or another word of the program's own.
 _NAMES_FIRST = frozenset({
     "add", "_add", "_layer", "add_existing", "setObjectName", "setProperty", "compile", "ToolKind",
-    "fullmatch", "removeprefix", "removesuffix",
+    "fullmatch", "removeprefix", "removesuffix", "members",
 })
 #: Calls that show or speak their first argument: there a single word is a text, too.
 _SHOWS = frozenset({

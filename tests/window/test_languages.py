@@ -20,6 +20,7 @@ from yardplan.sheets.document import Document
 from yardplan.window.dialogs.command_finder import CommandFinder
 from yardplan.window.languages import LANGUAGES, choose, chosen, in_force, speak
 from yardplan.window.main_window import MainWindow
+from yardplan.window.panels.history_entry import READING
 
 OTHERS = sorted(set(LANGUAGES) - {"en"})
 #: Words with a space that nobody sees, or that are the same in every language.
@@ -117,6 +118,12 @@ def test_the_window_and_its_boxes_are_all_in_german(
     assert not left, "\n".join(left)
     words = {word for text in seen for word in re.findall(r"\w+", text)}
     assert not words & {"Undo", "Redo", "File", "Save", "Cancel", "Close", "Delete", "needs", "about"}
+
+
+def test_what_grew_before_is_typed_in_german_and_kept_in_the_words_of_the_rules(german: None) -> None:
+    read = READING.read("Tomate bis 2024; Apfel")
+    assert [(each.crop, each.until) for each in read] == [("tomato", 2024), ("apple", None)]
+    assert READING.show(read) == "Tomate 2024; Apfel"
 
 
 def access_keys(names: list[str]) -> list[str]:

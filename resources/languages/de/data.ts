@@ -2048,6 +2048,10 @@
    <translation>Aprikose</translation>
   </message>
   <message>
+   <source>arborvitae</source>
+   <translation>Lebensbaum</translation>
+  </message>
+  <message>
    <source>arborvitae hedge</source>
    <translation>Lebensbaumhecke</translation>
   </message>
@@ -2078,6 +2082,10 @@
   <message>
    <source>as little as needed; where winters are wet and mild</source>
    <translation>so wenig wie nötig; wo Winter nass und mild sind</translation>
+  </message>
+  <message>
+   <source>ash</source>
+   <translation>Esche</translation>
   </message>
   <message>
    <source>ash, green</source>
@@ -2132,6 +2140,10 @@
    <translation>tragende Triebe unter [8-10 in]</translation>
   </message>
   <message>
+   <source>beech</source>
+   <translation>Buche</translation>
+  </message>
+  <message>
    <source>bees and a second kind raise set</source>
    <translation>Bienen und eine zweite Sorte erhöhen den Ansatz</translation>
   </message>
@@ -2174,6 +2186,10 @@
   <message>
    <source>big crowns</source>
    <translation>kräftige Herzen</translation>
+  </message>
+  <message>
+   <source>birch</source>
+   <translation>Birke</translation>
   </message>
   <message>
    <source>birch, river</source>
@@ -2244,12 +2260,24 @@
    <translation>3–5 Tage blau, sie fallen in die Hand</translation>
   </message>
   <message>
+   <source>blueberry</source>
+   <translation>Heidelbeere</translation>
+  </message>
+  <message>
    <source>blueberry shock virus</source>
    <translation>Heidelbeer-Schockvirus</translation>
   </message>
   <message>
    <source>borers girdle the base</source>
    <translation>Bohrer ringeln die Stammbasis</translation>
+  </message>
+  <message>
+   <source>bramble</source>
+   <translation>Brombeergewächs</translation>
+  </message>
+  <message>
+   <source>bramble thicket</source>
+   <translation>Brombeerdickicht</translation>
   </message>
   <message>
    <source>brown rot</source>
@@ -2370,6 +2398,10 @@
   <message>
    <source>chill of the site under which winters count as mild</source>
    <translation>Kälte am Standort, unter der Winter als mild gelten</translation>
+  </message>
+  <message>
+   <source>chrysanthemum</source>
+   <translation>Chrysantheme</translation>
   </message>
   <message>
    <source>citrus</source>
@@ -2508,6 +2540,10 @@
    <translation>neue Seitentriebe über [8 in] auf drei Blätter über der Basisrosette zurückschneiden</translation>
   </message>
   <message>
+   <source>cypress</source>
+   <translation>Zypresse</translation>
+  </message>
+  <message>
    <source>cypress, Leyland</source>
    <translation>Leyland-Zypresse</translation>
   </message>
@@ -2644,6 +2680,14 @@
    <translation>Östlicher Haselkrebs</translation>
   </message>
   <message>
+   <source>eastern red cedar</source>
+   <translation>Virginischer Wacholder</translation>
+  </message>
+  <message>
+   <source>eastern white pine</source>
+   <translation>Weymouth-Kiefer</translation>
+  </message>
+  <message>
    <source>eaten only when soft</source>
    <translation>nur weich genießbar</translation>
   </message>
@@ -2652,8 +2696,16 @@
    <translation>Essbarer Weißdorn oder Eberesche</translation>
   </message>
   <message>
+   <source>eggplant</source>
+   <translation>Aubergine</translation>
+  </message>
+  <message>
    <source>eight or nine tenths of last year's wood comes off; American kinds 30 buds for the first pound cut off and 10 for each further, 60 at most</source>
    <translation>acht oder neun Zehntel des letztjährigen Holzes kommen weg; amerikanische Sorten: 30 Augen für das erste abgeschnittene Pfund und 10 für jedes weitere, höchstens 60</translation>
+  </message>
+  <message>
+   <source>elder</source>
+   <translation>Holunder</translation>
   </message>
   <message>
    <source>elderberry</source>
@@ -2662,6 +2714,10 @@
   <message>
    <source>elemental sulfur</source>
    <translation>Elementarschwefel</translation>
+  </message>
+  <message>
+   <source>elm</source>
+   <translation>Ulme</translation>
   </message>
   <message>
    <source>elm, American</source>
@@ -3096,6 +3152,10 @@
    <translation>Weißdorn oder Eberesche</translation>
   </message>
   <message>
+   <source>hazel</source>
+   <translation>Hasel</translation>
+  </message>
+  <message>
    <source>hazelnut</source>
    <translation>Haselnuss</translation>
   </message>
@@ -3108,6 +3168,14 @@
    <translation>Heckenpflaumen dienen Europäischen Pflaumen, wenn sie in Blüte sind</translation>
   </message>
   <message>
+   <source>herb bed</source>
+   <translation>Kräuterbeet</translation>
+  </message>
+  <message>
+   <source>hickory</source>
+   <translation>Hickory</translation>
+  </message>
+  <message>
    <source>highbush and lowbush blueberry</source>
    <translation>Kultur- und Waldheidelbeere</translation>
   </message>
@@ -3118,6 +3186,10 @@
   <message>
    <source>hills</source>
    <translation>Horste</translation>
+  </message>
+  <message>
+   <source>holly</source>
+   <translation>Stechpalme</translation>
   </message>
   <message>
    <source>honeyberry</source>
@@ -3136,8 +3208,16 @@
    <translation>Hopfen</translation>
   </message>
   <message>
+   <source>hornbeam</source>
+   <translation>Hainbuche</translation>
+  </message>
+  <message>
    <source>hornbeam or beech hedge</source>
    <translation>Hainbuchen- oder Buchenhecke</translation>
+  </message>
+  <message>
+   <source>horse chestnut</source>
+   <translation>Rosskastanie</translation>
   </message>
   <message>
    <source>horseradish</source>
@@ -3252,6 +3332,10 @@
    <translation>Jujube</translation>
   </message>
   <message>
+   <source>juniper</source>
+   <translation>Wacholder</translation>
+  </message>
+  <message>
    <source>just before bloom, or after harvest</source>
    <translation>kurz vor der Blüte oder nach der Ernte</translation>
   </message>
@@ -3290,6 +3374,10 @@
   <message>
    <source>kept buds open later</source>
    <translation>die behaltenen Augen öffnen später</translation>
+  </message>
+  <message>
+   <source>kiwi</source>
+   <translation>Kiwi</translation>
   </message>
   <message>
    <source>large tree</source>
@@ -3428,8 +3516,16 @@
    <translation>Flieder</translation>
   </message>
   <message>
+   <source>lime</source>
+   <translation>Linde</translation>
+  </message>
+  <message>
    <source>lime and sulfur act slowly</source>
    <translation>Kalk und Schwefel wirken langsam</translation>
+  </message>
+  <message>
+   <source>linden</source>
+   <translation>Linde</translation>
   </message>
   <message>
    <source>linden, American</source>
@@ -3512,6 +3608,10 @@
    <translation>männlich</translation>
   </message>
   <message>
+   <source>maple</source>
+   <translation>Ahorn</translation>
+  </message>
+  <message>
    <source>maple, Norway</source>
    <translation>Spitzahorn</translation>
   </message>
@@ -3542,6 +3642,10 @@
   <message>
    <source>medlar</source>
    <translation>Mispel</translation>
+  </message>
+  <message>
+   <source>melon</source>
+   <translation>Melone</translation>
   </message>
   <message>
    <source>mesh of [0.25 in], a hand's breadth into the soil and above the snow</source>
@@ -3608,6 +3712,10 @@
    <translation>Hochsommer</translation>
   </message>
   <message>
+   <source>mint</source>
+   <translation>Minze</translation>
+  </message>
+  <message>
    <source>moderate</source>
    <translation>mittel</translation>
   </message>
@@ -3622,6 +3730,10 @@
   <message>
    <source>most infections come then</source>
    <translation>dann kommen die meisten Infektionen</translation>
+  </message>
+  <message>
+   <source>mountain ash</source>
+   <translation>Eberesche</translation>
   </message>
   <message>
    <source>mulberry</source>
@@ -3796,6 +3908,10 @@
    <translation>Baumschulen sind uneins, ob sie allein ansetzt: Eine Wildpflaume oder ein belegter Spender macht es sicher</translation>
   </message>
   <message>
+   <source>oak</source>
+   <translation>Eiche</translation>
+  </message>
+  <message>
    <source>oak, English</source>
    <translation>Stieleiche</translation>
   </message>
@@ -3814,6 +3930,10 @@
   <message>
    <source>oak, white</source>
    <translation>Weißeiche</translation>
+  </message>
+  <message>
+   <source>okra</source>
+   <translation>Okra</translation>
   </message>
   <message>
    <source>old lists name the pair as incompatible</source>
@@ -3964,6 +4084,14 @@
    <translation>Pekannuss</translation>
   </message>
   <message>
+   <source>pepper</source>
+   <translation>Paprika</translation>
+  </message>
+  <message>
+   <source>perennial bed</source>
+   <translation>Staudenbeet</translation>
+  </message>
+  <message>
    <source>perennial canker</source>
    <translation>Rindenkrebs (Valsa)</translation>
   </message>
@@ -4000,6 +4128,10 @@
    <translation>Wurzelfäule (Phytophthora)</translation>
   </message>
   <message>
+   <source>pine</source>
+   <translation>Kiefer</translation>
+  </message>
+  <message>
    <source>pine, Austrian</source>
    <translation>Schwarzkiefer</translation>
   </message>
@@ -4018,6 +4150,10 @@
   <message>
    <source>planted together at four to one</source>
    <translation>vier zu eins zusammen gepflanzt</translation>
+  </message>
+  <message>
+   <source>plum</source>
+   <translation>Pflaume</translation>
   </message>
   <message>
    <source>plum wood splits</source>
@@ -4044,12 +4180,20 @@
    <translation>Ballonstadium</translation>
   </message>
   <message>
+   <source>poplar</source>
+   <translation>Pappel</translation>
+  </message>
+  <message>
    <source>poplar, Lombardy</source>
    <translation>Pyramidenpappel</translation>
   </message>
   <message>
    <source>post bloom</source>
    <translation>nach der Blüte</translation>
+  </message>
+  <message>
+   <source>potato</source>
+   <translation>Kartoffel</translation>
   </message>
   <message>
    <source>powdery mildew</source>
@@ -4096,6 +4240,10 @@
    <translation>selten</translation>
   </message>
   <message>
+   <source>raspberry</source>
+   <translation>Himbeere</translation>
+  </message>
+  <message>
    <source>raspberry bushy dwarf virus</source>
    <translation>Himbeerverzwergungsvirus</translation>
   </message>
@@ -4124,8 +4272,16 @@
    <translation>empfohlen</translation>
   </message>
   <message>
+   <source>red cedar</source>
+   <translation>Rotzeder</translation>
+  </message>
+  <message>
    <source>red currant</source>
    <translation>Rote Johannisbeere</translation>
+  </message>
+  <message>
+   <source>red maple</source>
+   <translation>Rot-Ahorn</translation>
   </message>
   <message>
    <source>red raspberry</source>
@@ -4150,6 +4306,10 @@
   <message>
    <source>resistant</source>
    <translation>widerstandsfähig</translation>
+  </message>
+  <message>
+   <source>rhododendron</source>
+   <translation>Rhododendron</translation>
   </message>
   <message>
    <source>rhubarb</source>
@@ -4180,12 +4340,20 @@
    <translation>erst die Wurzeln: Ernten in den ersten zwei Jahren kosten ein Fünftel bis fast die Hälfte der dritten</translation>
   </message>
   <message>
+   <source>rose</source>
+   <translation>Rose</translation>
+  </message>
+  <message>
    <source>rosette (double blossom)</source>
    <translation>Rosettenkrankheit (Doppelblüte)</translation>
   </message>
   <message>
    <source>rot and spotted wing drosophila</source>
    <translation>Fäulnis und Kirschessigfliege</translation>
+  </message>
+  <message>
+   <source>rowan</source>
+   <translation>Vogelbeere</translation>
   </message>
   <message>
    <source>runners and roots first</source>
@@ -4360,6 +4528,10 @@
    <translation>Bleiglanz und Krebs dringen in Winterschnitte ein</translation>
   </message>
   <message>
+   <source>silver maple</source>
+   <translation>Silber-Ahorn</translation>
+  </message>
+  <message>
    <source>silver tip</source>
    <translation>silberne Spitze</translation>
   </message>
@@ -4512,6 +4684,10 @@
    <translation>Frühling–Herbst</translation>
   </message>
   <message>
+   <source>spruce</source>
+   <translation>Fichte</translation>
+  </message>
+  <message>
    <source>spruce, Colorado blue</source>
    <translation>Blaufichte</translation>
   </message>
@@ -4606,6 +4782,14 @@
   <message>
    <source>sweet, seeds brown; it does not ripen later</source>
    <translation>süß, Kerne braun; reift nicht nach</translation>
+  </message>
+  <message>
+   <source>sweetgum</source>
+   <translation>Amberbaum</translation>
+  </message>
+  <message>
+   <source>sycamore</source>
+   <translation>Platane</translation>
   </message>
   <message>
    <source>table</source>
@@ -4796,6 +4980,10 @@
    <translation>Spitzen um ein Viertel</translation>
   </message>
   <message>
+   <source>tomato</source>
+   <translation>Tomate</translation>
+  </message>
+  <message>
    <source>too late once buds are open</source>
    <translation>nach dem Knospenaufbruch zu spät</translation>
   </message>
@@ -4952,6 +5140,10 @@
    <translation>Wühlmäuse und Kaninchen nagen unter dem Schnee an der Rinde</translation>
   </message>
   <message>
+   <source>walnut</source>
+   <translation>Walnuss</translation>
+  </message>
+  <message>
    <source>walnut, English</source>
    <translation>Walnuss</translation>
   </message>
@@ -5016,12 +5208,32 @@
    <translation>Weiße Johannisbeere</translation>
   </message>
   <message>
+   <source>white pine</source>
+   <translation>Weiß-Kiefer</translation>
+  </message>
+  <message>
    <source>white pine blister rust</source>
    <translation>Blasenrost der Weymouthskiefer</translation>
   </message>
   <message>
    <source>wide forks bear sooner and split less</source>
    <translation>weite Astwinkel tragen früher und brechen seltener</translation>
+  </message>
+  <message>
+   <source>wild blackberry</source>
+   <translation>wilde Brombeere</translation>
+  </message>
+  <message>
+   <source>wild bramble</source>
+   <translation>wilde Brombeerart</translation>
+  </message>
+  <message>
+   <source>wild raspberry</source>
+   <translation>wilde Himbeere</translation>
+  </message>
+  <message>
+   <source>willow</source>
+   <translation>Weide</translation>
   </message>
   <message>
    <source>willow, weeping</source>

@@ -4,14 +4,22 @@ from __future__ import annotations
 
 import re
 
+from yardplan.checks import groups
 from yardplan.language import tr
+from yardplan.plants.catalogue import catalogue
 from yardplan.window.panels.entry import EntryError, Reading
 from yardplan.yard.planting import Earlier
 
 #: Years that can be meant; those of planting run as far.
 _FIRST_YEAR, _LAST_YEAR = 1800, 2200
 _LONGEST = 60
-_KIND_AND_YEAR = re.compile(r"(?P<kind>.*?)[\s,]*(?:until\s+)?(?P<year>\d+)?", re.IGNORECASE)
+_KIND_AND_YEAR = re.compile(r"(?P<kind>.*?)[\s,]*(?:(?:until|bis)\s+)?(?P<year>\d+)?", re.IGNORECASE)
+
+
+def _kinds() -> dict[str, str]:
+    """The kinds that the rules know of what grew before, by their names in the language shown."""
+    hosts = (member.name for member in groups.members("verticillium host"))
+    return {tr(kind).casefold(): kind for kind in (*hosts, *catalogue().crops)}
 
 
 def _one(part: str) -> Earlier:
@@ -24,7 +32,7 @@ def _one(part: str) -> Earlier:
         raise EntryError(tr("a kind has {most} letters at most", most=_LONGEST))
     if year is not None and not _FIRST_YEAR <= int(year) <= _LAST_YEAR:
         raise EntryError(tr("{year} is outside {low} to {high}", year=year, low=_FIRST_YEAR, high=_LAST_YEAR))
-    return Earlier(crop=kind, until=None if year is None else int(year))
+    return Earlier(crop=_kinds().get(kind.casefold(), kind), until=None if year is None else int(year))
 
 
 def read_earlier(typed: str) -> tuple[Earlier, ...]:
@@ -34,14 +42,14 @@ def read_earlier(typed: str) -> tuple[Earlier, ...]:
 
 def show_earlier(earlier: tuple[Earlier, ...]) -> str:
     """Kinds and years as they are typed."""
-    return "; ".join(each.crop if each.until is None else f"{each.crop} {each.until}" for each in earlier)
+    return "; ".join(f"{tr(each.crop)} {each.until or ''}".rstrip() for each in earlier)
 
 
 def echo_earlier(earlier: tuple[Earlier, ...]) -> str:
     """What was understood, in words."""
     said = [
-        tr("{kind}, year not known", kind=each.crop) if each.until is None
-        else tr("{kind} until {year}", kind=each.crop, year=each.until)
+        tr("{kind}, year not known", kind=tr(each.crop)) if each.until is None
+        else tr("{kind} until {year}", kind=tr(each.crop), year=each.until)
         for each in earlier
     ]
     return f"= {'; '.join(said)}" if said else ""
