@@ -7,6 +7,7 @@ place can cure (too cold, barred, nothing here that sets it) close nothing and a
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from functools import cached_property
 
 import shapely
 from attrs import evolve, frozen
@@ -81,7 +82,11 @@ class ClearGround:
         return None
 
     def outlines(self) -> tuple[tuple[Point, ...], ...]:
-        """Open ground as outlines for drawing, holes cut open along a line to the rim."""
+        """Open ground as outlines for drawing, holes cut open along a line to the rim; kept once made."""
+        return self._outlines
+
+    @cached_property
+    def _outlines(self) -> tuple[tuple[Point, ...], ...]:
         parts = getattr(self.open, "geoms", [self.open])
         return tuple(
             tuple((float(x), float(y)) for x, y in piece.exterior.coords[:-1])

@@ -13,8 +13,10 @@ from yardplan.cli.output import CommandError
 
 #: Loaded before Qt: afterwards Qt for Python reads the source of every module, which takes its time.
 BEFORE_QT = (
-    "numpy", "shapely", "yardplan.checks.finding", "yardplan.yard.change",
-    "yardplan.files.errors", "yardplan.units", "yardplan.shipped",
+    "numpy", "numpy.typing", "shapely", "heapq", "uuid", "queue", "hashlib", "tempfile", "zipfile",
+    "yardplan.checks.finding", "yardplan.yard.change", "yardplan.yard.pictures", "yardplan.yard.edges",
+    "yardplan.yard.handles", "yardplan.yard.identity", "yardplan.files.errors", "yardplan.language",
+    "yardplan.units", "yardplan.shipped",
 )
 
 

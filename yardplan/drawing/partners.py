@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPainterPath
+from PySide6.QtGui import QBrush, QPainter, QPainterPath
 
 from yardplan.drawing.crowd import Boxes, Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
@@ -15,9 +15,12 @@ from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, colour, pen
 from yardplan.drawing.view import Partner, PlanView
 from yardplan.language import tr, tr_n
 from yardplan.units import format_coarse
+from yardplan.yard.ground import Outline
 
 _FACE = Type(11.0, "medium", ink="caution")
 _CLEAR = Type(12.0, "medium", italic=True, ink="leaf", halo="clear")
+#: Clear ground in more pieces than this is hatched by the painter's own pattern on the screen.
+_MANY_PIECES = 60
 #: At most so many lines carry words: the strongest and nearest come first.
 _MOST_WORDS = 40
 #: Strength from which a partner line is drawn whole, and from which it is dashed; below: dotted.
@@ -131,20 +134,31 @@ def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> 
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
     """Every place where the plant in hand raises no conflict: quiet green hatch."""
-    u = view.unit
-    for outline in view.clear_ground:
-        if len(outline) < 3 or not view.sees_points(outline):
-            continue
+    seen = [outline for outline in view.clear_ground if len(outline) > 2 and view.sees_points(outline)]
+    many = len(seen) > _MANY_PIECES and not view.vector
+    for outline in seen:
+        corners = view.polygon(outline)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour("clear", 0.35))
-        painter.drawPolygon(view.polygon(outline))
+        painter.drawPolygon(corners)
+        if many:
+            # Among many plants cutting each line to its piece takes half a second.
+            painter.setBrush(QBrush(colour("leaf", 0.8), Qt.BrushStyle.BDiagPattern))
+            painter.drawPolygon(corners)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(pen("leaf", THIN, u, alpha=0.8))
-        lines = hatch(outline, 45.0, steady(view.length(6.0)))
-        painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
-        painter.setPen(pen("leaf", FINE, u))
-        painter.drawPolygon(view.polygon(outline))
+        if not many:
+            painter.setPen(pen("leaf", THIN, view.unit, alpha=0.8))
+            lines = hatch(outline, 45.0, steady(view.length(6.0)))
+            painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
+        painter.setPen(pen("leaf", FINE, view.unit))
+        painter.drawPolygon(corners)
     _name_clear_ground(painter, view)
+
+
+def _size(outline: Outline) -> float:
+    """The area within an outline, square metres (shoelace formula)."""
+    x, y = np.array(outline).T
+    return float(abs(np.dot(x, np.roll(y, 1)) - np.dot(y, np.roll(x, 1)))) / 2.0
 
 
 def _name_clear_ground(painter: QPainter, view: PlanView) -> None:
@@ -152,7 +166,7 @@ def _name_clear_ground(painter: QPainter, view: PlanView) -> None:
     pieces = [outline for outline in view.clear_ground if len(outline) > 2]
     if not pieces:
         return
-    shape = area(max(pieces, key=lambda outline: area(outline).area))
+    shape = area(max(pieces, key=_size))
     inside = shape.representative_point()
     words = tr("clear ground")
     wide, high = text_size(words, _CLEAR, view.unit)

@@ -58,7 +58,11 @@ class _Work:
         self._ticket = ticket
         if self._steps is None:
             self._steps = self._begun()
-        return next(self._steps, None)
+        ground = next(self._steps, None)
+        if ground is not None:
+            # Made here and kept, so that the window need not wait for it.
+            ground.outlines()
+        return ground
 
     def _begun(self) -> Iterator[ClearGround]:
         from yardplan.arrange.clear_ground import by_steps

@@ -117,6 +117,12 @@ def matched(
     return (*kept, *current.values())
 
 
+def _paled(finding: Finding, before: Finding | None) -> Finding:
+    """The finding as no longer sure of its place; the one of before where that says the same."""
+    now = evolve(finding, fresh=False)
+    return before if before is not None and before == now else now
+
+
 def _placeless() -> frozenset[str]:
     """Checks that moves cannot matter to."""
     from yardplan.checks.run import CHECKS
@@ -323,8 +329,10 @@ class LiveChecks(QObject):
         if not owner.on_trial:
             return
         if found.yard is not owner.shown_yard:
-            pale = tuple(evolve(finding, fresh=False) for finding in found.findings)
-            found = evolve(found, findings=pale)
+            # Pale ones that say the same stay the same objects, so that their marks stay as drawn.
+            pale = {finding.key: finding for finding in self.findings if not finding.fresh}
+            kept = (_paled(finding, pale.get(finding.key)) for finding in found.findings)
+            found = evolve(found, findings=tuple(kept))
         others = frozenset(finding.check for finding in self.findings) - found.checks
         self.findings = matched(self.findings, found, others, owner.shown_yard.ids() | {"lot"})
         self.findings_changed.emit()
