@@ -24,11 +24,19 @@ YARD = yard_of(
 places = st.sampled_from([(5.0, 5.0), (15.0, 8.0), (23.0, 15.0), (27.0, 18.0), (1.0, 1.0)]) | st.tuples(
     st.integers(1, 29), st.integers(1, 19)
 ).map(lambda place: (float(place[0]), float(place[1])))
-commands = st.sampled_from([
-    "duplicate", "delete", "copy", "cut", "paste", "lock", "unlock", "select all", "deselect", "feet",
-    "metres", "group", "ungroup", "turn 90", "mirror across", "align left", "space across", "carry",
-    "undo", "redo",
+commands = st.sampled_from(["undo", "redo", "paste", "select all", "deselect", "feet", "metres"])
+#: What is done with what is selected.
+on_things = st.sampled_from([
+    "group", "ungroup", "duplicate", "delete", "copy", "cut", "lock", "unlock", "turn 90", "mirror across",
+    "align left", "space across", "carry",
 ])
+chosen = st.sampled_from([("all",), ("A1", "C1"), ("A1",), ("BL1",), ("lot",)])
+
+
+def _command(window, ids, name):
+    """Something done with what is selected for it, as far as it is there and not locked."""
+    window.open_yard.select(window.open_yard.yard.ids() if ids == ("all",) else ids)
+    trigger(window, name)
 
 
 def _plant(window, place):
@@ -44,7 +52,8 @@ def _shed(window, place):
     press_key(window.canvas, Qt.Key.Key_Escape)
 
 
-def _edge(window, length):
+def _edge(window, key, length):
+    window.open_yard.select({key})
     if sole_edged(window.open_yard):
         trigger(window, "edge lengths")
         field = window.canvas.edges.field
@@ -92,9 +101,11 @@ gestures = st.one_of(
     st.tuples(st.just(_shed), places),
     st.tuples(st.just(lambda window, place: click(window.canvas, place)), places),
     st.tuples(st.just(trigger), commands),
-    st.tuples(st.just(trigger), commands),
+    st.tuples(st.just(_command), chosen, on_things),
+    st.tuples(st.just(_command), chosen, on_things),
+    st.tuples(st.just(_command), chosen, on_things),
     st.tuples(st.just(_keys), st.lists(st.sampled_from(_KEYS), min_size=1, max_size=3)),
-    st.tuples(st.just(_edge), st.sampled_from(["3", "20'", "0.2 m", "nothing"])),
+    st.tuples(st.just(_edge), st.sampled_from(["BL1", "lot"]), st.sampled_from(["3", "20'", "0.2 m", "no"])),
     st.tuples(st.just(_variant), st.just("Mine")),
 )
 
