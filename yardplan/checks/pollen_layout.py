@@ -32,10 +32,12 @@ def ratios(found: Outlooks) -> Iterator[Finding]:
         clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
         groups.setdefault((cultivar.crop, clone), []).extend(alike)
     for (crop, clone), unsorted in sorted(groups.items()):
-        receivers = sorted(unsorted)
         ratio = donor_ratio(crop)
+        if ratio is None:
+            continue
+        receivers = sorted(unsorted)
         count = sum(net.nodes[number].count for number in receivers)
-        if ratio is None or count <= ratio.receivers:
+        if count <= ratio.receivers:
             continue
         donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
         givers = sum(net.nodes[number].count for number in donors)
