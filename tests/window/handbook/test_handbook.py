@@ -12,7 +12,7 @@ from support.widgets import too_small, unnamed
 from support.window_hands import press_key, trigger
 
 import yardplan.window
-from yardplan.window.handbook.key_table import keys_of
+from yardplan.window.handbook.key_table import filled, keys_of
 from yardplan.window.handbook.pages import pages, slug
 from yardplan.window.handbook.topics import PANEL_PAGES, TOOL_PAGES, topic_of
 from yardplan.window.tools.toolbox import TOOLS
@@ -213,3 +213,15 @@ def test_it_can_be_read_spoken_and_hit_and_closed_by_esc(book):
     assert too_small(book) == []
     press_key(book, Qt.Key.Key_Escape)
     assert not book.isVisible()
+
+
+def test_german_pages_name_commands_that_are_there(window):
+    for page in pages(language="de").values():
+        assert "{" not in filled(page.text, window.actions_, window.menus), page.name
+
+
+def test_the_handbook_speaks_the_language_of_the_window(window):
+    window.settings.setValue("language", "de")
+    book = window.help.handbook.show_page("structures#gates")
+    assert book.view.toPlainText().startswith("Gebäude")
+    assert book.view.textCursor().block().text() == "Tore"

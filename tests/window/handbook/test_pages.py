@@ -1,5 +1,7 @@
 """Every page is linked, every picture exists, and a search finds what is told."""
 
+import re
+
 import pytest
 from PySide6.QtGui import QImage
 
@@ -80,3 +82,30 @@ def test_the_usual_cautions_are_told():
         assert "overhead lines" in told[page]
     assert "poisonous" in told["plants"]
     assert "no legal advice" in told["lot"]
+
+
+GERMAN = pages(language="de")
+
+
+@pytest.mark.parametrize("name", ALL)
+def test_the_german_page_has_the_same_sections_pictures_and_commands(name: str):
+    """Addresses, F1 and links hold in both languages; no page is left in English."""
+    english, german = ALL[name], GERMAN[name]
+    assert (folder() / "de" / f"{name}.md").is_file()
+    assert [s.address for s in german.sections()] == [s.address for s in english.sections()]
+    assert [file for _words, file in german.pictures()] == [file for _words, file in english.pictures()]
+    assert german.title != english.title
+    for target in german.links():
+        page, _, section = target.partition("#")
+        assert page.removesuffix(".md") in ALL, target
+        assert not section or section in ALL[page.removesuffix(".md")].anchors, target
+
+
+def test_the_cautions_are_told_in_german_too():
+    told = {name: plain(page.text) for name, page in GERMAN.items()}
+    for name in ("start", "structures", "setting-out", "soil", "printing"):
+        assert re.search(r"Leitungen anzeigen", told[name]), name
+    assert "Etikett ist Gesetz" in told["care"]
+    assert "Freileitungen" in told["care"]
+    assert "giftige Teile" in told["plants"]
+    assert "keine Rechtsberatung" in told["lot"]

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
 from yardplan.language import tr
 from yardplan.window.actions import Command
+from yardplan.window.languages import in_force
 
 if TYPE_CHECKING:
     from yardplan.window.handbook.pages import Page
@@ -84,4 +85,5 @@ class HandbookCommand(QObject):
         from yardplan.window.handbook.key_table import filled
         from yardplan.window.handbook.pages import pages
 
-        return pages(lambda text: filled(text, self._window.actions_, self._window.menus))
+        window = self._window
+        return pages(lambda text: filled(text, window.actions_, window.menus), in_force(window.settings))

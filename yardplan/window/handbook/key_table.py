@@ -1,6 +1,7 @@
 """What only the running program knows of its keys, put into the pages of the handbook as they are shown.
 
-`{key NAME}` in a page is the key of that command; `{every command}` is a table of all of them.
+`{key NAME}` in a page is the key of that command, `{command NAME}` its words, `{menu NAME}` those of a menu;
+`{every command}` is a table of all of them.
 """
 
 from __future__ import annotations
@@ -15,7 +16,8 @@ from yardplan.language import tr
 from yardplan.window.actions import Actions
 
 _TABLES = "{every command}"
-_KEY = re.compile(r"\{key ([^}]+)\}")
+_KEY, _COMMAND = re.compile(r"\{key ([^}]+)\}"), re.compile(r"\{command ([^}]+)\}")
+_MENU = re.compile(r"\{menu ([^}]+)\}")
 #: What every keyboard has at the end of a combination; Qt also names keys such as "Save" of special ones.
 _USUAL = re.compile(r"(?:.*\+)?(?:F\d+|.|Del|Ins|Space|Home|End|Backspace|Return|Enter)")
 
@@ -23,6 +25,8 @@ _USUAL = re.compile(r"(?:.*\+)?(?:F\d+|.|Del|Ins|Space|Home|End|Backspace|Return
 def filled(text: str, actions: Actions, menus: Mapping[str, QMenu]) -> str:
     """A page with its keys. Raises KeyError where it names a command that is not there."""
     named = _KEY.sub(lambda found: _escaped(keys_of(actions[found.group(1)])[0]), text)
+    named = _COMMAND.sub(lambda found: _words(actions[found.group(1)].text()), named)
+    named = _MENU.sub(lambda found: _words(menus[found.group(1)].title()), named)
     return named.replace(_TABLES, key_tables(menus)) if _TABLES in named else named
 
 

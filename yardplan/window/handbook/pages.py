@@ -1,7 +1,9 @@
 """The pages of the handbook as they are shipped: titles, sections, links, and the search through them.
 
 A page is a Markdown file in resources/handbook; `index.md` is the list of contents and sets the order. A link
-is `page.md` or `page.md#section-in-small-letters`; a picture is `pictures/name.png`.
+is `page.md` or `page.md#section-in-small-letters`; a picture is `pictures/name.png`. A folder by the code of
+a language holds pages of the same names with the same sections in the same order; links name the sections as
+in English, so that an address holds in every language.
 """
 
 from __future__ import annotations
@@ -11,7 +13,7 @@ from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from yardplan.shipped import resource
 
@@ -40,20 +42,22 @@ class Section:
     title: str
     heading: str
     text: str
+    anchor: str
 
     @property
     def address(self) -> str:
         """The link that leads here."""
-        return self.page if self.heading == self.title else f"{self.page}#{slug(self.heading)}"
+        return self.page if self.heading == self.title else f"{self.page}#{self.anchor}"
 
 
 @frozen
 class Page:
-    """One page: its name, its title, and its Markdown."""
+    """One page: its name, its title, its Markdown, and the ends of links to its headings, in their order."""
 
     name: str
     title: str
     text: str
+    anchors: tuple[str, ...] = ()
 
     def sections(self) -> list[Section]:
         """The page in parts, each under its heading."""
@@ -64,7 +68,14 @@ class Page:
                 found.append((heading.group(2).strip(), []))
             elif found:
                 found[-1][1].append(line)
-        return [Section(self.name, self.title, heading, plain("\n".join(lines))) for heading, lines in found]
+        return [
+            Section(self.name, self.title, heading, plain("\n".join(lines)), self.anchor(number, heading))
+            for number, (heading, lines) in enumerate(found)
+        ]
+
+    def anchor(self, number: int, heading: str) -> str:
+        """The end of a link to a heading, by its number on the page from 0."""
+        return self.anchors[number] if number < len(self.anchors) else slug(heading)
 
     def links(self) -> list[str]:
         """Where its links lead, pictures left out."""
@@ -109,11 +120,22 @@ def _page(path: Path) -> Page:
     return Page(path.stem, heading.group(2).strip() if heading else path.stem, text)
 
 
-def pages(fill: Callable[[str], str] | None = None) -> dict[str, Page]:
-    """All pages by name, in the order of the contents; `fill` puts in what the program itself knows."""
+def pages(fill: Callable[[str], str] | None = None, language: str = "en") -> dict[str, Page]:
+    """All pages by name, in the order of the contents; in English where they are not in the language.
+
+    `fill` puts in what the program itself knows.
+    """
+    shown = {name: _spoken(page, language) for name, page in _shipped().items()}
     if fill is None:
-        return dict(_shipped())
-    return {name: Page(name, page.title, fill(page.text)) for name, page in _shipped().items()}
+        return shown
+    return {name: evolve(page, text=fill(page.text)) for name, page in shown.items()}
+
+
+def _spoken(page: Page, language: str) -> Page:
+    """The page in a language, its headings reached by the links of the English page."""
+    anchors = tuple(section.anchor for section in page.sections())
+    path = folder() / language / f"{page.name}.md"
+    return evolve(_page(path) if path.is_file() else page, anchors=anchors)
 
 
 def find(words: str, among: Mapping[str, Page]) -> list[Found]:

@@ -28,7 +28,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.language import tr, tr_n
 from yardplan.window.handbook.dress import dress, fit_pictures
-from yardplan.window.handbook.pages import CONTENTS, Page, find, folder, slug
+from yardplan.window.handbook.pages import CONTENTS, Page, find, folder
 from yardplan.window.panels.parts import SearchLine, button, label
 from yardplan.window.theme import colours_now, scaled
 
@@ -212,10 +212,12 @@ class HandbookWindow(QDialog):
 
     def _to_section(self, section: str) -> None:
         """Begin at the heading, at the top of the view."""
-        document = self.view.document()
-        block = document.begin()
+        document, page = self.view.document(), self.pages[self.address.partition("#")[0]]
+        block, number = document.begin(), -1
         while section and block.isValid():
-            if block.blockFormat().headingLevel() and slug(block.text()) == section:
+            heading = bool(block.blockFormat().headingLevel())
+            number += heading
+            if heading and page.anchor(number, block.text()) == section:
                 top = document.documentLayout().blockBoundingRect(block).top()
                 self.view.setTextCursor(QTextCursor(block))
                 self.view.verticalScrollBar().setValue(round(top) - scaled(4))
