@@ -20,8 +20,8 @@ LABEL_ASIDE, LABEL_UP = 200.0, 60.0
 MARK = 20.0
 #: Words of a tool reach so many pixels from their place.
 _TAG_ASIDE, _TAG_UP = 160.0, 24.0
-#: Where more pieces than this change, or more of the window than that share, all is painted again.
-_MOST_PIECES, _MOST_SHARE = 40, 0.7
+#: Where more of the window than this share changes, all is painted again.
+_MOST_SHARE = 0.7
 
 
 def around(view: View, boxes: Iterable[Bounds], aside: float, up: float) -> list[QRectF]:
@@ -52,15 +52,14 @@ def _round(view: View, points: Iterable[tuple[float, float]], aside: float, up: 
 
 
 def region_of(boxes: Iterable[QRectF]) -> QRegion:
-    """The whole pixels that some boxes touch."""
-    region = QRegion()
+    """The whole pixels of the box round some boxes: a painter held to many pieces paints far slower."""
+    whole = QRectF()
     for box in boxes:
-        region = region.united(box.toAlignedRect())
-    return region
+        whole = whole.united(box)
+    return QRegion(whole.toAlignedRect())
 
 
 def worth_it(region: QRegion, view: View) -> bool:
     """True where painting this region alone saves work."""
     box = region.boundingRect()
-    share = box.width() * box.height() / max(view.width * view.height, 1)
-    return region.rectCount() <= _MOST_PIECES and share <= _MOST_SHARE
+    return box.width() * box.height() <= _MOST_SHARE * view.width * view.height
