@@ -48,6 +48,6 @@ def test_save_as_over_another_file_is_the_person_s_choice(qapp: QApplication, tm
     try:
         shown.open(path)
         shown.save(target)
-        assert read_yard(target) == ONE
+        assert read_yard(target).plantings == ONE.plantings
     finally:
         shown.close()

@@ -6,13 +6,15 @@ from typing import Literal
 
 from attrs import field, frozen
 
+from yardplan.language import later
+
 Units = Literal["imperial", "metric"]
 Texture = Literal["sand", "loamy sand", "sandy loam", "loam", "silt loam", "clay loam", "clay", "organic"]
 Drainage = Literal["good", "fair", "poor"]
 
 
 #: The origin of a fact that was typed in.
-TYPED = "typed in"
+TYPED = later("typed in")
 
 
 @frozen(kw_only=True)

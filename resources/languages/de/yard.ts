@@ -87,5 +87,9 @@
    <source>there is no corner {number} of {many}</source>
    <translation>es gibt keine Ecke {number} von {many}</translation>
   </message>
+  <message>
+   <source>typed in</source>
+   <translation>eingegeben</translation>
+  </message>
  </context>
 </TS>
