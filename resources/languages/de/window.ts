@@ -5087,7 +5087,7 @@
   </message>
   <message>
    <source>sets it fully</source>
-   <translation>befruchtet voll</translation>
+   <translation>befruchtet</translation>
   </message>
   <message>
    <source>sets it partly</source>
