@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import get_args
 
 import pytest
 from PySide6.QtCore import QLocale, QSettings
@@ -14,6 +15,7 @@ from support import texts
 from support.seen_texts import english_among, seen_in
 from support.unwrapped import unwrapped
 
+from yardplan.checks.finding import Weight
 from yardplan.files.reading import read_yard
 from yardplan.language import tr, tr_n
 from yardplan.sheets.document import Document
@@ -21,6 +23,9 @@ from yardplan.window.dialogs.command_finder import CommandFinder
 from yardplan.window.languages import LANGUAGES, choose, chosen, in_force, speak
 from yardplan.window.main_window import MainWindow
 from yardplan.window.panels.history_entry import READING
+from yardplan.yard.ground import BarrierKind, PavingKind, Roof, ServiceKind
+from yardplan.yard.planting import Pattern
+from yardplan.yard.site import Drainage, Texture
 
 OTHERS = sorted(set(LANGUAGES) - {"en"})
 #: Words with a space that nobody sees, or that are the same in every language.
@@ -118,6 +123,13 @@ def test_the_window_and_its_boxes_are_all_in_german(
     assert not left, "\n".join(left)
     words = {word for text in seen for word in re.findall(r"\w+", text)}
     assert not words & {"Undo", "Redo", "File", "Save", "Cancel", "Close", "Delete", "needs", "about"}
+
+
+def test_the_documents_own_words_are_among_the_texts() -> None:
+    said = {text for room in texts.said().values() for text in room}
+    kinds = (Roof, BarrierKind, PavingKind, ServiceKind, Pattern, Texture, Drainage)
+    assert {word for kind in kinds for word in get_args(kind)} <= said
+    assert {weight.value for weight in Weight} <= said
 
 
 def test_what_grew_before_is_typed_in_german_and_kept_in_the_words_of_the_rules(german: None) -> None:
