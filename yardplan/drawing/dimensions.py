@@ -121,7 +121,8 @@ def _figure(
     aside = QPointF(math.sin(angle), math.cos(angle)) * (off * u)
     turned = (math.degrees(angle) + 90.0) % 180.0 - 90.0
     return EdgeFigure(
-        key, edge, text, view.at(a) + aside, view.at(b) + aside, 90.0 if turned <= -89.9 else turned, wide, high
+        key, edge, text, view.at(a) + aside, view.at(b) + aside, 90.0 if turned <= -89.9 else turned,
+        wide, high,
     )
 
 

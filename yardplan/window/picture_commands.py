@@ -48,7 +48,7 @@ class PictureCommands:
             self._window.questions.tell_fault(tr("The picture was not put under the plan"), str(error))
 
     def _page(self, pages: int) -> int | None:
-        """Which page of several, None for none; the reader tells of one that is not there, as of no number."""
+        """Which page of several, None for none; the reader tells of one that is not there or is no number."""
         if pages == 1:
             return 1
         question = tr("Which page of {pages} holds the picture?", pages=pages)

@@ -29,8 +29,8 @@ MOST_AWAY, MOST_WIDE = 100.0, 100.0
 class Along:
     """What a strip follows: thing or lot `key`, one `edge` of it (from 0) or all of it (None).
 
-    `away` metres between the two, `width` metres of the strip. `left` True: left of a line in the order of its
-    corners; of an outline, inside it.
+    `away` metres between the two, `width` metres of the strip. `left` True: left of a line in the order of
+    its corners; of an outline, inside it.
     """
 
     key: str
@@ -46,7 +46,9 @@ def strip(yard: Yard, along: Along) -> tuple[Outline, ...]:
     points, closed = outline_of(yard, along.key), is_closed(yard, along.key)
     edges = edges_of(points, closed=closed)
     if not edges:
-        raise EditError(tr("Nothing can lie alongside this: choose a fence, a building, a bed or the lot line"))
+        raise EditError(
+            tr("Nothing can lie alongside this: choose a fence, a building, a bed or the lot line")
+        )
     if along.edge is None:
         shape = _round(points, along) if closed and len(points) > 2 else _beside(points, along)
     else:
@@ -62,7 +64,8 @@ def with_strip(yard: Yard, along: Along, make: Make) -> tuple[Yard, tuple[str, .
     keys = []
     for outline in strip(yard, along):
         key = next_key(yard, "PV" if make == "path" else "BD")
-        thing = Paving(id=key, kind="path", outline=outline) if make == "path" else Bed(id=key, outline=outline)
+        path = Paving(id=key, kind="path", outline=outline)
+        thing = path if make == "path" else Bed(id=key, outline=outline)
         yard = edits.add(yard, thing)
         keys.append(key)
     return yard, tuple(keys)

@@ -76,7 +76,7 @@ def _circle(centre: Point, radius: float) -> list[Point]:
 
 
 def _steps(radius: float, sweep: float) -> int:
-    """Edges for an arc of `sweep` radians: the height of each segment, r (1 - cos(a/2)), keeps within bounds."""
+    """Edges for an arc of `sweep` radians: the height of each segment, r (1 - cos(a/2)), is bounded."""
     if radius <= TOLERANCE:
         return 1
     return max(math.ceil(abs(sweep) / (2 * math.acos(1 - TOLERANCE / radius))), 1)
@@ -149,7 +149,7 @@ def _fillet(before: Point, at: Point, after: Point) -> tuple[float, float]:
 
 
 def _rounded(points: list[Point], radius: float) -> list[Point]:
-    """Corners rounded off by arcs that meet both edges square to the radius; smaller ones where room is short."""
+    """Corners rounded off by arcs that meet both edges square to the radius; smaller where room is short."""
     run: list[Point] = []
     for before, at, after in _corners(points):
         run += _arc(before, at, after, radius)

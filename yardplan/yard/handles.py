@@ -79,7 +79,7 @@ def _as_circle(outline: Outline) -> Curve:
 
 
 def covered(thing: Thing) -> Outline:
-    """Points round the ground that a thing is drawn on: all corners of a picture, a dimension with its line."""
+    """Points round the ground that a thing is drawn on: corners of a picture, a dimension with its line."""
     if isinstance(thing, Picture):
         return pictures.corners(thing)
     if isinstance(thing, Dimension):

@@ -1,4 +1,4 @@
-"""A picture under the plan: where its corners lie, set to scale, turned. Metres, degrees counter-clockwise."""
+"""A picture under the plan: where its corners lie, set to scale, turned. Metres, degrees turned left."""
 
 from __future__ import annotations
 
