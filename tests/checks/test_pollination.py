@@ -265,6 +265,17 @@ def test_a_drag_finds_what_a_fresh_look_finds(
         assert live == run(survey)
 
 
+def test_a_sure_giver_dragged_out_of_reach_leaves_half_the_pollen() -> None:
+    spots = {"P0": ("Queen Cox", 3.0), "P1": ("Ace", 0.0), "P2": ("Ace", 0.0)}
+    planted = [plant(key, f"apple:{name}", (0.0, y)) for key, (name, y) in spots.items()]
+    yard = yard_of(*planted, plant("P5", "crabapple:Centennial", (0.0, 18.0)), site=site())
+    survey = survey_of(yard)
+    assert not [one for one in run(survey) if one.kind == "half" and "P0" in one.things]
+    moved = edits.move(yard, {"P5"}, (0.0, 1.0))
+    live = run(moved_survey(survey, moved, difference(yard, moved)))
+    assert [one for one in live if one.kind == "half" and "P0" in one.things]
+
+
 @settings(max_examples=30, deadline=None)
 @given(PLANTS, st.floats(-3, 3), st.floats(-50, 50), st.floats(-50, 50), st.randoms())
 def test_order_and_rigid_motion_do_not_change_findings(

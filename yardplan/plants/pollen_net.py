@@ -137,6 +137,10 @@ class PollenNet:
         """Level of what a giver does for a taker where they stand."""
         return int(self.scores[donor, receiver] // _LEVEL_WEIGHT)
 
+    def sure(self, donors: Ints) -> Bools:
+        """Which of the givers surely serve which takers where they stand: rows of the whole matrix."""
+        return np.asarray(self.scores[donors] // _LEVEL_WEIGHT == YES)
+
     def best_donors(self) -> tuple[Ints, Ints]:
         """For each node its best giver's number and the level; the number means nothing at level 0."""
         if not len(self.nodes):

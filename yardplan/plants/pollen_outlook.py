@@ -109,7 +109,9 @@ def _stale(net: PollenNet, before: Outlooks, top: Floats) -> Bools:
     nearer = (net.distances[moved] <= before.far_other) | (before.net.distances[moved] <= before.far_other)
     better = (net.scores[moved] >= top) & (net.scores[moved] > 0)
     was_best = before.best[None, :] == moved[:, None]
-    stale |= (kin & (nearer | better | was_best)).any(axis=0)
+    # Among the sure givers any counts: where all refuse half the pollen, one that comes or goes decides.
+    sure = net.sure(moved) != before.net.sure(moved)
+    stale |= (kin & (nearer | better | was_best | sure)).any(axis=0)
     return stale
 
 
