@@ -7,6 +7,7 @@ by the light it brings (see sun.reversed). Both count the same points and positi
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterator
 from functools import cached_property, partial
 
@@ -45,7 +46,7 @@ _SAFE = 0.6
 Progress = Callable[[float], None]
 
 
-class LightPass:
+class LightPass(ABC):
     """Light of what looks for a place among others that stay, over what is open without light."""
 
     def __init__(self, survey: Survey, open_: BaseGeometry, progress: Progress | None = None) -> None:
@@ -56,23 +57,23 @@ class LightPass:
     # What looks for a place
 
     @property
+    @abstractmethod
     def own(self) -> list[Caster]:
         """Its casters about (0, 0)."""
-        raise NotImplementedError
 
+    @abstractmethod
     def takers(self) -> list[tuple[str, Crop]]:
         """What of it needs light, by id, with its crop."""
-        raise NotImplementedError
 
+    @abstractmethod
     def light_of(self, key: str, detail: Detail) -> PlaceLight:
         """The light of one of the takers wherever it stands."""
-        raise NotImplementedError
 
+    @abstractmethod
     def made(
         self, geometry: BaseGeometry, kind: str, things: tuple[str, ...], **figures: Figure
     ) -> Closed:
         """Closed ground, cut to what is known."""
-        raise NotImplementedError
 
     @cached_property
     def scene(self) -> Scene:

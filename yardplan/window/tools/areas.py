@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from abc import abstractmethod
 from typing import Literal
 
 from yardplan.language import later, tr
@@ -31,9 +32,9 @@ class AreaTool(CornersTool):
 
     form: Form = "corners"
 
+    @abstractmethod
     def made(self, points: Outline, curve: Curve | None) -> None:
         """Make the thing from its outline, and what it was drawn along where it is curved; commit it."""
-        raise NotImplementedError
 
     def finish(self, points: Outline) -> None:
         if self.form == "smooth":

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
+
 from yardplan.language import later, tr
 from yardplan.units import UnitError, format_area
 from yardplan.window.canvas.geometry import along, area_of, distance, halfway, polar, stretches
@@ -14,7 +16,7 @@ from yardplan.yard.ground import Outline, Point
 DRAG_PIXELS = 8.0
 
 
-class CornersTool(Tool):
+class CornersTool(Tool, ABC):
     """Gathers corners and hands them to `finish`. `closed`: an outline, else a line.
 
     `least`: fewest corners of the thing; `most`: it is finished by itself at so many (0: never).
@@ -30,9 +32,9 @@ class CornersTool(Tool):
     here: Point | None = None
     _pressed: Point | None = None
 
+    @abstractmethod
     def finish(self, points: Outline) -> None:
         """Make the thing from its corners and commit it."""
-        raise NotImplementedError
 
     def ready(self) -> str | None:
         """Why nothing can be drawn now, or None."""
