@@ -124,6 +124,7 @@ def test_things_dragged_together_say_why_they_may_not_stand_here(make_window, qt
     assert window.status.currentMessage().startswith("Closed here: ")
     assert "Gala (A2)" in window.status.currentMessage()
     yard.drop_trial()
+    assert window.status.currentMessage() == ""  # said of a place where nothing stands any more
 
 
 def test_a_row_is_moved_to_the_nearest_clear_place_as_one_step(make_window, qtbot) -> None:

@@ -54,6 +54,7 @@ class PlaceCommands(QObject):
         self._yard.shown.connect(self._stale)
         self._yard.closing.connect(self._bench.stop)
         window.canvas.pointed.connect(self._show_why)
+        self._yard.shown.connect(self._forget_why)
         self._yard.clear.changed.connect(self._forget_names)
         self._names: dict[str, str] = {}
         self._said = ""
@@ -154,6 +155,11 @@ class PlaceCommands(QObject):
         elif self._said and self._window.status.currentMessage() == self._said:
             self._window.status.clearMessage()
         self._said = words
+
+    def _forget_why(self) -> None:
+        """What stood under the pointer of a gesture is no longer so once it has ended or is undone."""
+        if not self._yard.on_trial:
+            self._show_why(None)
 
     def why_at(self, place: Point) -> str:
         """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is.
