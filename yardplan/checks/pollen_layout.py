@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.plants.crop_names import crop_name
-from yardplan.plants.pollen_net import NO, PollenNet
+from yardplan.plants.pollen_net import PollenNet
 from yardplan.plants.pollen_nodes import Node
 from yardplan.plants.pollen_outlook import Outlook, Outlooks, named
 from yardplan.plants.pollen_range import pollen_range, smaller
@@ -21,28 +21,30 @@ NAME = "pollination"
 
 def ratios(found: Outlooks) -> Iterator[Finding]:
     """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
-    net = found.net
-    by_cultivar: dict[int, list[int]] = {}
-    for outlook in found.of:
-        if outlook is not None and outlook.needed and outlook.level > NO:
-            by_cultivar.setdefault(id(net.nodes[outlook.receiver].cultivar), []).append(outlook.receiver)
-    groups: dict[tuple[str, str], list[int]] = {}
-    for alike in by_cultivar.values():
-        cultivar = net.nodes[alike[0]].cultivar
-        clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
-        groups.setdefault((cultivar.crop, clone), []).extend(alike)
-    for (crop, clone), unsorted in sorted(groups.items()):
-        ratio = donor_ratio(crop)
-        if ratio is None:
+    net, kinds = found.net, found.net.kinds
+    set_here = kinds.wants & (found.top > 0)
+    counts = np.bincount(kinds.of[set_here], kinds.counts[set_here], len(kinds.first))
+    for (crop, clone), alike in sorted(_clones(net, np.unique(kinds.of[set_here]).tolist()).items()):
+        ratio, count = donor_ratio(crop), int(counts[alike].sum())
+        if ratio is None or count <= ratio.receivers:
             continue
-        receivers = sorted(unsorted)
-        count = sum(net.nodes[number].count for number in receivers)
-        if count <= ratio.receivers:
+        receivers = np.flatnonzero(set_here & np.isin(kinds.of, alike))
+        # The best givers alone are often enough: then the others need not be looked for.
+        if count <= ratio.receivers * kinds.counts[np.unique(found.best[receivers])].sum():
             continue
         donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
-        givers = sum(net.nodes[number].count for number in donors)
-        if count > ratio.receivers * givers:
-            yield _few(net, clone or crop_name(crop), count, [int(number) for number in donors], ratio)
+        if count > ratio.receivers * kinds.counts[donors].sum():
+            yield _few(net, clone or crop_name(crop), count, donors.tolist(), ratio)
+
+
+def _clones(net: PollenNet, kinds: list[int]) -> dict[tuple[str, str], list[int]]:
+    """Numbers of cultivars by crop and clone; where plants are of two sexes the whole crop counts as one."""
+    groups: dict[tuple[str, str], list[int]] = {}
+    for kind in kinds:
+        cultivar = net.nodes[net.kinds.first[kind]].cultivar
+        clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
+        groups.setdefault((cultivar.crop, clone), []).append(kind)
+    return groups
 
 
 def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Ratio) -> Finding:
@@ -62,12 +64,10 @@ def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Rati
 def rows_beyond(found: Outlooks) -> Iterator[Finding]:
     """Rows of which one end is within the best range of a giver and the other is not."""
     net = found.net
-    for outlook in found.of:
-        if outlook is None or not outlook.needed or outlook.donor is None:
-            continue
-        node = net.nodes[outlook.receiver]
-        # A bed has sample points but no count: its plants are not told apart.
-        if node.count < 2:
+    # A bed has sample points but no count: its plants are not told apart.
+    for number in np.flatnonzero(net.kinds.wants & (net.kinds.counts > 1)).tolist():
+        outlook = found.of[number]
+        if outlook is None or outlook.donor is None:
             continue
         near = _near(net, outlook)
         if 0 < near.sum() < len(near):

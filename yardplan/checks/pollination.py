@@ -69,12 +69,14 @@ def _kept_for(net: PollenNet) -> _Kept:
         return before
     now = outlooks(net, before.outlooks if before is not None else None)
     old = before.outlooks.of if before is not None else ()
-    made: list[Finding | None] = []
-    for number, outlook in enumerate(now.of):
+    kept_all = before is not None and len(before.findings) == len(now.of)
+    made = list(before.findings) if before is not None and kept_all else [None] * len(now.of)
+    for number in now.renewed:
+        outlook = now.of[number]
         if before is not None and number < len(old) and outlook is not None and outlook is old[number]:
-            made.append(before.findings[number])
+            made[number] = before.findings[number]
         else:
-            made.append(None if outlook is None else _finding(net, outlook))
+            made[number] = None if outlook is None else _finding(net, outlook)
     kept = _Kept(now, tuple(made))
     _last.kept = kept
     return kept

@@ -96,6 +96,18 @@ class _Roles:
 
 
 @frozen(kw_only=True, eq=False)
+class Kinds:
+    """What stays as it is while plants only move: by node its cultivar's number, its count of plants, and
+    whether it must be set by another's pollen; by cultivar the first node of it.
+    """
+
+    of: Ints
+    counts: Ints
+    wants: Bools
+    first: tuple[int, ...]
+
+
+@frozen(kw_only=True, eq=False)
 class PollenNet:
     """All givers and takers of a stand. Columns of the matrices are takers, rows givers, in node order.
 
@@ -108,6 +120,7 @@ class PollenNet:
     nodes: tuple[Node, ...]
     judgements: Judgements
     roles: _Roles
+    kinds: Kinds
     distances: Floats
     scores: Floats
     number: Mapping[str, int] = field(factory=dict)
@@ -132,6 +145,10 @@ class PollenNet:
     def kin(self, donors: Ints | slice, receivers: Ints | slice) -> Bools:
         """Which givers are of a kind that could cross with which takers: a block of the whole matrix."""
         return self.roles.kin[np.ix_(self.roles.index[donors], self.roles.index[receivers])]
+
+    def kin_of(self, receiver: int) -> Bools:
+        """Which nodes could cross with a taker: a column of the whole matrix, the caller's own."""
+        return np.asarray(self.roles.kin[:, self.roles.index[receiver]][self.roles.index])
 
     def level(self, donor: int, receiver: int) -> int:
         """Level of what a giver does for a taker where they stand."""
@@ -186,7 +203,8 @@ def build_net(
     distances, stems = _all_distances(nodes), _stems(nodes)
     return PollenNet(
         stand=stand, place=place, cultivars=cultivars, nodes=nodes, judgements=judged, roles=roles,
-        distances=distances, scores=_scores(nodes, roles, distances, slice(None), slice(None)),
+        kinds=_kinds_of(nodes), distances=distances,
+        scores=_scores(nodes, roles, distances, slice(None), slice(None)),
         number={node.id: number for number, node in enumerate(nodes)}, stems=stems,
     )
 
@@ -216,6 +234,20 @@ def _roles_of(nodes: Sequence[Node], judged: Judgements) -> _Roles:
         if taker.takes:
             _fill_column(roles, kinds, receiver, judged)
     return roles
+
+
+def _kinds_of(nodes: Sequence[Node]) -> Kinds:
+    numbers: dict[int, int] = {}
+    first: list[int] = []
+    for at, node in enumerate(nodes):
+        if numbers.setdefault(id(node.cultivar), len(first)) == len(first):
+            first.append(at)
+    return Kinds(
+        of=np.array([numbers[id(node.cultivar)] for node in nodes], np.int32),
+        counts=np.array([node.count for node in nodes], np.int32),
+        wants=np.array([node.takes and needs_partner(node.cultivar) for node in nodes], np.bool_),
+        first=tuple(first),
+    )
 
 
 def _fill_column(roles: _Roles, kinds: Sequence[Node], receiver: int, judged: Judgements) -> None:
@@ -328,8 +360,8 @@ def _with_places(net: PollenNet, stand: Stand, nodes: list[Node], changed: list[
         scores[:, number] = _scores(nodes, net.roles, distances, slice(None), one)[:, 0]
     return PollenNet(
         stand=stand, place=net.place, cultivars=net.cultivars, nodes=tuple(nodes), judgements=net.judgements,
-        roles=net.roles, distances=distances, scores=scores, number=net.number, changed=frozenset(changed),
-        after=net.stamp, stems=points,
+        roles=net.roles, kinds=net.kinds, distances=distances, scores=scores, number=net.number,
+        changed=frozenset(changed), after=net.stamp, stems=points,
     )
 
 
@@ -355,4 +387,4 @@ def net_of(stand: Stand, place: PollenPlace, cultivars: Cultivars) -> PollenNet:
 
 def takers(net: PollenNet) -> list[int]:
     """Numbers of the nodes that must be set by another plant's pollen to crop."""
-    return [at for at, node in enumerate(net.nodes) if node.takes and needs_partner(node.cultivar)]
+    return np.flatnonzero(net.kinds.wants).tolist()

@@ -59,6 +59,8 @@ class Outlooks:
     top: Floats
     best: Ints
     far_other: Floats
+    #: Numbers of the takers looked at again for this net; all others are as they were before.
+    renewed: tuple[int, ...]
 
     def __getitem__(self, node_id: str) -> Outlook | None:
         """The outlook of one plant, row or bed by its id; None when it is no taker."""
@@ -68,22 +70,46 @@ class Outlooks:
 
 def outlooks(net: PollenNet, before: Outlooks | None = None) -> Outlooks:
     """The outlook of all takers; those of `before` are kept where the moved plants cannot matter."""
-    best, _ = net.best_donors()
-    count = len(net.nodes)
-    top = net.scores[best, np.arange(count)] if count else np.zeros(0, np.float32)
     if before is not None and before.net is net:
         return before
-    stale = np.ones(count, dtype=bool)
+    count = len(net.nodes)
+    found: list[Outlook | None]
     if before is not None and net.after is not None and net.after is before.net.stamp:
-        stale = _stale(net, before, top)
+        best = _moved_best(net, before)
+        top = net.scores[best, np.arange(count)]
+        renewed = np.flatnonzero(_stale(net, before, top)).tolist()
         found, far_other = list(before.of), before.far_other.copy()
     else:
+        best, _ = net.best_donors()
+        top = net.scores[best, np.arange(count)] if count else np.zeros(0, np.float32)
+        renewed = list(range(count))
         found, far_other = [None] * count, np.full(count, np.inf, np.float32)
-    for number in np.flatnonzero(stale).tolist():
+    for number in renewed:
         new, far_other[number] = _outlook(net, number, int(best[number]), float(top[number]))
         old = found[number]
         found[number] = old if new is not None and old is not None and _as_before(net, old, new) else new
-    return Outlooks(net=net, of=tuple(found), top=top, best=best, far_other=far_other)
+    return Outlooks(
+        net=net, of=tuple(found), top=top, best=best, far_other=far_other, renewed=tuple(renewed)
+    )
+
+
+def _moved_best(net: PollenNet, before: Outlooks) -> Ints:
+    """The best giver of every taker after a move: only the moved givers are compared with those of before.
+
+    Of equal givers the first is the best, as numpy's argmax has it.
+    """
+    moved = np.array(sorted(net.changed), dtype=np.int32)
+    lost = np.isin(before.best, moved)
+    lost[moved] = True
+    best = before.best.copy()
+    top = before.top.copy()
+    for number in moved.tolist():
+        scores = net.scores[number]
+        wins = (scores > top) | ((scores == top) & (number < best))
+        best[wins], top[wins] = number, scores[wins]
+    again = np.flatnonzero(lost)
+    best[again] = net.scores[:, again].argmax(axis=0)
+    return best
 
 
 def _as_before(net: PollenNet, old: Outlook, new: Outlook) -> bool:
@@ -106,7 +132,10 @@ def _stale(net: PollenNet, before: Outlooks, top: Floats) -> Bools:
     if not len(moved):
         return stale
     kin = net.kin(moved, slice(None))
+    # What gives pollen before and after is never among the others that do nothing.
+    idle = (net.scores[moved] <= 0) | (before.net.scores[moved] <= 0)
     nearer = (net.distances[moved] <= before.far_other) | (before.net.distances[moved] <= before.far_other)
+    nearer &= idle
     better = (net.scores[moved] >= top) & (net.scores[moved] > 0)
     was_best = before.best[None, :] == moved[:, None]
     # Among the sure givers any counts: where all refuse half the pollen, one that comes or goes decides.
@@ -133,19 +162,22 @@ def _outlook(net: PollenNet, number: int, best: int, top: float) -> tuple[Outloo
 
 def _others(net: PollenNet, number: int) -> tuple[tuple[int, ...], float]:
     """The nearest kin that do nothing for a taker, one of each cultivar, and how far the list reaches."""
-    kin = net.kin(slice(None), np.array([number], dtype=np.int32))[:, 0]
+    kin = net.kin_of(number)
+    kin[number] = False
     idle = np.flatnonzero(kin & (net.scores[:, number] <= 0))
-    idle = idle[idle != number]
-    near = idle[np.argsort(net.distances[idle, number], kind="stable")]
-    chosen: dict[int, int] = {}
-    for other in near.tolist():
-        chosen.setdefault(id(net.nodes[other].cultivar), other)
-        if len(chosen) == OTHERS:
-            return tuple(chosen.values()), float(net.distances[other, number])
+    apart, kinds = net.distances[idle, number], net.kinds.of[idle]
+    chosen: list[int] = []
+    far = 0.0
+    for _ in range(min(OTHERS, len(idle))):
+        nearest = int(apart.argmin())
+        if not np.isfinite(apart[nearest]):
+            break
+        far = float(apart[nearest])
+        chosen.append(int(idle[nearest]))
+        apart[kinds == kinds[nearest]] = np.inf
     # Where every kin cultivar is on the list, only a plant nearer than its last can change it.
-    related = {id(net.nodes[other].cultivar) for other in np.flatnonzero(kin).tolist() if other != number}
-    far = float(net.distances[list(chosen.values()), number].max(initial=0.0))
-    return tuple(chosen.values()), far if related == chosen.keys() else float("inf")
+    unlisted = kin & ~np.isin(net.kinds.of, net.kinds.of[chosen])
+    return tuple(chosen), float("inf") if len(chosen) < OTHERS and unlisted.any() else far
 
 
 def why_not(net: PollenNet, donor: int, receiver: int) -> str:
