@@ -15,6 +15,7 @@ from yardplan.drawing import partners as drawn
 from yardplan.drawing.painter import draw_findings
 from yardplan.drawing.partner_lines import best_pairs, partners_of
 from yardplan.drawing.reach import reach_words
+from yardplan.drawing.spots import Spots
 from yardplan.drawing.view import PlanView, Reach
 from yardplan.plants.pollen_net import PollenNet
 
@@ -109,6 +110,34 @@ def test_words_of_many_lines_never_cover_each_other(painted) -> None:
     _, boxes = painted(view(of, partners=best_pairs(net_for(of))))
     assert len(boxes) >= 4
     assert not [1 for one, other in combinations(boxes, 2) if one.intersects(other)]
+
+
+def test_words_hold_still_on_their_line_while_their_place_is_free(painted) -> None:
+    of, spots = survey("apple:Empire", "apple:Gala", apart=20.0), Spots()
+    lines = partners_of(net_for(of), "T0")
+    middle = QRectF(view(of).at((13.0, 8.0)).x() - 5, 0, 10, 400)
+    _, (aside,) = painted(view(of, partners=lines, keep_clear=(middle,), spots=spots))
+    assert not aside.intersects(middle)
+    _, (still,) = painted(view(of, partners=lines, spots=spots))
+    assert still == aside
+    _, (best,) = painted(view(of, partners=lines))
+    assert best.center().x() == pytest.approx(middle.center().x())
+    # Where other words have come to stand they give way.
+    _, (moved,) = painted(view(of, partners=lines, keep_clear=(aside,), spots=spots))
+    assert not moved.intersects(aside)
+
+
+def test_words_that_found_no_room_come_back_when_there_is_some(painted) -> None:
+    of, spots = survey("apple:Empire", "apple:Gala", apart=20.0), Spots()
+    lines = partners_of(net_for(of), "T0")
+    _, boxes = painted(view(of, partners=lines, keep_clear=(QRectF(0, 0, 1200, 400),), spots=spots))
+    assert not boxes
+    # Looked for again while the gesture goes on, not each time the same state is painted.
+    tries = [len(painted(view(of, partners=lines, spots=spots))[1]) for _ in range(12)]
+    assert not any(tries)
+    for _ in range(8):
+        spots.step()
+    assert len(painted(view(of, partners=lines, spots=spots))[1]) == 1
 
 
 def test_rings_tint_the_ground_that_is_near_enough(painted) -> None:

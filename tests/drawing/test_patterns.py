@@ -4,7 +4,7 @@ import math
 
 import pytest
 import shapely
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from yardplan.drawing.patterns import (
@@ -34,6 +34,24 @@ def test_hatch_stays_inside_and_fills_evenly(degrees, gap):
     # Lines `gap` apart have about area / gap of length.
     total = sum(math.dist(a, b) for a, b in lines)
     assert total == pytest.approx(area(ELL).area / gap, rel=0.35, abs=4.0)
+
+
+@given(
+    st.lists(st.tuples(st.floats(-5, 5), st.floats(-5, 5)), min_size=3, max_size=9),
+    st.floats(0, 180), st.floats(0.2, 2.0),
+)
+def test_lines_cut_at_a_bulging_outline_are_those_that_shapely_cuts(points, degrees, gap):
+    hull = shapely.MultiPoint(points).convex_hull
+    assume(hull.geom_type == "Polygon" and hull.area > 0.1)
+    ours = shapely.MultiLineString(list(hatch(tuple(hull.exterior.coords[:-1]), degrees, gap)))
+    angle = math.radians(degrees)
+    along, across = (math.cos(angle), math.sin(angle)), (-math.sin(angle), math.cos(angle))
+    parallels = shapely.MultiLineString([
+        [tuple(step * gap * q + end * p for p, q in zip(along, across, strict=True)) for end in (-20, 20)]
+        for step in range(-math.ceil(15 / gap), math.ceil(15 / gap) + 1)
+    ])
+    assert ours.length == pytest.approx(parallels.intersection(hull).length, abs=1e-6)
+    assert ours.difference(hull.buffer(1e-6)).is_empty
 
 
 def test_fillings_too_fine_to_see_are_left_out():

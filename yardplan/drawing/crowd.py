@@ -58,13 +58,20 @@ class Room:
 
     def free_among(self, boxes: Boxes) -> Iterator[QRectF]:
         """Those of many device boxes in which no words stand, in their order."""
+        for _, box in self.numbered_free(np.arange(len(boxes)), boxes):
+            yield box
+
+    def numbered_free(
+        self, numbers: NDArray[np.intp], boxes: Boxes
+    ) -> Iterator[tuple[int, QRectF]]:
+        """Those of many device boxes in which no words stand, each with its number."""
         free = Boxed(self._own).free(boxes)
         if self._clear is not None:
             free &= self._clear.free(boxes)
         x, y = self._offset
-        for left, top, wide, high in boxes[free].tolist():
+        for number, (left, top, wide, high) in zip(numbers[free].tolist(), boxes[free].tolist(), strict=True):
             if self._under.free_of_words(QRectF(left - x, top - y, wide, high)):
-                yield QRectF(left, top, wide, high)
+                yield number, QRectF(left, top, wide, high)
 
     def free_of_crowns(self, box: QRectF) -> bool:
         """True when no crown reaches into a device box."""

@@ -242,21 +242,39 @@ def _chosen(view: PlanView, finding: Finding) -> bool:
 def _spot(
     view: PlanView, outlines: Outlines, finding: Finding, size: tuple[float, float], taken: Room
 ) -> tuple[QRectF, QRectF] | None:
-    """The first free box round the finding's place; a conflict takes the first even where none is free."""
+    """The first free box round the finding's place, and the box round that."""
     round_it = _anchor(view, outlines, finding)
     if round_it is None or (view.window is not None and not view.window.intersects(round_it)):
         return None
     # A caution keeps close to its place or to the list; a conflict may stand off with a leader.
     reach = 4 if finding.weight is Weight.CONFLICT or _chosen(view, finding) else 2
     boxes = _inside(view, _candidates(round_it, size, view.unit, reach))
-    first: QRectF | None = None
-    for box in taken.free_among(boxes):
+    box = _first_free(view, finding, boxes, taken)
+    return None if box is None else (box, round_it)
+
+
+def _first_free(view: PlanView, finding: Finding, boxes: Boxes, taken: Room) -> QRectF | None:
+    """The box of the frame before while it is free, else the first of all; free of crowns where there is one.
+
+    A conflict takes the first box even where none is free.
+    """
+    spots, key = view.spots, finding.key
+    before = spots.of(key) if spots is not None else None
+    if before is not None and before < len(boxes):
+        box = next(taken.free_among(boxes[before:before + 1]), None)
+        if box is not None:
+            return box
+    first: tuple[int, QRectF] | None = None
+    for number, box in taken.numbered_free(np.arange(len(boxes)), boxes):
         if taken.free_of_crowns(box):
-            return box, round_it
-        first = first or box
-    if first is None and finding.weight is Weight.CONFLICT:
-        first = QRectF(*boxes[0].tolist())
-    return None if first is None else (first, round_it)
+            first = (number, box)
+            break
+        first = first or (number, box)
+    if first is None:
+        return QRectF(*boxes[0].tolist()) if finding.weight is Weight.CONFLICT else None
+    if spots is not None:
+        spots.keep(key, first[0])
+    return first[1]
 
 
 def _anchor(view: PlanView, outlines: Outlines, finding: Finding) -> QRectF | None:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPainter, QPainterPath
 
@@ -86,50 +88,93 @@ def _draw_words(painter: QPainter, view: PlanView, partner: Partner, taken: Room
     What has no room stands on the plant's card and in the list of partners.
     """
     words = partner_words(partner, view)
-    for text in (words, words.replace(" together", "")):
-        size = boxed_size(text, _FACE, view.unit)
-        box = next(taken.free_among(_in_window(view, _word_boxes(view, partner, size))), None)
-        if box is not None:
-            taken.take(box)
-            draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
-            return
+    texts = (words, words.replace(" together", ""))
+    spot = _held(view, partner, texts, taken) or _looked_for(view, partner, texts, taken)
+    if spot is not None:
+        text, box = spot
+        taken.take(box)
+        draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
 
 
-def _in_window(view: PlanView, boxes: Boxes) -> Boxes:
-    """The boxes that lie wholly in the window."""
+def _held(
+    view: PlanView, partner: Partner, texts: tuple[str, str], taken: Room
+) -> tuple[str, QRectF] | None:
+    """The words where they stood in the frame before, while that is free."""
+    number = view.spots.of((partner.donor, partner.receiver)) if view.spots is not None else None
+    if number is None:
+        return None
+    fewer, place = divmod(number, len(_PLACES))
+    box = next(_free(view, partner, texts[fewer], taken, _PLACES[place:place + 1]), None)
+    return None if box is None else (texts[fewer], box[1])
+
+
+def _looked_for(
+    view: PlanView, partner: Partner, texts: tuple[str, str], taken: Room
+) -> tuple[str, QRectF] | None:
+    """The first free place of all, with all the words or with fewer."""
+    key = (partner.donor, partner.receiver)
+    if view.spots is not None and view.spots.waits(key):
+        return None
+    # Among many lines, words that stand off theirs could belong to any.
+    places = _PLACES[:_NEAR] if partner.quiet else _PLACES
+    for fewer, text in enumerate(texts):
+        found = next(_free(view, partner, text, taken, places), None)
+        if found is not None:
+            if view.spots is not None:
+                view.spots.keep(key, fewer * len(_PLACES) + found[0])
+            return text, found[1]
+    if view.spots is not None:
+        view.spots.refuse(key)
+    return None
+
+
+def _free(
+    view: PlanView, partner: Partner, text: str, taken: Room, places: Boxes
+) -> Iterator[tuple[int, QRectF]]:
+    """Numbers and boxes of those of some places that are in the window and free of other words."""
+    boxes = _word_boxes(view, partner, boxed_size(text, _FACE, view.unit), places)
+    inside = _in_window(view, boxes)
+    numbers = np.flatnonzero(inside)
+    return taken.numbered_free(numbers, boxes[inside])
+
+
+def _in_window(view: PlanView, boxes: Boxes) -> NDArray[np.bool_]:
+    """Which of the boxes lie wholly in the window."""
     if view.window is None:
-        return boxes
+        return np.ones(len(boxes), dtype=bool)
     left, top, wide, high = boxes.T
     window = view.window
-    inside = (
+    inside: NDArray[np.bool_] = (
         (left >= window.left()) & (top >= window.top())
         & (left + wide <= window.right()) & (top + high <= window.bottom())
     )
-    kept: Boxes = boxes[inside]
-    return kept
+    return inside
 
 
-#: Where on a line its words stand, shares of its length, and how many steps beside it; best first.
-_PARTS = np.tile((0.5, 0.38, 0.62, 0.28, 0.72), 5)[:, None]
-_STEPS = np.repeat((0.0, 1.0, -1.0, 2.0, -2.0), 5)[:, None]
+#: Where words stand, best first: share of the line's length, steps beside the line, steps to the right.
+_PARTS = (0.5, 0.38, 0.62, 0.28, 0.72)
+_PLACES = np.array(
+    [(part, step, 0.0) for step in (0.0, 1.0, -1.0, 2.0, -2.0) for part in _PARTS]
+    + [(part, 0.0, side) for side in (1.0, -1.0) for part in _PARTS]
+)
+#: So many of them are near the line.
+_NEAR = 15
 
 
-def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float]) -> Boxes:
-    """Places for a line's words, best first."""
+def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float], places: Boxes) -> Boxes:
+    """The boxes of words of a size at some places of a line."""
     wide, high = size
-    start = np.array(view.at(partner.start).toTuple())
-    to = np.array(view.at(partner.end).toTuple()) - start
-    length = max(math.hypot(*to), 1.0)
-    aside = np.array((-to[1], to[0])) / length * (high + 6 * view.unit)
-    places = start + to * _PARTS + aside * _STEPS
-    if partner.quiet:
-        # Among many lines, words that stand off theirs could belong to any.
-        places = places[:15]
-    else:
-        sideways = np.array((wide / 2 + 10 * view.unit, 0.0))
-        places = np.concatenate((places, places[:5] + sideways, places[:5] - sideways))
-    half = np.array(size) / 2
-    return np.column_stack((places - half, np.broadcast_to(size, places.shape)))
+    start = view.at(partner.start)
+    to = view.at(partner.end) - start
+    length = max(math.hypot(to.x(), to.y()), 1.0)
+    step = (high + 6 * view.unit) / length
+    parts, beside, right = places.T
+    boxes = np.empty((len(places), 4))
+    boxes[:, 0] = start.x() + to.x() * parts - to.y() * step * beside + right * (wide / 2 + 10 * view.unit)
+    boxes[:, 1] = start.y() + to.y() * parts + to.x() * step * beside
+    boxes[:, :2] -= (wide / 2, high / 2)
+    boxes[:, 2:] = size
+    return boxes
 
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:

@@ -99,11 +99,44 @@ def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, 
     left, bottom, right, top = shape.bounds
     if math.hypot(right - left, top - bottom) / gap > MOST:
         return ()
+    corners = _convex_corners(shape)
+    if corners is not None:
+        return _across_convex(corners, math.radians(degrees), gap)
     lines = _parallels(shape, math.radians(degrees), gap)
     if not len(lines):
         return ()
     cut = cast("NDArray[np.object_]", shapely.intersection(shapely.linestrings(lines), shape))
     return tuple(segment for part in cut for segment in _segments(part))
+
+
+def _convex_corners(shape: BaseGeometry) -> NDArray[np.float64] | None:
+    """The corners of a shape of one piece that bulges everywhere, the first again at the end; else None."""
+    if not isinstance(shape, Polygon) or shapely.get_num_interior_rings(shape):
+        return None
+    corners = shapely.get_coordinates(shape)
+    edges = np.diff(corners, axis=0)
+    after = np.concatenate((edges[1:], edges[:1]))
+    turns = edges[:, 0] * after[:, 1] - edges[:, 1] * after[:, 0]
+    return corners if bool((turns >= 0).all() or (turns <= 0).all()) else None
+
+
+def _across_convex(corners: NDArray[np.float64], angle: float, gap: float) -> tuple[Segment, ...]:
+    """The same lines as `_parallels` gives, cut at the edges they cross: far quicker than any shape's cut."""
+    along = np.array([math.cos(angle), math.sin(angle)])
+    across = np.array([-along[1], along[0]])
+    off, reach = corners @ across, corners @ along
+    steps = np.arange(math.ceil(off.min() / gap), math.floor(off.max() / gap) + 1) * gap
+    low, rise = off[:-1], np.diff(off)
+    slanted = np.flatnonzero(rise)
+    share = (steps[:, None] - low[slanted]) / rise[slanted]
+    places = reach[slanted] + share * np.diff(reach)[slanted]
+    crossed = (share >= 0.0) & (share <= 1.0)
+    first = np.where(crossed, places, np.inf).min(axis=1, initial=np.inf)
+    last = np.where(crossed, places, -np.inf).max(axis=1, initial=-np.inf)
+    held = last > first
+    base, start, end = steps[held, None] * across, first[held, None] * along, last[held, None] * along
+    ends = np.concatenate((base + start, base + end), axis=1).tolist()
+    return tuple(((x0, y0), (x1, y1)) for x0, y0, x1, y1 in ends)
 
 
 def _scatter(shape: BaseGeometry, gap: float, stray: float) -> NDArray[np.float64]:

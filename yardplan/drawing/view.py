@@ -10,6 +10,7 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPolygonF
 
 from yardplan.checks.finding import Finding
+from yardplan.drawing.spots import Spots
 from yardplan.drawing.style import UNIT_MM
 from yardplan.units import System
 from yardplan.yard.ground import Point
@@ -88,6 +89,7 @@ class PlanView:
     `reach_all` True where what is planted must be within reach of all `reaches`, not of any one.
     `shadows` outlines in metres (each a ring) at the chosen moment; `light` the light on the
     ground, `light_pale` where it is not worked out anew yet. `vector` True for paper: no sprites.
+    `spots` where words stood in the frame before, so that they hold still in a drag; None: best place anew.
     """
 
     yard: Yard
@@ -113,6 +115,7 @@ class PlanView:
     without: frozenset[str] = frozenset()
     keep_clear: tuple[QRectF, ...] = ()
     vector: bool = False
+    spots: Spots | None = None
 
     def at(self, point: Point) -> QPointF:
         """Device place of a point in metres."""

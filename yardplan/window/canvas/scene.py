@@ -13,6 +13,7 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.checks.finding import Finding, Weight
+from yardplan.drawing.spots import Spots
 from yardplan.drawing.view import FindingKey, Layers, Partner, PlanView
 from yardplan.window.canvas import furnishing
 from yardplan.window.canvas.calm_marks import CalmMarks, paint_words, speakers
@@ -96,6 +97,8 @@ class Scene:
         self._words_key: object = None
         self._words_at = 0.0
         self._names: dict[str, str] = {}
+        #: Where words about what is dragged stood in the last frame; anew with each gesture.
+        self._spots = Spots()
 
     # What has to be painted afresh
 
@@ -114,6 +117,7 @@ class Scene:
         self.shade.follow(change)
         before = self._live
         self.set_live(live)
+        self._spots.step()
         if change.added or change.altered or change.whole:
             self._names = {}
         if change.whole:
@@ -126,6 +130,8 @@ class Scene:
 
     def set_live(self, live: frozenset[str]) -> None:
         """Things being dragged are painted apart from the still picture."""
+        if live != self._live:
+            self._spots = Spots()
         self._live = live
         self.ground.set_live(live)
 
@@ -362,7 +368,10 @@ class Scene:
         taken = (*roomy.keep_clear, *self.words.inked_in(view))
         # Words of what is dragged keep within the part of the sheet that a frame paints.
         inside = evolve(roomy, window=field & area if self._live else field, keep_clear=taken)
-        told = evolve(inside, partners=partners, reaches=reaches, reach_all=self.pollen.reach_all)
+        told = evolve(
+            inside, partners=partners, reaches=reaches, reach_all=self.pollen.reach_all,
+            spots=self._spots if self._live else None,
+        )
         self._paint_live_marks(painter, told)
 
     def _words_area(self, shown: PlanView, partners: tuple[Partner, ...]) -> QRectF:
