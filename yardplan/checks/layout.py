@@ -56,7 +56,8 @@ class Layout:
     `xy` (n, 2); `reach` half the mature spread; `height` mature height; `flat` marks flat-trained plants
     that stand along `facing` (radians); `planted` those of the plan, `potted` those in containers.
     `gaps` (n, features): distance from each stem to each outline, negative inside; `row_gaps` (n, rows):
-    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet.
+    to the rows' lines. `pairs` (k, 2): plants whose mature crowns could meet. `table` (n, 9) holds the
+    columns from `xy` to `potted` in the order of `_measures`.
     `masks`, `kept`: see `members` and `remembered`.
     """
 
@@ -75,6 +76,7 @@ class Layout:
     pairs: NDArray[np.intp]
     row_lines: NDArray[np.object_]
     row_gaps: Array
+    table: Array
     masks: dict[str, NDArray[np.bool_]] = field(factory=dict)
     kept: dict[tuple[str, ...], tuple[tuple[object, ...], Any]] = field(factory=dict)
 
@@ -169,7 +171,7 @@ def layout_of(yard: Yard, stand: Stand) -> Layout:
         plants=stand.plants, rows=stand.rows, features=features, xy=xy, reach=reach, height=table[:, 3],
         facing=table[:, 4], flat=table[:, 5] > 0, half_depth=table[:, 6], planted=table[:, 7] > 0,
         potted=table[:, 8] > 0, gaps=_gaps(xy, features), pairs=_all_pairs(xy, reach),
-        row_lines=_row_lines(stand.rows), row_gaps=_row_gaps(xy, stand.rows),
+        row_lines=_row_lines(stand.rows), row_gaps=_row_gaps(xy, stand.rows), table=table,
     )
 
 
@@ -207,10 +209,7 @@ def moved_layout(before: Layout, yard: Yard, stand: Stand) -> Layout:
     features = tuple(f for f in _features(yard) if f.points)
     if [f.id for f in features] != [f.id for f in before.features]:
         return layout_of(yard, stand)
-    table = np.column_stack([
-        before.xy, before.reach, before.height, before.facing, before.flat, before.half_depth, before.planted,
-        before.potted,
-    ])
+    table = before.table.copy()
     if len(moved):
         table[moved] = _measures(tuple(stand.plants[i] for i in moved))
     xy, reach = table[:, :2], table[:, 2]
@@ -224,7 +223,7 @@ def moved_layout(before: Layout, yard: Yard, stand: Stand) -> Layout:
     if len(moved):
         held = np.ones(len(xy), dtype=bool)
         held[moved] = False
-        kept = before.pairs[held[before.pairs].all(axis=1)]
+        kept = before.pairs[held[before.pairs[:, 0]] & held[before.pairs[:, 1]]]
         pairs = np.concatenate([kept, _pairs_of(moved, xy, reach)])
     return evolve(
         before, plants=stand.plants, rows=stand.rows, features=features, xy=xy, reach=reach,
@@ -232,5 +231,5 @@ def moved_layout(before: Layout, yard: Yard, stand: Stand) -> Layout:
         planted=table[:, 7] > 0, potted=table[:, 8] > 0, pairs=pairs,
         gaps=_updated_gaps(before, features, xy, moved),
         row_lines=before.row_lines if stand.rows is before.rows else _row_lines(stand.rows),
-        row_gaps=row_gaps,
+        row_gaps=row_gaps, table=table,
     )

@@ -28,7 +28,9 @@ def ratios(found: Outlooks) -> Iterator[Finding]:
         ratio, count = donor_ratio(crop), int(counts[alike].sum())
         if ratio is None or count <= ratio.receivers:
             continue
-        receivers = np.flatnonzero(set_here & np.isin(kinds.of, alike))
+        among = np.zeros(len(kinds.first), dtype=bool)
+        among[alike] = True
+        receivers = np.flatnonzero(set_here & among[kinds.of])
         # The best givers alone are often enough: then the others need not be looked for.
         if count <= ratio.receivers * kinds.counts[np.unique(found.best[receivers])].sum():
             continue

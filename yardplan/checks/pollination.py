@@ -70,7 +70,9 @@ def _kept_for(net: PollenNet) -> _Kept:
     now = outlooks(net, before.outlooks if before is not None else None)
     old = before.outlooks.of if before is not None else ()
     kept_all = before is not None and len(before.findings) == len(now.of)
-    made = list(before.findings) if before is not None and kept_all else [None] * len(now.of)
+    made: list[Finding | None] = [None] * len(now.of)
+    if before is not None and kept_all:
+        made = list(before.findings)
     for number in now.renewed:
         outlook = now.of[number]
         if before is not None and number < len(old) and outlook is not None and outlook is old[number]:

@@ -89,6 +89,9 @@ def _parallels(shape: BaseGeometry, angle: float, gap: float) -> NDArray[np.floa
 @lru_cache(maxsize=2048)
 def hatch(outline: Outline, degrees: float, gap: float) -> tuple[Segment, ...]:
     """Parallel lines within an outline, turned counter-clockwise from +x, `gap` metres apart."""
+    corners = np.array((*outline, *outline[:1]), dtype=float).reshape(-1, 2)
+    if len(outline) > 2 and _bulges(corners):
+        return _across_convex(corners, math.radians(degrees), gap)
     return hatch_of(area(outline), degrees, gap)
 
 
@@ -99,9 +102,6 @@ def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, 
     left, bottom, right, top = shape.bounds
     if math.hypot(right - left, top - bottom) / gap > MOST:
         return ()
-    corners = _convex_corners(shape)
-    if corners is not None:
-        return _across_convex(corners, math.radians(degrees), gap)
     lines = _parallels(shape, math.radians(degrees), gap)
     if not len(lines):
         return ()
@@ -109,15 +109,19 @@ def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, 
     return tuple(segment for part in cut for segment in _segments(part))
 
 
-def _convex_corners(shape: BaseGeometry) -> NDArray[np.float64] | None:
-    """The corners of a shape of one piece that bulges everywhere, the first again at the end; else None."""
-    if not isinstance(shape, Polygon) or shapely.get_num_interior_rings(shape):
-        return None
-    corners = shapely.get_coordinates(shape)
+def _bulges(corners: NDArray[np.float64]) -> bool:
+    """True for a closed outline, its first corner again at the end, that bulges everywhere and winds once."""
     edges = np.diff(corners, axis=0)
+    edges = edges[edges.any(axis=1)]
+    if len(edges) < 3:
+        return False
     after = np.concatenate((edges[1:], edges[:1]))
     turns = edges[:, 0] * after[:, 1] - edges[:, 1] * after[:, 0]
-    return corners if bool((turns >= 0).all() or (turns <= 0).all()) else None
+    if not ((turns > 0).all() or (turns < 0).all()):
+        return False
+    # Once round, the way turns to the right and back to the left once: a star does so more often.
+    right = edges[:, 0] > 0
+    return int(np.count_nonzero(right != np.concatenate((right[1:], right[:1])))) == 2
 
 
 def _across_convex(corners: NDArray[np.float64], angle: float, gap: float) -> tuple[Segment, ...]:
@@ -125,6 +129,8 @@ def _across_convex(corners: NDArray[np.float64], angle: float, gap: float) -> tu
     along = np.array([math.cos(angle), math.sin(angle)])
     across = np.array([-along[1], along[0]])
     off, reach = corners @ across, corners @ along
+    if gap <= 0 or math.hypot(*np.ptp(corners, axis=0)) / gap > MOST:
+        return ()
     steps = np.arange(math.ceil(off.min() / gap), math.floor(off.max() / gap) + 1) * gap
     low, rise = off[:-1], np.diff(off)
     slanted = np.flatnonzero(rise)

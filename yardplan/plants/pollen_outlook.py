@@ -99,16 +99,17 @@ def _moved_best(net: PollenNet, before: Outlooks) -> Ints:
     Of equal givers the first is the best, as numpy's argmax has it.
     """
     moved = np.array(sorted(net.changed), dtype=np.int32)
-    lost = np.isin(before.best, moved)
-    lost[moved] = True
+    went = np.zeros(len(net.nodes), dtype=bool)
+    went[moved] = True
     best = before.best.copy()
     top = before.top.copy()
     for number in moved.tolist():
         scores = net.scores[number]
         wins = (scores > top) | ((scores == top) & (number < best))
         best[wins], top[wins] = number, scores[wins]
-    again = np.flatnonzero(lost)
-    best[again] = net.scores[:, again].argmax(axis=0)
+    again = np.flatnonzero(went | went[before.best])
+    if len(again):
+        best[again] = net.scores[:, again].argmax(axis=0)
     return best
 
 
@@ -176,8 +177,11 @@ def _others(net: PollenNet, number: int) -> tuple[tuple[int, ...], float]:
         chosen.append(int(idle[nearest]))
         apart[kinds == kinds[nearest]] = np.inf
     # Where every kin cultivar is on the list, only a plant nearer than its last can change it.
-    unlisted = kin & ~np.isin(net.kinds.of, net.kinds.of[chosen])
-    return tuple(chosen), float("inf") if len(chosen) < OTHERS and unlisted.any() else far
+    if len(chosen) < OTHERS:
+        for other in chosen:
+            kin &= net.kinds.of != net.kinds.of[other]
+        far = float("inf") if kin.any() else far
+    return tuple(chosen), far
 
 
 def why_not(net: PollenNet, donor: int, receiver: int) -> str:

@@ -179,6 +179,11 @@ class GroundPicture:
     def _done(self) -> None:
         self._again, self._places, self._label_places = set(), [], []
 
+    @property
+    def labels(self) -> tuple[Label, ...]:
+        """The labels shown; the same object while none of them changes."""
+        return self._labels
+
     def words_near(self, shown: PlanView, area: QRectF) -> list[QRectF]:
         """Boxes of the labels that stand in an area of the device, for other words to keep clear of."""
         left, top, wide, high = self._label_boxes.T

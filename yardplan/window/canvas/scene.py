@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import time
 from collections.abc import Callable, Collection, Mapping
 from functools import partial
@@ -52,6 +53,8 @@ if TYPE_CHECKING:
 _ROUND = 1.5
 #: Words about a dragged thing stand within so many pixels of it.
 _WORDS_REACH = 150.0
+#: Words to keep clear of are gathered for blocks of so many pixels.
+_BLOCK = 128
 #: Words of marks that are not dragged are laid out again so often at most during a drag, seconds.
 _WORDS_EVERY = 0.2
 #: Titles of so many findings are kept.
@@ -97,6 +100,8 @@ class Scene:
         self._words_key: object = None
         self._words_at = 0.0
         self._names: dict[str, str] = {}
+        #: Where other words stand round what is dragged, and what that was found for.
+        self._taken: tuple[object, tuple[object, object], tuple[QRectF, ...]] = (None, (None, None), ())
         #: Where words about what is dragged stood in the last frame; anew with each gesture.
         self._spots = Spots()
 
@@ -364,15 +369,25 @@ class Scene:
         if not (self._live or partners or reaches):
             return
         area = self._words_area(shown, partners)
-        roomy = self._with_room(shown, field, area)
-        taken = (*roomy.keep_clear, *self.words.inked_in(view))
         # Words of what is dragged keep within the part of the sheet that a frame paints.
-        inside = evolve(roomy, window=field & area if self._live else field, keep_clear=taken)
         told = evolve(
-            inside, partners=partners, reaches=reaches, reach_all=self.pollen.reach_all,
+            shown, window=field & area if self._live else field,
+            keep_clear=self._taken_round(view, shown, field, area), layers=evolve(shown.layers, labels=False),
+            partners=partners, reaches=reaches, reach_all=self.pollen.reach_all,
             spots=self._spots if self._live else None,
         )
         self._paint_live_marks(painter, told)
+
+    def _taken_round(self, view: View, shown: PlanView, field: QRectF, area: QRectF) -> tuple[QRectF, ...]:
+        """Where words stand already round an area; looked for anew when the area leaves its blocks."""
+        left, top = (math.floor(edge / _BLOCK) * _BLOCK for edge in (area.left(), area.top()))
+        right, bottom = (math.ceil(edge / _BLOCK) * _BLOCK for edge in (area.right(), area.bottom()))
+        key = (left, top, right, bottom, view, shown.unit, self.words.painted, self._lit)
+        kept = (self.ground.labels, shown.yard.site)
+        if key != self._taken[0] or any(a is not b for a, b in zip(kept, self._taken[1], strict=True)):
+            roomy = self._with_room(shown, field, QRectF(left, top, right - left, bottom - top))
+            self._taken = (key, kept, (*roomy.keep_clear, *self.words.inked_in(view)))
+        return self._taken[2]
 
     def _words_area(self, shown: PlanView, partners: tuple[Partner, ...]) -> QRectF:
         """Where partner lines and words about what is dragged or chosen may stand, pixels."""
@@ -396,15 +411,16 @@ class Scene:
     # What is marked
 
     def _findings(self, *, calm: bool) -> tuple[Finding, ...]:
-        """The findings that concern dragged things, or (calm) the others."""
+        """The findings that concern dragged things or are marked at them, or (calm) the others."""
         live, found = self._live, self.open_yard.findings
         if not live:
             return found if calm else ()
         if found is not self._parted[0] or live != self._parted[1]:
+            places = {point for thing in self.open_yard.shown_yard.named(live) for point in points_of(thing)}
             still: list[Finding] = []
             loud: list[Finding] = []
             for finding in found:
-                (still if live.isdisjoint(finding.things) else loud).append(finding)
+                (still if _apart(finding, live, places) else loud).append(finding)
             self._parted = (found, live, tuple(still), tuple(loud))
         return self._parted[2] if calm else self._parted[3]
 
@@ -430,3 +446,12 @@ class Scene:
                 known = self._titles[key] = (finding, say(finding, self._names, yard.units).title)
             said[key] = known[1]
         return said
+
+
+def _apart(finding: Finding, live: frozenset[str], places: set[Point]) -> bool:
+    """True for a finding on other things, no mark of which starts or ends at one of some places."""
+    if not live.isdisjoint(finding.things):
+        return False
+    return not any(
+        mark.points and (mark.points[0] in places or mark.points[-1] in places) for mark in finding.marks
+    )
