@@ -1,11 +1,15 @@
-"""Light while things are dragged: worked out beside the drag, the newest place first, none waited for."""
+"""Light while things are dragged: worked out beside the drag, the newest place first, none waited for.
+
+Python runs one thread at a time: light worked out in the middle of a frame would double what the frame takes.
+So it begins when the frame is painted, and rests between two answers.
+"""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
 from attrs import evolve, frozen
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from yardplan.checks.finding import Finding
 from yardplan.window.workers import Bench, Ticket
@@ -15,6 +19,10 @@ if TYPE_CHECKING:
     from yardplan.checks.survey import Survey
     from yardplan.sun.ground_kinds import Wanted
     from yardplan.sun.light import GroundField, LightReport
+
+
+#: Milliseconds from a move of the hand to its light: the frame is painted in that time.
+_PAUSE = 12
 
 
 @frozen
@@ -36,27 +44,47 @@ class DragLight(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._bench = Bench(self)
-        self._bench.done.connect(self.answered)
+        self._bench.done.connect(self._take)
         self._bench.broke.connect(self.broke)
         self._gesture: _Gesture | None = None
+        self._newest: Survey | None = None
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(_PAUSE)
+        self._pause.timeout.connect(self._ask)
         #: What the overlay shows of the ground; None: no overlay.
         self.wanted: Wanted | None = None
 
     def follow(self, start: Survey, survey: Survey, ids: frozenset[str]) -> None:
         """Work out this frame, unless a newer one comes first; `start` is the survey at the press."""
-        gesture = self._gesture
-        if gesture is None or not gesture.serves(start, ids, self.wanted):
-            gesture = self._gesture = _Gesture(start, ids, self.wanted)
-        self._bench.ask_next(lambda ticket: gesture.frame(ticket, survey))
+        if self._gesture is None or not self._gesture.serves(start, ids, self.wanted):
+            self._gesture = _Gesture(start, ids, self.wanted)
+            self._bench.cancel()
+        self._newest = survey
+        if not (self._bench.busy or self._pause.isActive()):
+            self._pause.start()
+
+    def _ask(self) -> None:
+        gesture, survey = self._gesture, self._newest
+        self._newest = None
+        if gesture is not None and survey is not None:
+            self._bench.ask(lambda ticket: gesture.frame(ticket, survey))
+
+    def _take(self, answer: DragAnswer) -> None:
+        self.answered.emit(answer)
+        if self._newest is not None:
+            self._pause.start()
 
     def end(self) -> None:
         """The gesture is over; nothing more is wanted of it."""
-        self._gesture = None
+        self._gesture = self._newest = None
+        self._pause.stop()
         self._bench.cancel()
 
     def stop(self) -> None:
         """Wait for the worker; before the window goes."""
-        self._gesture = None
+        self._gesture = self._newest = None
+        self._pause.stop()
         self._bench.stop()
 
 
