@@ -38,7 +38,9 @@ def _on_screen(canvas: Canvas) -> QImage:
 
 
 def _steady(canvas: Canvas) -> None:
-    """Let paint events through until none is due."""
+    """Let paint events through until none is due: clear ground that comes paints all of the sheet once."""
+    while canvas.open_yard.clear.busy:
+        QApplication.processEvents()
     for _ in range(4):
         QApplication.processEvents()
 
