@@ -117,10 +117,21 @@ def matched(
     return (*kept, *current.values())
 
 
-def _paled(finding: Finding, before: Finding | None) -> Finding:
-    """The finding as no longer sure of its place; the one of before where that says the same."""
-    now = evolve(finding, fresh=False)
-    return before if before is not None and before == now else now
+class _Pale:
+    """Findings as no longer sure of their place: of one and the same finding always the same pale one."""
+
+    def __init__(self) -> None:
+        self._kept: dict[int, tuple[Finding, Finding]] = {}
+
+    def of(self, findings: Iterable[Finding]) -> tuple[Finding, ...]:
+        """The pale ones, in order; those of findings not asked for again are forgotten."""
+        kept: dict[int, tuple[Finding, Finding]] = {}
+        for finding in findings:
+            known = self._kept.get(id(finding))
+            pale = known[1] if known is not None else evolve(finding, fresh=False)
+            kept[id(finding)] = (finding, pale)
+        self._kept = kept
+        return tuple(pale for _, pale in kept.values())
 
 
 def _placeless() -> frozenset[str]:
@@ -163,6 +174,7 @@ class LiveChecks(QObject):
         self._drag_light.answered.connect(self._take_light)
         self._drag_light.broke.connect(self._broke)
         self._before: Survey | None = None
+        self._pale = _Pale()
         #: The last refined answer.
         self._last: FullAnswer | None = None
         self._frame = FrameChecks(self)
@@ -329,10 +341,7 @@ class LiveChecks(QObject):
         if not owner.on_trial:
             return
         if found.yard is not owner.shown_yard:
-            # Pale ones that say the same stay the same objects, so that their marks stay as drawn.
-            pale = {finding.key: finding for finding in self.findings if not finding.fresh}
-            kept = (_paled(finding, pale.get(finding.key)) for finding in found.findings)
-            found = evolve(found, findings=tuple(kept))
+            found = evolve(found, findings=self._pale.of(found.findings))
         others = frozenset(finding.check for finding in self.findings) - found.checks
         self.findings = matched(self.findings, found, others, owner.shown_yard.ids() | {"lot"})
         self.findings_changed.emit()

@@ -417,10 +417,13 @@ class Scene:
             return found if calm else ()
         if found is not self._parted[0] or live != self._parted[1]:
             places = {point for thing in self.open_yard.shown_yard.named(live) for point in points_of(thing)}
+            # What stood apart in the frame before and is the same finding still does.
+            apart = set(map(id, self._parted[2])) if live == self._parted[1] else set[int]()
             still: list[Finding] = []
             loud: list[Finding] = []
             for finding in found:
-                (still if _apart(finding, live, places) else loud).append(finding)
+                calm_one = id(finding) in apart or _apart(finding, live, places)
+                (still if calm_one else loud).append(finding)
             self._parted = (found, live, tuple(still), tuple(loud))
         return self._parted[2] if calm else self._parted[3]
 
