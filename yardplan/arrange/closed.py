@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 import shapely
 from attrs import evolve, frozen
 from shapely.geometry.base import BaseGeometry
 
+from yardplan.arrange.discs import corners
 from yardplan.checks.finding import Figure
 from yardplan.checks.layout import Feature
 from yardplan.checks.survey import Survey
@@ -22,8 +23,6 @@ from yardplan.yard.ground import Outline, Point
 from yardplan.yard.planting import Planting
 from yardplan.yard.yard import Yard
 
-#: Round edges are drawn with so many corners that they miss the circle by no more than this, metres.
-_ROUNDNESS = 0.003
 #: Closed ground is known so far beyond the lot, metres; without a lot clear ground is looked for as far out.
 AROUND = 10.0
 
@@ -74,7 +73,7 @@ class Asked:
     ) -> Closed:
         """Closed ground, cut to what is known."""
         return Closed(
-            geometry=geometry.intersection(self.known), check=check, kind=kind, things=things, figures=figures
+            geometry=cut(geometry, self.known), check=check, kind=kind, things=things, figures=figures
         )
 
 
@@ -124,11 +123,6 @@ def room_of(yard: Yard) -> BaseGeometry:
     return shapely.MultiPoint(points).envelope.buffer(AROUND).envelope
 
 
-def corners(radius: float) -> int:
-    """Corners of a quarter circle that miss it by no more than a hair."""
-    return max(8, math.ceil(math.pi / 4.0 * math.sqrt(max(radius, 0.0) / (2.0 * _ROUNDNESS))))
-
-
 def disc(middle: Point, radius: float) -> BaseGeometry:
     """All places within a distance of a point; nothing where it is not above 0."""
     return grown(shapely.Point(middle), radius)
@@ -141,10 +135,24 @@ def grown(shape: BaseGeometry, by: float) -> BaseGeometry:
     return shape.buffer(by, quad_segs=corners(abs(by))) if math.isfinite(by) else shapely.Polygon()
 
 
+def cut(shape: BaseGeometry, box: BaseGeometry) -> BaseGeometry:
+    """The part of a shape within a box; itself where it lies within."""
+    x0, y0, x1, y1 = shape.bounds
+    left, bottom, right, top = box.bounds
+    if x0 >= left and y0 >= bottom and x1 <= right and y1 <= top:
+        return shape
+    return shape.intersection(box)
+
+
 def shape_of(feature: Feature) -> BaseGeometry:
     """A feature as a shape: an area where it encloses one, else its line or point."""
-    areas = polygons_of(feature.points) if feature.closed else []
-    return shapely.union_all(areas) if areas else line_of(feature.points)
+    return _shape(feature.points, feature.closed)
+
+
+@lru_cache(maxsize=1024)
+def _shape(points: Outline, closed: bool) -> BaseGeometry:
+    areas = polygons_of(points) if closed else []
+    return shapely.union_all(areas) if areas else line_of(points)
 
 
 def line_of(points: Outline) -> BaseGeometry:

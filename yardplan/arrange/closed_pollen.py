@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 import numpy as np
-import shapely
-from shapely.geometry.base import BaseGeometry
 
-from yardplan.arrange.closed import Asked, Closed, disc, length
+from yardplan.arrange.closed import Asked, Closed, length
+from yardplan.arrange.discs import beyond, touches
 from yardplan.checks.pollination import NAME, must_be_set, net_for
 from yardplan.plants.pollen_net import NO, PollenNet
+from yardplan.yard.ground import Point
 
 
 def closed_pollen(asked: Asked) -> Iterator[Closed]:
@@ -22,15 +22,17 @@ def closed_pollen(asked: Asked) -> Iterator[Closed]:
     number = net.number.get(asked.plant.id)
     if number is None:
         return
-    reach = _own_reach(net, number)
-    if reach is not None and reach.intersects(asked.room):
-        givers = tuple(net.nodes[giver].id for giver in givers_of(net, number))
-        yield asked.closed(asked.known.difference(reach), NAME, "unset", givers)
+    if must_be_set(net.nodes[number].cultivar):
+        reach = givers_reach(net, number, givers_of(net, number))
+        if touches(asked.room, *reach):
+            givers = tuple(net.nodes[giver].id for giver in givers_of(net, number))
+            yield asked.closed(beyond(asked.known, *reach), NAME, "unset", givers)
     if asked.moved:
-        for taker in _only_served_by(net, number):
+        for taker in only_served_by(net, [number]):
             far = far_reach(net, number, taker)
+            points = net.nodes[taker].points
             yield asked.closed(
-                asked.known.difference(_around(net, taker, far)), NAME, "only_giver", (net.nodes[taker].id,),
+                beyond(asked.known, points, [far] * len(points)), NAME, "only_giver", (net.nodes[taker].id,),
                 outer=length(far),
             )
 
@@ -41,8 +43,7 @@ def unset(asked: Asked) -> bool:
     number = net.number.get(asked.plant.id)
     if number is None or not must_be_set(net.nodes[number].cultivar):
         return False
-    reach = _own_reach(net, number)
-    return reach is None or not reach.intersects(asked.room)
+    return not touches(asked.room, *givers_reach(net, number, givers_of(net, number)))
 
 
 def givers_of(net: PollenNet, taker: int) -> list[int]:
@@ -58,23 +59,19 @@ def far_reach(net: PollenNet, giver: int, taker: int) -> float:
     return float(max(net.roles.outer[one, other], net.roles.far[one, other]))
 
 
-def _around(net: PollenNet, node: int, far: float) -> BaseGeometry:
-    return shapely.union_all([disc(point, far) for point in net.nodes[node].points])
+def givers_reach(net: PollenNet, taker: int, givers: Sequence[int]) -> tuple[list[Point], list[float]]:
+    """Where pollen for a taker comes from and how far it counts, metres: point by point."""
+    far = [(point, far_reach(net, giver, taker)) for giver in givers for point in net.nodes[giver].points]
+    return [point for point, _ in far], [reach for _, reach in far]
 
 
-def _own_reach(net: PollenNet, number: int) -> BaseGeometry | None:
-    """Ground within reach of any giver; None where no pollen is needed or no plant gives any."""
-    if not must_be_set(net.nodes[number].cultivar):
-        return None
-    shapes = [_around(net, giver, far_reach(net, giver, number)) for giver in givers_of(net, number)]
-    return shapely.union_all(shapes) if shapes else None
-
-
-def _only_served_by(net: PollenNet, giver: int) -> Iterator[int]:
-    """Takers that must be set and that this plant alone sets where it stands now."""
-    for taker, node in enumerate(net.nodes):
-        if taker == giver or not node.takes or not must_be_set(node.cultivar):
-            continue
-        others = np.delete(net.scores[:, taker], giver)
-        if net.scores[giver, taker] > 0 and not (others > 0).any():
-            yield taker
+def only_served_by(net: PollenNet, givers: list[int]) -> Iterator[int]:
+    """Takers that must be set, are none of these givers, and are set by them alone where they stand now."""
+    serves = net.scores > 0
+    own = serves[givers]
+    alone = own.any(axis=0) & (own.sum(axis=0) == serves.sum(axis=0))
+    alone[givers] = False
+    for taker in np.flatnonzero(alone):
+        node = net.nodes[taker]
+        if node.takes and must_be_set(node.cultivar):
+            yield int(taker)

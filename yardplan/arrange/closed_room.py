@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Asked, Closed, disc, grown, length, line_of, shape_of
+from yardplan.arrange.discs import discs
 from yardplan.checks.finding import Figure
 from yardplan.checks.layout import Layout, layout_of
 from yardplan.checks.overlaps import TOUCH, closed_share
@@ -27,8 +28,7 @@ Array = NDArray[np.float64]
 def closed_room(asked: Asked) -> Iterator[Closed]:
     """Ground too near to other plants and rows, and beds planted with something else."""
     yield from _in_beds(asked)
-    for other in asked.survey.stand.plants:
-        yield from _beside(asked, other)
+    yield from _beside_plants(asked)
     share = closed_share(asked.survey)
     for row in asked.survey.stand.rows:
         wanted = row.mature.spread / 2 + asked.plant.mature.spread / 2
@@ -52,24 +52,36 @@ def _in_beds(asked: Asked) -> Iterator[Closed]:
             yield asked.closed(shape_of(feature), NAME, "in_bed", (feature.id,), crop=crop)
 
 
-def _beside(asked: Asked, other: Standing) -> Iterator[Closed]:
-    """Ground too near to one other plant, around where it stands."""
-    plant = asked.plant
-    rule = stem_rule(asked.survey, plant, other)
-    share = closed_share(asked.survey)
-    one, two = _flat(plant), _flat(other)
-    if one != two:
-        shape, wanted = _by_panel(plant if one else other, other if one else plant, other, rule, share)
-    elif one:
-        shape, wanted = _by_direction(asked, other, rule, share)
-    else:
-        crowns = plant.mature.spread / 2 + other.mature.spread / 2
-        wanted = _asked_for(crowns, rule)
-        shape = disc(other.place, _under(crowns, wanted, share))
-    if not shape.is_empty:
-        yield asked.closed(
-            shape, NAME, rule.kind if rule else "overlap", (other.id,), wanted=length(wanted)
-        )
+def _beside_plants(asked: Asked) -> Iterator[Closed]:
+    """Ground too near to each other plant, around where it stands."""
+    others = asked.survey.stand.plants
+    rules = [stem_rule(asked.survey, asked.plant, other) for other in others]
+    share, flat = closed_share(asked.survey), _flat(asked.plant)
+    wanted, under = np.zeros(len(others)), np.zeros(len(others))
+    for n, (other, rule) in enumerate(zip(others, rules, strict=True)):
+        if not flat and not _flat(other):
+            crowns = asked.plant.mature.spread / 2 + other.mature.spread / 2
+            wanted[n] = _asked_for(crowns, rule)
+            under[n] = _under(crowns, float(wanted[n]), share)
+    places = np.array([other.place for other in others], dtype=float).reshape(-1, 2)
+    for n, shape in enumerate(discs(places, under)):
+        one, far = (shape, float(wanted[n])) if under[n] else _flat_pair(asked, others[n], rules[n], share)
+        if not one.is_empty:
+            kind = rules[n].kind if rules[n] else "overlap"
+            yield asked.closed(one, NAME, kind, (others[n].id,), wanted=length(far))
+
+
+def _flat_pair(
+    asked: Asked, other: Standing, rule: StemRule | None, share: float
+) -> tuple[BaseGeometry, float]:
+    """The same where a plant is trained flat: no ground where neither is."""
+    one, two = _flat(asked.plant), _flat(other)
+    if one and two:
+        return _by_direction(asked, other, rule, share)
+    if one or two:
+        panel, crown = (asked.plant, other) if one else (other, asked.plant)
+        return _by_panel(panel, crown, other, rule, share)
+    return shapely.Polygon(), 0.0
 
 
 def _flat(plant: Standing) -> bool:

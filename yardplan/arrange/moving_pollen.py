@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-import numpy as np
-import shapely
-from shapely.affinity import translate
-from shapely.geometry.base import BaseGeometry
-
-from yardplan.arrange.closed import Closed, disc
-from yardplan.arrange.closed_pollen import far_reach, givers_of
+from yardplan.arrange.closed import Closed
+from yardplan.arrange.closed_pollen import far_reach, givers_of, only_served_by
+from yardplan.arrange.discs import beyond, touches
 from yardplan.arrange.moving import Moving
 from yardplan.checks.pollination import NAME, must_be_set, net_for
 from yardplan.plants.pollen_net import PollenNet
+from yardplan.yard.ground import Point
+
+#: Discs for the anchor: their middles and radii, metres.
+_Reach = tuple[list[Point], list[float]]
 
 
 def closed_to_pollen(moving: Moving) -> Iterator[Closed]:
@@ -22,57 +22,41 @@ def closed_to_pollen(moving: Moving) -> Iterator[Closed]:
     own = [net.number[key] for key in sorted(moving.ids) if key in net.number]
     for taker in own:
         reach = _own_reach(moving, net, own, taker)
-        if reach is not None and reach.intersects(moving.room):
+        if reach is not None and touches(moving.room, *reach):
             givers = tuple(net.nodes[one].id for one in givers_of(net, taker) if one not in own)
-            yield moving.closed(moving.known.difference(reach), NAME, "unset", givers)
-    for taker in _only_served_by(net, own):
-        shapes = [
-            _seen_from_anchor(moving, net, giver, net.nodes[taker].points, far_reach(net, giver, taker))
-            for giver in own if net.scores[giver, taker] > 0
-        ]
-        reach = shapely.union_all(shapes)
-        yield moving.closed(moving.known.difference(reach), NAME, "only_giver", (net.nodes[taker].id,))
+            yield moving.closed(beyond(moving.known, *reach), NAME, "unset", givers)
+    for taker in only_served_by(net, own):
+        serving = [giver for giver in own if net.scores[giver, taker] > 0]
+        reach = _joined([
+            _seen_from_anchor(moving, net, giver, taker, far_reach(net, giver, taker)) for giver in serving
+        ])
+        yield moving.closed(beyond(moving.known, *reach), NAME, "only_giver", (net.nodes[taker].id,))
 
 
 def unset(moving: Moving) -> bool:
     """True where one of the things is set by nothing on the lot, wherever they stand."""
     net = net_for(moving.present)
     own = [net.number[key] for key in sorted(moving.ids) if key in net.number]
-    for taker in own:
-        if must_be_set(net.nodes[taker].cultivar) and not (net.scores[own, taker] > 0).any():
-            reach = _own_reach(moving, net, own, taker)
-            if reach is None or not reach.intersects(moving.room):
-                return True
-    return False
+    reaches = (_own_reach(moving, net, own, taker) for taker in own)
+    return any(reach is not None and not touches(moving.room, *reach) for reach in reaches)
 
 
-def _own_reach(moving: Moving, net: PollenNet, own: list[int], taker: int) -> BaseGeometry | None:
+def _own_reach(moving: Moving, net: PollenNet, own: list[int], taker: int) -> _Reach | None:
     """Where the anchor may lie for any giver that stays to reach a taker; None where that does not matter."""
-    if not must_be_set(net.nodes[taker].cultivar):
+    if not must_be_set(net.nodes[taker].cultivar) or (net.scores[own, taker] > 0).any():
         return None
-    if any(net.scores[giver, taker] > 0 for giver in own):
-        return None
-    shapes = [
-        _seen_from_anchor(moving, net, taker, net.nodes[giver].points, far_reach(net, giver, taker))
+    return _joined([
+        _seen_from_anchor(moving, net, taker, giver, far_reach(net, giver, taker))
         for giver in givers_of(net, taker) if giver not in own
-    ]
-    return shapely.union_all(shapes) if shapes else None
+    ])
 
 
-def _seen_from_anchor(
-    moving: Moving, net: PollenNet, mover: int, stays: tuple[tuple[float, float], ...], far: float
-) -> BaseGeometry:
-    """Where the anchor may lie for any stem of a thing that moves to be near any of those that stay."""
-    around = shapely.union_all([disc(point, far) for point in stays])
+def _seen_from_anchor(moving: Moving, net: PollenNet, mover: int, stays: int, far: float) -> _Reach:
+    """Where the anchor may lie for any stem of a thing that moves to be near any of one that stays."""
     shifts = [moving.shift_of(stem) for stem in net.nodes[mover].points]
-    return shapely.union_all([translate(around, *shift) for shift in shifts])
+    middles = [(x + dx, y + dy) for dx, dy in shifts for x, y in net.nodes[stays].points]
+    return middles, [far] * len(middles)
 
 
-def _only_served_by(net: PollenNet, own: list[int]) -> Iterator[int]:
-    """Takers that must be set, that stay, and that only things that move set where these stand now."""
-    for taker, node in enumerate(net.nodes):
-        if taker in own or not node.takes or not must_be_set(node.cultivar):
-            continue
-        others = np.delete(net.scores[:, taker], own)
-        if (net.scores[own, taker] > 0).any() and not (others > 0).any():
-            yield taker
+def _joined(reaches: list[_Reach]) -> _Reach:
+    return [middle for middles, _ in reaches for middle in middles], [far for _, all_ in reaches for far in all_]
