@@ -1,9 +1,13 @@
 """The whole plan: layers, what is left out, marks, furniture, light."""
 
+import math
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QImage
 from support.plans import inked, near, picture, plan_picture, standing, view_of
 
 from yardplan.checks.finding import Finding, Mark, Weight
@@ -18,7 +22,9 @@ from yardplan.drawing.furniture import (
 )
 from yardplan.drawing.light_picture import LEVELS, contour, draw_light, finer
 from yardplan.drawing.painter import draw_findings, draw_ground, draw_plants, draw_yard
+from yardplan.drawing.painting import painting
 from yardplan.drawing.partners import partner_words
+from yardplan.drawing.patterns import steady
 from yardplan.drawing.shade import draw_shadows
 from yardplan.drawing.style import PALETTE
 from yardplan.drawing.view import Layers, Partner
@@ -172,6 +178,28 @@ def test_clear_ground_is_hatched_green(qapp):
     view = view_of(clear_ground=(SQUARE,))
     green = near(plan_picture(draw_findings, view), PALETTE.leaf, 70)
     assert green.sum() > 800
+
+
+@pytest.mark.parametrize("ratio", [1.0, 2.0])
+def test_many_pieces_are_hatched_as_far_apart_on_a_dense_screen(qapp, ratio):
+    """Counted along a level line through a piece: lines rising by 45 degrees cross it at gap x root 2."""
+    squares = tuple(
+        tuple((x + a, y + b) for a, b in ((0, 0), (2.9, 0), (2.9, 2.9), (0, 2.9)))
+        for x in range(0, 39, 3) for y in range(0, 24, 3)
+    )
+    image = QImage(round(1600 * ratio), round(960 * ratio), QImage.Format.Format_RGB32)
+    image.setDevicePixelRatio(ratio)
+    image.fill(0xFFFFFF)
+    shown = view_of(clear_ground=squares, ratio=ratio, width=40.0, depth=24.0)
+    with painting(image) as painter:
+        draw_findings(painter, shown)
+    row = round(shown.at((0.0, 4.45)).y() * ratio)
+    start, end = (round(shown.at((x, 0.0)).x() * ratio) for x in (3.05, 5.85))
+    greens = [image.pixelColor(x, row).green() for x in range(start, end)]
+    middle = (max(greens) + min(greens)) / 2
+    lines = sum(before > middle >= now for before, now in pairwise(greens))
+    wanted = 2.8 / (steady(shown.length(6.0)) * math.sqrt(2.0))
+    assert lines == pytest.approx(wanted, abs=1.6)
 
 
 def test_shadows_do_not_add_up(qapp):

@@ -3,17 +3,22 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+from typing import cast
 
 import numpy as np
+import shapely
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QPainter, QPainterPath
+from PySide6.QtGui import QBrush, QPainter, QPainterPath, QPolygonF
+from shapely import affinity
 
 from yardplan.drawing.crowd import Boxes, Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
 from yardplan.drawing.patterns import area, hatch, steady
-from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, colour, pen
+from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, bevelled, colour, pen
+from yardplan.drawing.tiles import hatch_brush
 from yardplan.drawing.view import Partner, PlanView
 from yardplan.language import tr, tr_n
 from yardplan.units import format_coarse
@@ -21,8 +26,12 @@ from yardplan.yard.ground import Outline
 
 _FACE = Type(11.0, "medium", ink="caution")
 _CLEAR = Type(12.0, "medium", italic=True, ink="leaf", halo="clear")
-#: Clear ground in more pieces than this is hatched by the painter's own pattern on the screen.
+#: Clear ground in more pieces than this is hatched by tiles on the screen.
 _MANY_PIECES = 60
+#: Words look for room in so many of the largest pieces, and within so many metres of its best place.
+_NAMED, _MIDDLE = 3, 0.1
+#: Strength of the tint and of the lines of clear ground, and how far apart its lines are, style units.
+_TINT, _LINES, _GAP = 0.35, 0.8, 6.0
 #: At most so many lines carry words: the strongest and nearest come first.
 _MOST_WORDS = 40
 #: Strength from which a partner line is drawn whole, and from which it is dashed; below: dotted.
@@ -179,41 +188,83 @@ def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float], pla
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
     """Every place where the plant in hand raises no conflict: quiet green hatch."""
-    seen = [outline for outline in view.clear_ground if len(outline) > 2 and view.sees_points(outline)]
-    many = len(seen) > _MANY_PIECES and not view.vector
-    for outline in seen:
-        corners = view.polygon(outline)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(colour("clear", 0.35))
+    pieces = [(outline, view.polygon(outline)) for outline in view.clear_ground if len(outline) > 2]
+    seen = [(outline, corners) for outline, corners in pieces if _in_sight(view, corners)]
+    if len(seen) > _MANY_PIECES and not view.vector:
+        _fill_many(painter, view, [corners for _, corners in seen])
+    else:
+        for outline, corners in seen:
+            _fill_one(painter, view, outline, corners)
+    painter.setPen(bevelled(pen("leaf", FINE, view.unit)))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    for _, corners in seen:
         painter.drawPolygon(corners)
-        if many:
-            # Among many plants cutting each line to its piece takes half a second.
-            painter.setBrush(QBrush(colour("leaf", 0.8), Qt.BrushStyle.BDiagPattern))
+    _name_clear_ground(painter, view, pieces)
+
+
+def _in_sight(view: PlanView, corners: QPolygonF) -> bool:
+    return view.window is None or view.window.intersects(corners.boundingRect())
+
+
+def _fill_one(painter: QPainter, view: PlanView, outline: Outline, corners: QPolygonF) -> None:
+    """A tint, and lines cut to the outline, as every printer and file shows them."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour("clear", _TINT))
+    painter.drawPolygon(corners)
+    painter.setPen(pen("leaf", THIN, view.unit, alpha=_LINES))
+    lines = hatch(outline, 45.0, steady(view.length(_GAP)))
+    painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
+
+
+def _fill_many(painter: QPainter, view: PlanView, pieces: Sequence[QPolygonF]) -> None:
+    """The same for hundreds of pieces, where lines cut to each or softened edges take a tenth of a second.
+
+    The edges are drawn over, so that their steps do not show.
+    """
+    gap = steady(view.length(_GAP)) * view.scale
+    lines = hatch_brush(gap, "leaf", THIN * view.unit, alpha=_LINES, ratio=view.ratio)
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrushOrigin(view.at((0.0, 0.0)))
+    for brush in (QBrush(colour("clear", _TINT)), lines):
+        painter.setBrush(brush)
+        for corners in pieces:
             painter.drawPolygon(corners)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        if not many:
-            painter.setPen(pen("leaf", THIN, view.unit, alpha=0.8))
-            lines = hatch(outline, 45.0, steady(view.length(6.0)))
-            painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
-        painter.setPen(pen("leaf", FINE, view.unit))
-        painter.drawPolygon(corners)
-    _name_clear_ground(painter, view)
+    painter.restore()
 
 
-def _size(outline: Outline) -> float:
-    """The area within an outline, square metres (shoelace formula)."""
-    x, y = np.array(outline).T
-    return float(abs(np.dot(x, np.roll(y, 1)) - np.dot(y, np.roll(x, 1)))) / 2.0
-
-
-def _name_clear_ground(painter: QPainter, view: PlanView) -> None:
-    """Words in the largest piece only."""
-    pieces = [outline for outline in view.clear_ground if len(outline) > 2]
+def _name_clear_ground(
+    painter: QPainter, view: PlanView, pieces: Sequence[tuple[Outline, QPolygonF]]
+) -> None:
+    """Words in one of the largest pieces, where they fit into it."""
     if not pieces:
         return
-    shape = area(max(pieces, key=_size))
-    inside = shape.representative_point()
+    largest = sorted(pieces, key=lambda piece: -_extent(piece[1]))[:_NAMED]
     words = tr("clear ground")
     wide, high = text_size(words, _CLEAR, view.unit)
-    at = view.at((inside.x, inside.y))
-    draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), words, _CLEAR)
+    places = [place for outline, _ in largest for place in _middles(outline, wide / high)]
+    if places:
+        roomy = (place for place in places if place[2] * view.scale >= wide / 2)
+        x, y, _ = next(roomy, places[0])
+        at = view.at((x, y))
+        draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), words, _CLEAR)
+
+
+@lru_cache(maxsize=16)
+def _middles(outline: Outline, shape: float) -> tuple[tuple[float, float, float], ...]:
+    """A place well inside a piece, and half the width of the widest box there, wide by high as `shape`."""
+    ground = area(outline)
+    if ground.is_empty:
+        return ()
+    # Seen squeezed to the shape of the words, the roundest room is the widest for them.
+    squeezed = cast("shapely.Polygon", affinity.scale(ground, 1.0 / shape, 1.0, origin=(0.0, 0.0)))
+    circle = shapely.maximum_inscribed_circle(squeezed, tolerance=_MIDDLE)
+    (x, y), (x1, y1) = circle.coords[0], circle.coords[-1]
+    return ((x * shape, y, math.hypot(x1 - x, y1 - y) * shape * math.sqrt(0.5)),)
+
+
+def _extent(corners: QPolygonF) -> float:
+    """The area of the box round a piece: near enough to tell which is the largest."""
+    box = corners.boundingRect()
+    return box.width() * box.height()

@@ -127,7 +127,8 @@ class PlanView:
 
     def corners(self, points: Iterable[Point]) -> list[QPointF]:
         """Device places of points in metres."""
-        return [self.at(point) for point in points]
+        (x0, y0), scale = self.origin, self.scale
+        return [QPointF(x0 + x * scale, y0 - y * scale) for x, y in points]
 
     def polygon(self, points: Iterable[Point]) -> QPolygonF:
         """Device corners of an outline or line."""
