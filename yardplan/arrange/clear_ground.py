@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from functools import cached_property
 
+import numpy as np
 import shapely
 from attrs import evolve, frozen
 from shapely.geometry.base import BaseGeometry
@@ -21,6 +22,7 @@ from yardplan.arrange.closed_neighbours import closed_neighbours
 from yardplan.arrange.closed_pollen import closed_pollen, unset
 from yardplan.arrange.closed_room import closed_room
 from yardplan.arrange.closed_soil import closed_soil
+from yardplan.arrange.discs import taken_off
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import NAME as POLLINATION
 from yardplan.checks.run import CHECKS
@@ -31,6 +33,10 @@ from yardplan.yard.planting import Planting
 
 #: A place is chosen so far inside the edge, metres, where there is room: the edge is known to this figure.
 EDGE = 0.1
+#: Outlines for drawing are true to so much, metres: a round edge has a fifth of its corners then.
+_DRAWN = 0.01
+#: So many shapes are joined and taken off at once.
+_AT_ONCE = 256
 _PARTS: tuple[Callable[[Asked], Iterator[Closed]], ...] = (
     closed_room, closed_clearance, closed_soil, closed_neighbours, closed_pollen,
 )
@@ -82,14 +88,17 @@ class ClearGround:
         return None
 
     def outlines(self) -> tuple[tuple[Point, ...], ...]:
-        """Open ground as outlines for drawing, holes cut open along a line to the rim; kept once made."""
+        """Open ground as outlines for drawing, holes cut open along a line to the rim; kept once made.
+
+        Within a centimetre of the ground itself.
+        """
         return self._outlines
 
     @cached_property
     def _outlines(self) -> tuple[tuple[Point, ...], ...]:
         parts = getattr(self.open, "geoms", [self.open])
         return tuple(
-            tuple((float(x), float(y)) for x, y in piece.exterior.coords[:-1])
+            tuple((x, y) for x, y in shapely.get_coordinates(shapely.simplify(piece, _DRAWN))[:-1].tolist())
             for part in parts if part.geom_type == "Polygon" and not part.is_empty
             for piece in _without_holes(part)
         )
@@ -151,7 +160,9 @@ def lit(ground: ClearGround, dark: tuple[Closed, ...], detail: Detail) -> ClearG
 
 def opened(room: BaseGeometry, closed: tuple[Closed, ...]) -> BaseGeometry:
     """What is left of a room without closed ground."""
-    return room.difference(shapely.union_all([one.geometry for one in closed])) if closed else room
+    shapes = np.array([one.geometry for one in closed], dtype=object)
+    # The largest first: what they have closed need not be closed again.
+    return taken_off(room, shapes[np.argsort(-shapely.area(shapes), kind="stable")], at_once=_AT_ONCE)
 
 
 def _anywhere(asked: Asked) -> tuple[tuple[str, str], ...]:

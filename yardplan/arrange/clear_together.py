@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator
 
 import shapely
-from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.clear_ground import ClearGround, by_steps, lit, opened
@@ -23,6 +22,7 @@ from yardplan.arrange.closed_soil import closed_soil
 from yardplan.arrange.moving import Moving, moving_of
 from yardplan.arrange.moving_light import MovingLightPass
 from yardplan.arrange.moving_pollen import closed_to_pollen, unset
+from yardplan.arrange.swept import moved
 from yardplan.checks import drainage, soil
 from yardplan.checks.finding import Weight
 from yardplan.checks.pollination import NAME as POLLINATION
@@ -88,7 +88,7 @@ def _room(moving: Moving) -> BaseGeometry:
     """Where the anchor may lie at all: each plant on the room, and the anchor not far off it."""
     room = moving.known
     for plant in moving.plants:
-        room = room.intersection(translate(moving.room, *moving.shift_of(plant.place)))
+        room = room.intersection(moved(moving.room, moving.shift_of(plant.place)))
     return room if moving.plants or moving.survey.yard.lot else room.intersection(moving.room)
 
 
@@ -99,9 +99,7 @@ def _of_plants(moving: Moving) -> Iterator[Closed]:
         parts = [closed_room, closed_clearance, closed_neighbours]
         if not _in_own_bed(moving, plant):
             parts.append(closed_soil)
-        for part in parts:
-            for one in part(asked):
-                yield moving.for_anchor(one, plant.place)
+        yield from moving.for_anchor([one for part in parts for one in part(asked)], plant.place)
 
 
 def _in_own_bed(moving: Moving, plant: Standing) -> bool:
@@ -114,14 +112,14 @@ def _anywhere(moving: Moving) -> tuple[tuple[str, str], ...]:
     """Conflicts of the things that do not depend on where they stand."""
     found = {
         (finding.check, finding.kind) for check in CHECKS if not check.places
-        for finding in check.run(moving.present)
+        for finding in check.run(moving.alone)
         if finding.weight is Weight.CONFLICT and not moving.ids.isdisjoint(finding.things)
     }
     # The soil of a row is that of the yard, that of a bed its own: neither changes when they move.
     lines = {row.id for row in moving.rows} | {bed.id for bed in moving.beds}
     found |= {
         (finding.check, finding.kind) for check in (soil.CHECK, drainage.CHECK)
-        for finding in check.run(moving.present)
+        for finding in check.run(moving.alone)
         if finding.weight is Weight.CONFLICT and not lines.isdisjoint(finding.things)
     }
     if unset(moving):

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from yardplan.arrange.closed import Closed, disc, grown, length, line_of, shape_of
+from yardplan.arrange.closed import Closed, grown, length, line_of, shape_of
+from yardplan.arrange.discs import discs
 from yardplan.arrange.moving import Moving, shapes_outside
-from yardplan.arrange.swept import holding, meeting_area, meeting_line
+from yardplan.arrange.swept import holding, meeting_area, meeting_discs, meeting_line
 from yardplan.checks import drainage, soil
 from yardplan.checks.clear.lines_below import BURIED
 from yardplan.checks.clear.paving import PAVED, WATER
@@ -56,18 +58,19 @@ def _outside(moving: Moving) -> Iterator[Closed]:
 def _row(moving: Moving, row: StandingRow) -> Iterator[Closed]:
     line, share = moving.about_anchor(row.row.line), closed_share(moving.survey)
     half = row.mature.spread / 2.0
-    for plant in moving.survey.stand.plants:
-        wanted = half + plant.mature.spread / 2.0
-        under = min(share * wanted, wanted - TOUCH)
-        if under > 0:
-            shape = meeting_line(disc(plant.place, under), line)
-            yield moving.closed(shape, _ROOM, "row_beside", (plant.id,), wanted=length(wanted))
+    plants = moving.survey.stand.plants
+    wanted = np.array([half + plant.mature.spread / 2.0 for plant in plants])
+    under = np.minimum(share * wanted, wanted - TOUCH)
+    middles = np.array([plant.place for plant in plants], dtype=float).reshape(-1, 2)
+    for plant, far, shape in zip(plants, wanted, meeting_discs(discs(middles, under), line), strict=True):
+        if not shape.is_empty:
+            yield moving.closed(shape, _ROOM, "row_beside", (plant.id,), wanted=length(far))
     for other in moving.survey.stand.rows:
-        wanted = half + other.mature.spread / 2.0
-        under = min(share * wanted, wanted - TOUCH)
-        if under > 0 and other.row.line:
-            shape = meeting_line(grown(line_of(other.row.line), under), line)
-            yield moving.closed(shape, _ROOM, "row_row", (other.id,), wanted=length(wanted))
+        apart = half + other.mature.spread / 2.0
+        closer = min(share * apart, apart - TOUCH)
+        if closer > 0 and other.row.line:
+            shape = meeting_line(grown(line_of(other.row.line), closer), line)
+            yield moving.closed(shape, _ROOM, "row_row", (other.id,), wanted=length(apart))
     for feature in moving.survey.layout.features:
         yield from _feature(moving, row, line, feature)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 import numpy as np
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Asked, Closed, length
 from yardplan.arrange.discs import beyond, touches
@@ -12,11 +13,15 @@ from yardplan.checks.pollination import NAME, must_be_set, net_for
 from yardplan.plants.pollen_net import NO, PollenNet
 from yardplan.yard.ground import Point
 
+#: Ground out of reach is told so far beyond the box round the lot, metres.
+_MORE = 1.0
+
 
 def closed_pollen(asked: Asked) -> Iterator[Closed]:
     """Ground from which pollen does not reach far enough.
 
     Where no place on the lot is in reach of a giver nothing is closed: moving cannot help (see `unset`).
+    Beyond the box round the lot, where nothing may stand, it is not told.
     """
     net = net_for(asked.present)
     number = net.number.get(asked.plant.id)
@@ -26,15 +31,13 @@ def closed_pollen(asked: Asked) -> Iterator[Closed]:
         reach = givers_reach(net, number, givers_of(net, number))
         if touches(asked.room, *reach):
             givers = tuple(net.nodes[giver].id for giver in givers_of(net, number))
-            yield asked.closed(beyond(asked.known, *reach), NAME, "unset", givers)
+            yield asked.closed(beyond(told_on(asked.room), *reach), NAME, "unset", givers)
     if asked.moved:
         for taker in only_served_by(net, [number]):
             far = far_reach(net, number, taker)
-            points = net.nodes[taker].points
-            yield asked.closed(
-                beyond(asked.known, points, [far] * len(points)), NAME, "only_giver", (net.nodes[taker].id,),
-                outer=length(far),
-            )
+            node = net.nodes[taker]
+            away = beyond(told_on(asked.room), node.points, [far] * len(node.points))
+            yield asked.closed(away, NAME, "only_giver", (node.id,), outer=length(far))
 
 
 def unset(asked: Asked) -> bool:
@@ -51,6 +54,11 @@ def givers_of(net: PollenNet, taker: int) -> list[int]:
     roles = net.roles
     level = roles.level[roles.index, roles.index[taker]]
     return [int(giver) for giver in np.flatnonzero(level > NO) if giver != taker]
+
+
+def told_on(room: BaseGeometry) -> BaseGeometry:
+    """Where ground out of reach is told: the box round the lot and more, as checks let a hand pass."""
+    return room.buffer(_MORE).envelope
 
 
 def far_reach(net: PollenNet, giver: int, taker: int) -> float:

@@ -67,8 +67,10 @@ def _beside_plants(asked: Asked) -> Iterator[Closed]:
     for n, shape in enumerate(discs(places, under)):
         one, far = (shape, float(wanted[n])) if under[n] else _flat_pair(asked, others[n], rules[n], share)
         if not one.is_empty:
-            kind = rules[n].kind if rules[n] else "overlap"
-            yield asked.closed(one, NAME, kind, (others[n].id,), wanted=length(far))
+            rule = rules[n]
+            yield asked.closed(
+                one, NAME, rule.kind if rule else "overlap", (others[n].id,), wanted=length(far)
+            )
 
 
 def _flat_pair(

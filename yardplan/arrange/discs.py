@@ -17,8 +17,8 @@ Shapes = NDArray[np.object_]
 
 #: Round edges are drawn with so many corners that they miss the circle by no more than this, metres.
 _ROUNDNESS = 0.003
-#: Large discs are taken off one by one so many times, each where it reaches most, before the rest at once.
-_ONE_BY_ONE = 12
+#: So many times the discs that reach farthest are taken off, told by so many corners of what is left.
+_ROUNDS, _MARKS = 6, 48
 
 
 def corners(radius: float) -> int:
@@ -46,22 +46,47 @@ def touches(ground: BaseGeometry, middles: Sequence[Point], radii: Sequence[floa
 
 
 def beyond(ground: BaseGeometry, middles: Sequence[Point], radii: Sequence[float]) -> BaseGeometry:
-    """Ground that none of the discs reaches.
+    """Ground that none of the discs reaches, but for the hair by which round edges are drawn.
 
-    Most of many large discs lie within others: one by one the disc is taken off that reaches farthest about a
-    place that is left, until a place is found that none reaches; then only discs at the edge count.
+    Most of many large discs lie within others: those are taken off first that reach farthest about a corner
+    of what is left, and again, until only discs count that reach in between.
     """
     places, reach = np.array(middles, dtype=float).reshape(-1, 2), np.array(radii, dtype=float)
     left = ground
-    for _ in range(_ONE_BY_ONE):
+    for _ in range(_ROUNDS):
         if left.is_empty or not len(places):
             return left
-        x, y = shapely.get_coordinates(left.representative_point())[0]
-        over = reach - np.hypot(places[:, 0] - x, places[:, 1] - y)
-        most = int(over.argmax())
-        if over[most] <= 0.0:
+        over = _over(_marks(left), places, reach)
+        most = np.unique(over.argmax(axis=1)[over.max(axis=1) > _ROUNDNESS])
+        if not len(most):
             break
-        left = left.difference(discs(places[most : most + 1], reach[most : most + 1])[0])
-        places, reach = np.delete(places, most, axis=0), np.delete(reach, most)
-    near = shapely.distance(left, shapely.points(places)) < reach
-    return left.difference(shapely.union_all(discs(places[near], reach[near]))) if near.any() else left
+        left = left.difference(shapely.union_all(discs(places[most], reach[most])))
+        kept = np.setdiff1d(np.arange(len(places)), most)
+        kept = kept[shapely.distance(left, shapely.points(places[kept])) < reach[kept] - _ROUNDNESS]
+        places, reach = places[kept], reach[kept]
+    return left.difference(shapely.union_all(discs(places, reach)))
+
+
+def _marks(ground: BaseGeometry) -> Array:
+    """A point within ground and some of its corners, (n, 2)."""
+    corners_ = shapely.get_coordinates(ground)
+    few = corners_[:: max(len(corners_) // _MARKS, 1)]
+    return np.concatenate([shapely.get_coordinates(ground.representative_point()), few])
+
+
+def _over(points: Array, places: Array, reach: Array) -> Array:
+    """How far each disc (columns) reaches beyond each point (rows), metres; below 0 short of it."""
+    off = points[:, None, :] - places
+    over: Array = reach - np.hypot(off[..., 0], off[..., 1])
+    return over
+
+
+def taken_off(ground: BaseGeometry, shapes: Shapes, *, at_once: int) -> BaseGeometry:
+    """Ground without shapes: so many at a time, of those that follow only what meets what is left."""
+    left = ground
+    for start in range(0, len(shapes), at_once):
+        shapely.prepare(left)
+        few = shapes[start : start + at_once]
+        near = few[shapely.intersects(left, few)]
+        left = left.difference(shapely.union_all(near)) if len(near) else left
+    return left

@@ -6,12 +6,13 @@ import math
 from collections.abc import Collection, Iterator
 from functools import cached_property
 
+import numpy as np
 import shapely
 from attrs import evolve, frozen
-from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import AROUND, Asked, Closed, room_of
+from yardplan.arrange.swept import moved
 from yardplan.checks.finding import Figure
 from yardplan.checks.survey import Survey
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
@@ -64,6 +65,16 @@ class Moving:
         """Ground for the anchor on which reasons are told."""
         return shapely.union_all([self.room, shapely.Point(self.anchor)]).buffer(AROUND + self.reach).envelope
 
+    @cached_property
+    def alone(self) -> Survey:
+        """The things among the ground and beds of the yard, without any other plant."""
+        stand = self.present.stand
+        few = evolve(
+            stand, plants=tuple(chosen(stand.plants, self.ids)), rows=tuple(chosen(stand.rows, self.ids)),
+            beds=tuple(chosen(stand.beds, self.ids)),
+        )
+        return evolve(self.present, stand=few, light=None, before=None)
+
     def shift_of(self, place: Point) -> Point:
         """From a place of one of the things to the anchor."""
         return (self.anchor[0] - place[0], self.anchor[1] - place[1])
@@ -76,9 +87,10 @@ class Moving:
         """The question for one of the plants, the others out of the way."""
         return Asked(self.survey, self.present, plant, True, self.room, AROUND + 2 * self.reach)
 
-    def for_anchor(self, one: Closed, place: Point) -> Closed:
+    def for_anchor(self, closed: list[Closed], place: Point) -> list[Closed]:
         """Ground closed to a thing at `place`, told for the anchor."""
-        return evolve(one, geometry=translate(one.geometry, *self.shift_of(place)))
+        shapes = moved(np.array([one.geometry for one in closed], dtype=object), self.shift_of(place))
+        return [evolve(one, geometry=shape) for one, shape in zip(closed, shapes, strict=True)]
 
     def closed(
         self, geometry: BaseGeometry, check: str, kind: str, things: tuple[str, ...] = (), **figures: Figure

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from yardplan.arrange.closed import Closed
-from yardplan.arrange.closed_pollen import far_reach, givers_of, only_served_by
+from yardplan.arrange.closed_pollen import far_reach, givers_of, only_served_by, told_on
 from yardplan.arrange.discs import beyond, touches
 from yardplan.arrange.moving import Moving
 from yardplan.checks.pollination import NAME, must_be_set, net_for
@@ -17,20 +17,23 @@ _Reach = tuple[list[Point], list[float]]
 
 
 def closed_to_pollen(moving: Moving) -> Iterator[Closed]:
-    """Ground from which pollen does not reach far enough, either way."""
+    """Ground from which pollen does not reach far enough, either way.
+
+    It is told within the box round the lot: there the anchor lies where all that moves is on the lot.
+    """
     net = net_for(moving.present)
     own = [net.number[key] for key in sorted(moving.ids) if key in net.number]
     for taker in own:
         reach = _own_reach(moving, net, own, taker)
         if reach is not None and touches(moving.room, *reach):
             givers = tuple(net.nodes[one].id for one in givers_of(net, taker) if one not in own)
-            yield moving.closed(beyond(moving.known, *reach), NAME, "unset", givers)
+            yield moving.closed(beyond(told_on(moving.room), *reach), NAME, "unset", givers)
     for taker in only_served_by(net, own):
         serving = [giver for giver in own if net.scores[giver, taker] > 0]
         reach = _joined([
             _seen_from_anchor(moving, net, giver, taker, far_reach(net, giver, taker)) for giver in serving
         ])
-        yield moving.closed(beyond(moving.known, *reach), NAME, "only_giver", (net.nodes[taker].id,))
+        yield moving.closed(beyond(told_on(moving.room), *reach), NAME, "only_giver", (net.nodes[taker].id,))
 
 
 def unset(moving: Moving) -> bool:
@@ -59,4 +62,5 @@ def _seen_from_anchor(moving: Moving, net: PollenNet, mover: int, stays: int, fa
 
 
 def _joined(reaches: list[_Reach]) -> _Reach:
-    return [middle for middles, _ in reaches for middle in middles], [far for _, all_ in reaches for far in all_]
+    middles = [middle for some, _ in reaches for middle in some]
+    return middles, [far for _, some in reaches for far in some]

@@ -3,12 +3,29 @@
 from __future__ import annotations
 
 from itertools import pairwise
+from typing import TypeVar
 
+import numpy as np
 import shapely
-from shapely.affinity import scale, translate
+from numpy.typing import NDArray
+from shapely.affinity import scale
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.yard.ground import Outline, Point
+
+Array = NDArray[np.float64]
+Shapes = NDArray[np.object_]
+#: One shape or many.
+S = TypeVar("S", BaseGeometry, Shapes)
+
+#: A shape that fills its hull to this share bulges everywhere: what it covers on its way is a hull again.
+_CONVEX = 1.0 - 1e-9
+
+
+def moved(shape: S, by: Point) -> S:
+    """Shapes shifted by metres."""
+    shifted: S = shapely.transform(shape, lambda points: points + by)
+    return shifted
 
 
 def meeting_line(shape: BaseGeometry, line: Outline) -> BaseGeometry:
@@ -20,8 +37,18 @@ def meeting_line(shape: BaseGeometry, line: Outline) -> BaseGeometry:
     if shape.is_empty or not turned:
         return shapely.Polygon()
     if len(turned) == 1:
-        return translate(shape, *turned[0])
+        return moved(shape, turned[0])
     return shapely.union_all([_drawn(shape, a, b) for a, b in pairwise(turned)])
+
+
+def meeting_discs(discs: Shapes, line: Outline) -> Shapes:
+    """The same for many discs, or other shapes that bulge everywhere, one by one."""
+    ends = [moved(discs, (-x, -y)) for x, y in line]
+    if len(ends) == 1:
+        return ends[0]
+    pairs = (shapely.multipolygons(np.stack(pair, axis=-1)) for pair in pairwise(ends))
+    swept = np.stack([np.asarray(shapely.convex_hull(pair), dtype=object) for pair in pairs])
+    return np.asarray(swept[0] if len(swept) == 1 else shapely.union_all(swept, axis=0), dtype=object)
 
 
 def meeting_area(shape: BaseGeometry, outline: Outline) -> BaseGeometry:
@@ -35,7 +62,7 @@ def meeting_area(shape: BaseGeometry, outline: Outline) -> BaseGeometry:
 def holding(point: Point, outline: Outline) -> BaseGeometry:
     """Where (0, 0) comes to lie when the area within `outline` is shifted so that it holds a point."""
     area = shapely.Polygon(outline).buffer(0)
-    return translate(scale(area, -1.0, -1.0, origin=(0.0, 0.0)), *point)
+    return moved(scale(area, -1.0, -1.0, origin=(0.0, 0.0)), point)
 
 
 def _one_of_each(shape: BaseGeometry) -> list[Point]:
@@ -46,23 +73,30 @@ def _one_of_each(shape: BaseGeometry) -> list[Point]:
 
 def _drawn(shape: BaseGeometry, a: Point, b: Point) -> BaseGeometry:
     """Everything that a shape covers on its way from a shift by `a` to one by `b`."""
-    ends = [translate(shape, *a), translate(shape, *b)]
-    sides = [_side(edge, a, b) for edge in _edges(shape)]
-    return shapely.union_all([*ends, *(side for side in sides if side.is_valid and not side.is_empty)])
+    ends = [moved(shape, a), moved(shape, b)]
+    if isinstance(shape, shapely.Polygon) and shape.area >= _CONVEX * shape.convex_hull.area:
+        return shapely.GeometryCollection(ends).convex_hull
+    sides = _sides(shape, a, b)
+    return shapely.union_all([*ends, *sides[shapely.is_valid(sides) & ~shapely.is_empty(sides)]])
 
 
-def _side(edge: tuple[Point, Point], a: Point, b: Point) -> BaseGeometry:
-    """What one edge covers on the way: a parallelogram."""
-    (px, py), (qx, qy) = edge
-    corners = [(px + a[0], py + a[1]), (qx + a[0], qy + a[1]), (qx + b[0], qy + b[1]), (px + b[0], py + b[1])]
-    return shapely.MultiPoint(corners).convex_hull
+def _sides(shape: BaseGeometry, a: Point, b: Point) -> Shapes:
+    """What each edge covers on the way: parallelograms."""
+    edges = _edges(shape)
+    corners = np.concatenate([edges + a, edges + b], axis=1)
+    return np.asarray(shapely.convex_hull(shapely.linestrings(corners)), dtype=object)
 
 
-def _edges(shape: BaseGeometry) -> list[tuple[Point, Point]]:
-    found: list[tuple[Point, Point]] = []
-    for part in shapely.get_parts(shape):
-        rings = [part.exterior, *part.interiors] if part.geom_type == "Polygon" else [part]
-        for ring in rings:
-            points = [(float(x), float(y)) for x, y in shapely.get_coordinates(ring)]
-            found += list(pairwise(points)) if len(points) > 1 else [(points[0], points[0])]
-    return found
+def _edges(shape: BaseGeometry) -> Array:
+    """Both ends of every edge, (n, 2, 2); a point is an edge without length."""
+    points, ring = shapely.get_coordinates(
+        [part for piece in shapely.get_parts(shape) for part in _lines(piece)], return_index=True
+    )
+    joined = ring[1:] == ring[:-1]
+    edges = np.stack([points[:-1][joined], points[1:][joined]], axis=1)
+    alone = points[np.bincount(ring)[ring] == 1]
+    return np.concatenate([edges, np.stack([alone, alone], axis=1)])
+
+
+def _lines(piece: BaseGeometry) -> list[BaseGeometry]:
+    return [piece.exterior, *piece.interiors] if isinstance(piece, shapely.Polygon) else [piece]
