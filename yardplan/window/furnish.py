@@ -6,9 +6,11 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
+from yardplan.window.canvas.show_typed import show_typed
 from yardplan.window.recent_menu import samples
 from yardplan.window.sides import WIDTH, Side
 from yardplan.window.theme import scaled
+from yardplan.window.tools.toolbox import SELECT
 
 #: Height of the season strip in pixels at first.
 SEASON_HEIGHT = 150
@@ -18,6 +20,7 @@ _SIDE_SHARE, _SEASON_SHARE = 0.4, 0.3
 if TYPE_CHECKING:
     from pathlib import Path
 
+    from yardplan.window.dialogs.start_panel import StartPanel
     from yardplan.window.main_window import MainWindow
 
 
@@ -53,6 +56,7 @@ def furnish(window: MainWindow) -> None:
     side.findings.clear_wanted.connect(window.place_commands.move_plant)
     window.light_room = LightRoom(window, side, strip)
     window.help = HelpCommands(window)
+    window.canvas.entry.sent.connect(lambda _text: show_typed(window.canvas))
     _start_panel(window)
 
 
@@ -73,6 +77,13 @@ def _start_panel(window: MainWindow) -> None:
     window.start_panel = panel
     panel.open_wanted.connect(window.documents.open)
     panel.file_chosen.connect(lambda path: _open_chosen(window, path))
+    window.canvas.tool_changed.connect(lambda: _free_sheet(window, panel))
+
+
+def _free_sheet(window: MainWindow, panel: StartPanel) -> None:
+    """Who takes up a tool wants to draw: the panel goes, and what was typed in it stays."""
+    if panel.isVisible() and window.canvas.tool.icon != SELECT.icon:
+        panel.put_away()
 
 
 def _open_chosen(window: MainWindow, path: Path) -> None:

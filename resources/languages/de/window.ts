@@ -2158,6 +2158,10 @@
    <translation>Name</translation>
   </message>
   <message>
+   <source>Name and place</source>
+   <translation>Name und Ort</translation>
+  </message>
+  <message>
    <source>Name of the yard</source>
    <translation>Name des Gartens</translation>
   </message>
@@ -3293,6 +3297,10 @@
   <message>
    <source>Steps so far</source>
    <translation>Bisherige Schritte</translation>
+  </message>
+  <message>
+   <source>Still too few corners. {next}</source>
+   <translation>Noch zu wenige Ecken. {next}</translation>
   </message>
   <message>
    <source>Stop</source>
@@ -4774,8 +4782,8 @@
    <translation>Millimeter</translation>
   </message>
   <message>
-   <source>monthly means found</source>
-   <translation>Monatsmittel gefunden</translation>
+   <source>monthly temperatures found</source>
+   <translation>Monatstemperaturen gefunden</translation>
   </message>
   <message>
    <source>mulching</source>
@@ -5411,6 +5419,10 @@
     <numerusform>{area}, {n} Ecke</numerusform>
     <numerusform>{area}, {n} Ecken</numerusform>
    </translation>
+  </message>
+  <message>
+   <source>{choice}: {value}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} of them: from 2 to {most} can be made at once</source>

@@ -46,6 +46,17 @@ def test_a_lot_by_typed_lengths_and_angles(desk):
     ]
 
 
+def test_enter_with_too_few_corners_keeps_them_and_says_what_is_missing(desk):
+    said = []
+    desk.say = said.append
+    tool = LotTool(desk)
+    click(tool, (0, 0))
+    click(tool, (5, 0))
+    assert tool.on_key("enter"), "the key is used: it does not go on to the fields"
+    assert tool.corners == ((0, 0), (5, 0))
+    assert "too few corners" in said[-1]
+
+
 def test_bearings_count_from_true_north(opened):
     # North of this sheet points to the right of the drawing (90 degrees clockwise from its top).
     desk = Desk(opened(Yard(site=Site(north=90.0))))

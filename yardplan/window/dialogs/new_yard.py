@@ -110,6 +110,12 @@ class NewYardForm(QWidget):
                 self.unit_choice.show_value(units)
                 self._units_chosen(units)
 
+    @property
+    def touched(self) -> bool:
+        """True when a place, another name or a side was typed."""
+        named = self.name.line.text().strip() != tr("My yard")
+        return bool(named or self._typed or self.place.line.text().strip())
+
     def faults(self) -> list[Entry]:
         """The fields whose text cannot be used."""
         return [entry for entry in self._typed_in if entry.fault]

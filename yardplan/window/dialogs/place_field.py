@@ -46,7 +46,7 @@ def facts_words(facts: PlaceFacts) -> str:
     elif frost.kind == "rare":
         parts.append(tr("frost is rare"))
     parts.append(
-        tr("monthly means found")
+        tr("monthly temperatures found")
         if facts.climate.means
         else tr("no climate station near: type what you know")
     )

@@ -6,7 +6,7 @@ import json
 from collections.abc import Sequence
 from pathlib import Path
 
-from attrs import frozen
+from attrs import evolve, frozen
 from PySide6.QtCore import QEvent, QLocale, QObject, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
@@ -25,6 +25,7 @@ from yardplan.window.dialogs.new_yard import NewYardForm
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Elided, button, label
 from yardplan.window.theme import TARGET, scaled
+from yardplan.yard.site import Site
 
 #: Recent files shown.
 _RECENT = 3
@@ -189,12 +190,19 @@ class StartPanel(QFrame):
         self.refresh()
 
     def put_away(self) -> None:
-        """Leave the sheet free to draw on."""
+        """Leave the sheet free to draw on; the place, name and units typed so far are the yard's."""
         self._put_away = True
         self.hide()
+        self._keep_typed()
         sheet = self.parentWidget()
         if sheet is not None:
             sheet.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _keep_typed(self) -> None:
+        fresh = self._open_yard.yard.site == Site()
+        if fresh and self.form.touched and not self.form.faults():
+            site = self.form.yard().site
+            self._open_yard.commit(tr("Name and place"), evolve(self._open_yard.yard, site=site))
 
     def _begin(self) -> None:
         yard = self.form.yard()

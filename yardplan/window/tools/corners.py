@@ -110,8 +110,11 @@ class CornersTool(Tool, ABC):
         if key == "backspace":
             self.corners = self.corners[:-1]
             return True
-        if key == "enter" and len(self.corners) >= self.least:
-            self._end()
+        if key == "enter":
+            if len(self.corners) >= self.least:
+                self._end()
+            else:
+                self.desk.say(tr("Still too few corners. {next}", next=self.hint()))
             return True
         return False
 
