@@ -14,6 +14,7 @@ import time
 from collections.abc import Callable
 
 import pytest
+from attrs import evolve
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QMouseEvent, QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication
@@ -150,6 +151,38 @@ def test_a_frame_of_a_pan(canvas, benchmark):
     benchmark.pedantic(canvas.repaint, rounds=3)
     benchmark.extra_info.update(
         told("pan", taken), bar_p95_ms=BARS[count], million_additions_ms=round(million_additions(), 1),
+    )
+
+
+def bare_share(canvas: Canvas) -> float:
+    """How much of the window shows ground that is not painted yet."""
+    picture = canvas.scene.ground.picture
+    window = picture.window_in(canvas.view).toAlignedRect()
+    bare = sum(rect.width() * rect.height() for rect in picture.bare.intersected(window))
+    return bare / (window.width() * window.height())
+
+
+@pytest.mark.parametrize("step", [36.0, 120.0])
+def test_a_frame_of_a_long_pan(canvas, benchmark, step):
+    """Two windows to the right and one down, over ground full of plants: at a steady hand and at a fling."""
+    count, middle = len(canvas.open_yard.yard.plantings), QPointF(800, 500)
+    left, _, _, top = canvas.scene.extent()
+    canvas.set_view(evolve(canvas.view.at_scale(25.0), centre=(left + 30.0, top - 20.0)))
+    canvas.repaint()
+    bare: list[float] = []
+
+    def pan(number: int) -> None:
+        bare.append(bare_share(canvas))
+        place = middle - QPointF(step, 0.3 * step) * (number + 1)
+        mouse(canvas, QEvent.Type.MouseMove, place, _MIDDLE)
+
+    mouse(canvas, QEvent.Type.MouseButtonPress, middle, _MIDDLE)
+    taken = frames(canvas, pan, round(3200 / step))
+    mouse(canvas, QEvent.Type.MouseButtonRelease, middle, _MIDDLE)
+    benchmark.pedantic(canvas.repaint, rounds=3)
+    benchmark.extra_info.update(
+        told("long_pan", taken), bar_p95_ms=BARS[count], most_bare_share=round(max(bare), 3),
+        million_additions_ms=round(million_additions(), 1),
     )
 
 

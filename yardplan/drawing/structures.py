@@ -36,7 +36,7 @@ def lines_of(view: PlanView, segments: tuple[Segment, ...]) -> list[QLineF]:
 
 def draw_lot(painter: QPainter, view: PlanView) -> None:
     """The lot line: long-short-short dashes, and a small ring at each corner; a curved one has none."""
-    if len(view.yard.lot) < 2 or not view.draws("lot"):
+    if len(view.yard.lot) < 2 or not view.draws("lot") or not _line_seen(view):
         return
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.setPen(pen("ink", MEDIUM, view.unit, LOT_DASH))
@@ -48,6 +48,12 @@ def draw_lot(painter: QPainter, view: PlanView) -> None:
     painter.setBrush(colour("paper"))
     for corner in corners:
         painter.drawEllipse(corner, 2.4 * view.unit, 2.4 * view.unit)
+
+
+def _line_seen(view: PlanView) -> bool:
+    """True where a stretch of the lot line may be in the window: dashes are costly to lay."""
+    lot = view.yard.lot
+    return any(view.sees_points(stretch) for stretch in pairwise((*lot, lot[0])))
 
 
 def draw_building(painter: QPainter, view: PlanView, building: Building) -> None:

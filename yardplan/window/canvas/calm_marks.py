@@ -81,6 +81,12 @@ class CalmMarks:
         self._start({finding.key: finding for finding in findings}, selection)
         self.picture.renew(view, ratio, lambda painter, wide: self._paint_all(painter, make(wide)))
 
+    def reveal(self, place: Bounds, make: MakeView) -> None:
+        """Paint a place of the picture that a pan brought into view, metres."""
+        kept, self._dirty = self._dirty, [place]
+        self._patch(make(self.picture.view))
+        self._dirty = kept
+
     def boxes_of(self, ids: Collection[str], shown: PlanView) -> list[Bounds]:
         """The boxes round some things with their crowns, metres."""
         self._boxes.follow(shown)

@@ -25,6 +25,7 @@ from yardplan.window.canvas import voice
 from yardplan.window.canvas.edge_lengths import EdgeLengths
 from yardplan.window.canvas.entry import LengthEntry
 from yardplan.window.canvas.hover import show_card
+from yardplan.window.canvas.motion import Motion
 from yardplan.window.canvas.plant_drop import PlantDrops
 from yardplan.window.canvas.pointing import BY_TAB, begins_entry, pinch_of, pointer_of
 from yardplan.window.canvas.scene import Scene
@@ -81,6 +82,7 @@ class Canvas(PlantDrops):
         self.desk = Desk(open_yard)
         self.view = View()
         self.scene = Scene(open_yard, self.desk)
+        self.motion = Motion(self.scene)
         self.wheel = Wheel()
         self.tool: Tool = SelectTool(self.desk)
         self.hovered: str | None = None
@@ -294,12 +296,16 @@ class Canvas(PlantDrops):
     # Painting
 
     def paintEvent(self, event: QPaintEvent) -> None:
+        ratio, pans = self.devicePixelRatioF(), self.motion.pans(self.view)
+        resting = self._resting or pans
+        bare = not resting and self.motion.step(self.view, ratio)
         painter = QPainter(self)
         self.scene.paint(
-            painter, self.view, ratio=self.devicePixelRatioF(), resting=self._resting, tool=self.tool,
-            focused=self.hasFocus(),
+            painter, self.view, ratio=ratio, resting=resting, tool=self.tool, focused=self.hasFocus()
         )
         painter.end()
+        if bare:
+            self.update()
         if not self._painted:
             self._painted = True
             self.painted_first.emit()
@@ -470,7 +476,7 @@ class Canvas(PlantDrops):
             if said:
                 self.desk.say(said)
         else:
-            self.set_view(self.view.panned(-way[0] * PAN_PIXELS, way[1] * PAN_PIXELS))
+            self.set_view(self.view.panned(-way[0] * PAN_PIXELS, way[1] * PAN_PIXELS), settle=True)
 
     def back_out(self) -> None:
         """Esc: out of the gesture, then of the tool, then of the selection."""

@@ -6,13 +6,13 @@ keep their places meanwhile; they are arranged anew when the hand rests.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Iterable
 from typing import TYPE_CHECKING
 
 import numpy as np
 from attrs import evolve
 from numpy.typing import NDArray
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRect, QRectF
 from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.drawing.furniture import draw_grid
@@ -28,6 +28,8 @@ if TYPE_CHECKING:
 
 #: Ink of a symbol reaches so far beyond its box, pixels.
 _BEYOND = 8.0
+#: So few labels are not sorted out before they are drawn.
+_FEW = 40
 #: Above so many places to mend everything is painted again.
 _MANY = 60
 
@@ -46,6 +48,8 @@ class GroundPicture:
         self._live: frozenset[str] = frozenset()
         self._labels: tuple[Label, ...] = ()
         self._label_boxes: NDArray[np.float64] = np.empty((0, 4))
+        #: Boxes of all labels in their order, as they are tested for being seen.
+        self._upright: NDArray[np.float64] = np.empty((0, 4))
         self._boxes = Boxes()
         self._places: list[Bounds] = []
         self._label_places: list[QRectF] = []
@@ -56,6 +60,11 @@ class GroundPicture:
     def forget(self) -> None:
         """Too much changed: paint all of it again."""
         self.picture.forget()
+        self.top.forget()
+
+    def rearrange(self) -> None:
+        """Paint all of it again with labels in their best places; nothing else changed."""
+        self.picture.forget(behind=False)
         self.top.forget()
 
     def part(self, parted: bool) -> None:
@@ -127,10 +136,23 @@ class GroundPicture:
         region = self._region(shown)
         part = evolve(shown, window=QRectF(region.boundingRect()))
         self.picture.patch(region, lambda painter: self._paint(painter, part))
+        self.picture.tell_wide(region)
         if self.parted:
             self.top.patch(region, lambda painter: self._paint_top(painter, part))
         self._done()
         self.unsettled = True
+
+    def reveal(self, picture: StillPicture, make: MakeView, block: QRect) -> None:
+        """Paint a block of one of its two pictures that a pan brought into view."""
+        shown = make(picture.view)
+        # Ink of what stands beside the block reaches into it.
+        round_it = QRectF(block).adjusted(-_BEYOND, -_BEYOND, _BEYOND, _BEYOND)
+        (left, top), (right, bottom) = shown.metres(round_it.topLeft()), shown.metres(round_it.bottomRight())
+        part = evolve(shown, without=self._live, window=round_it)
+        if shown.layers.shadows and not self.parted:
+            part = evolve(part, shadows=self.shade.still_in(self._live, (left, bottom, right, top)))
+        paint = self._paint_top if picture is self.top else self._paint
+        picture.patch(QRegion(block), lambda painter: paint(painter, part))
 
     def _still(self, shown: PlanView) -> PlanView:
         """The view of what stays, with its shadows where they belong to this picture."""
@@ -160,7 +182,20 @@ class GroundPicture:
 
         draw_plants(painter, shown)
         if shown.layers.labels:
-            draw_arranged(painter, shown, self._labels)
+            draw_arranged(painter, shown, self._labels_in(shown))
+
+    def _labels_in(self, shown: PlanView) -> Iterable[Label]:
+        """The labels that may be seen in a view's window."""
+        if shown.window is None or len(self._labels) < _FEW:
+            return self._labels
+        x, y = shown.origin
+        wanted = shown.window.translated(-x, -y)
+        left, top, wide, high = self._upright.T
+        near = (
+            (left <= wanted.right()) & (left + wide >= wanted.left())
+            & (top <= wanted.bottom()) & (top + high >= wanted.top())
+        )
+        return [self._labels[number] for number in np.flatnonzero(near).tolist()]
 
     def _region(self, shown: PlanView) -> QRegion:
         away = QPointF(*shown.origin)
@@ -175,6 +210,8 @@ class GroundPicture:
         self._labels = labels
         boxes = [label.box.getRect() for label in labels if not label.turned]
         self._label_boxes = np.array(boxes, dtype=float).reshape(-1, 4)
+        everyone = [label.box.getRect() for label in labels]
+        self._upright = np.array(everyone, dtype=float).reshape(-1, 4)
 
     def _done(self) -> None:
         self._again, self._places, self._label_places = set(), [], []

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
+from typing import cast
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter, QPixmap, QRegion
 
 from yardplan.window.canvas.view import View
@@ -13,6 +14,8 @@ Paint = Callable[[QPainter, View], None]
 
 #: The still picture reaches so far beyond the window on each side, as a share, so that a pan shows ground.
 MARGIN = 0.25
+#: A picture is shifted by multiples of so many pixels: whole dots on screens of the usual densities.
+_STEP = 20
 
 
 class StillPicture:
@@ -27,9 +30,17 @@ class StillPicture:
         #: Where there is ink, pixels of the picture; None: anywhere.
         self.inked: list[QRectF] | None = None
         self._news: QRegion | None = None
+        #: What came into it by a pan and is not painted yet, pixels of the picture.
+        self.bare = QRegion()
+        #: True once a pan moved it on: what it shows is right but its labels were placed for elsewhere.
+        self.carried = False
+        #: A picture of before that shows more ground: what lies behind where this one is bare.
+        self._wide: tuple[QPixmap, View] | None = None
 
-    def forget(self) -> None:
-        """Something in it changed."""
+    def forget(self, *, behind: bool = True) -> None:
+        """Something in it changed; `behind`: in the picture behind it too."""
+        if behind:
+            self._wide = None
         if self._picture is not None:
             self._news = None
         self._picture = None
@@ -49,8 +60,16 @@ class StillPicture:
         return self._picture is None
 
     def fits(self, view: View) -> bool:
-        """True when the picture was painted at this scale and covers the window."""
-        if self._picture is None or self._view.scale != view.scale:
+        """True when the picture was painted for this scale and place and covers the window."""
+        return not self.carried and self.covers(view)
+
+    def at_scale(self, view: View) -> bool:
+        """True when there is a picture and it has this scale."""
+        return self._picture is not None and self._view.scale == view.scale
+
+    def covers(self, view: View) -> bool:
+        """True when the picture has this scale and reaches round the window."""
+        if not self.at_scale(view):
             return False
         left, bottom, right, top = view.bounds
         a, b, c, d = self._view.bounds
@@ -59,6 +78,7 @@ class StillPicture:
     def renew(self, view: View, ratio: float, paint: Paint) -> None:
         """Paint it for this view."""
         wide, tall = round(view.width * (1 + 2 * MARGIN)), round(view.height * (1 + 2 * MARGIN))
+        self._keep_wide(view)
         # Even differences keep the middle on a whole pixel, so that lines stay as sharp as painted directly.
         self._view = view.sized(wide + (wide - view.width) % 2, tall + (tall - view.height) % 2)
         wiped, before = self._wiped(ratio), self.inked
@@ -68,12 +88,23 @@ class StillPicture:
         paint(painter, self._view)
         painter.end()
         self._picture = picture
+        self.bare, self.carried = QRegion(), False
         self.painted += 1
         if wiped is None or self._news is None or before is None or self.inked is None:
             self._news = None
         else:
             for rect in (*before, *self.inked):
                 self._news = self._news.united(rect.toAlignedRect())
+
+    def _keep_wide(self, view: View) -> None:
+        """Zoomed in, the picture of before stays behind the new one, unless one of more ground does."""
+        if self._ground is None or self._picture is None or not self.bare.isEmpty():
+            return
+        more = self._wide is None or self._view.scale < self._wide[1].scale
+        if more and self._view.scale < view.scale:
+            self._wide, self._picture = (self._picture, self._view), None
+        elif self._wide is not None and view.scale <= self._wide[1].scale:
+            self._wide = None
 
     def _wiped(self, ratio: float) -> QPixmap | None:
         """The picture of before with its ink taken off, where it has the size wanted and little ink."""
@@ -107,6 +138,67 @@ class StillPicture:
         if self._news is not None:
             self._news = self._news.united(region)
 
+    def window_in(self, view: View) -> QRectF:
+        """The window of a view of the same scale, pixels of the picture."""
+        left, _, _, top = view.bounds
+        return QRectF(self._view.to_pixels((left, top)), QSizeF(view.width, view.height))
+
+    def carry(self, view: View) -> None:
+        """Move it on so that the window of a view of the same scale is in its middle; what comes in is bare.
+
+        It moves by whole dots, so that what was painted stays as sharp as it was.
+        """
+        picture, ratio = self._picture, 1.0 if self._picture is None else self._picture.devicePixelRatio()
+        off = self.window_in(view).center() - QPointF(self._view.width / 2, self._view.height / 2)
+        x, y = (round(way / _STEP) * _STEP for way in (off.x(), off.y()))
+        if picture is None or not (x or y) or not (_STEP * ratio).is_integer():
+            return
+        self._view = self._view.panned(-x, -y)
+        whole = QRect(0, 0, self._view.width, self._view.height)
+        kept = whole.intersected(whole.translated(-x, -y))
+        if not kept.isEmpty():
+            picture.scroll(round(-x * ratio), round(-y * ratio), picture.rect())
+        came = QRegion(whole).subtracted(QRegion(kept))
+        self.bare = came.united(self.bare.translated(-x, -y).intersected(whole))
+        self._news, self.carried = None, True
+        self._clear(self.bare)
+
+    def _clear(self, region: QRegion) -> None:
+        """Bare paper, or nothing, in a region."""
+        assert self._picture is not None
+        painter = QPainter(self._picture)
+        painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Source)
+        for rect in rects_of(region):
+            painter.fillRect(rect, self._ground or Qt.GlobalColor.transparent)
+        painter.setClipRegion(region)
+        self._show_wide(painter, self._view)
+        painter.end()
+
+    def _show_wide(self, painter: QPainter, view: View) -> None:
+        """The picture behind, stretched."""
+        if self._wide is None:
+            return
+        picture, known = self._wide
+        left, bottom, right, top = known.bounds
+        target = QRectF(view.to_pixels((left, top)), view.to_pixels((right, bottom)))
+        painter.drawPixmap(target, picture, QRectF(picture.rect()))
+
+    def tell_wide(self, region: QRegion) -> None:
+        """What was painted again in a region is copied, made smaller, to the picture behind."""
+        if self._wide is None or self._picture is None:
+            return
+        picture, known = self._wide
+        ratio = self._picture.devicePixelRatio()
+        painter = QPainter(picture)
+        painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
+        for rect in rects_of(region.intersected(QRect(0, 0, self._view.width, self._view.height))):
+            part = QRectF(rect)
+            corner = known.to_pixels(self._view.to_metres(part.left(), part.top()))
+            target = QRectF(corner, part.size() * (known.scale / self._view.scale))
+            source = QRectF(part.topLeft() * ratio, part.size() * ratio)
+            painter.drawPixmap(target, self._picture, source)
+        painter.end()
+
     def show(self, painter: QPainter, view: View) -> None:
         """Put the picture where it belongs in this view, stretched if the scale differs."""
         if self._picture is None:
@@ -116,9 +208,14 @@ class StillPicture:
         if view.scale == self._view.scale:
             self._copy(painter, QPointF(round(corner.x()), round(corner.y())))
             return
-        factor = view.scale / self._view.scale
-        target = QRectF(corner.x(), corner.y(), self._view.width * factor, self._view.height * factor)
-        painter.drawPixmap(target, self._picture, QRectF(self._picture.rect()))
+        factor, ratio = view.scale / self._view.scale, self._picture.devicePixelRatio()
+        whole = QRectF(0, 0, self._view.width, self._view.height)
+        if not QRectF(corner, whole.size() * factor).contains(QRectF(0, 0, view.width, view.height)):
+            self._show_wide(painter, view)
+        # Only where there is ink: to lay a large clear picture over another takes long.
+        for part in [whole] if self.inked is None else [rect & whole for rect in self.inked]:
+            target = QRectF(corner + part.topLeft() * factor, part.size() * factor)
+            painter.drawPixmap(target, self._picture, QRectF(part.topLeft() * ratio, part.size() * ratio))
 
     def inked_in(self, view: View) -> list[QRectF]:
         """Where there is ink, pixels of the window of a view; nothing where that is not told or not kept."""
@@ -158,16 +255,36 @@ class FixedPicture:
     ) -> None:
         """Put its `parts` on the screen, painted afresh when `key` differs from the last one."""
         if self._picture is None or key != self._key:
-            picture = _blank(view.width, view.height, ratio)
-            own = QPainter(picture)
-            own.setRenderHint(QPainter.RenderHint.Antialiasing)
-            paint(own)
-            own.end()
-            self._picture, self._key = picture, key
+            self._renew(key, view, ratio, parts, paint)
+        assert self._picture is not None
         for rect in parts:
             whole = QRectF(rect.toAlignedRect())
             source = QRectF(whole.topLeft() * ratio, whole.size() * ratio)
             painter.drawPixmap(whole, self._picture, source)
+
+    def _renew(
+        self, key: object, view: View, ratio: float, parts: Sequence[QRectF],
+        paint: Callable[[QPainter], None],
+    ) -> None:
+        """Paint it afresh, on the picture of before where that has the size: only its parts are seen."""
+        size = QSize(round(view.width * ratio), round(view.height * ratio))
+        if self._picture is None or self._picture.size() != size:
+            self._picture = _blank(view.width, view.height, ratio)
+        own = QPainter(self._picture)
+        own.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
+        for rect in parts:
+            own.fillRect(rect.toAlignedRect(), Qt.GlobalColor.transparent)
+        own.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceOver)
+        own.setRenderHint(QPainter.RenderHint.Antialiasing)
+        paint(own)
+        own.end()
+        self._key = key
+
+
+def rects_of(region: QRegion) -> list[QRect]:
+    """The rectangles that a region is made of."""
+    # PySide's own declarations do not know that a region can be gone through.
+    return list(cast("Iterable[QRect]", region))
 
 
 def _blank(width: int, height: int, ratio: float, ground: QColor | None = None) -> QPixmap:

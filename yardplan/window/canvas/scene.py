@@ -144,7 +144,7 @@ class Scene:
         """Arrange the labels anew now that the hand rests; True when there was anything to do."""
         if not self.ground.unsettled or self._live:
             return False
-        self.ground.forget()
+        self.ground.rearrange()
         self.words.forget()
         return True
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from typing import TYPE_CHECKING, Any
 
+import numpy as np
 from attrs import evolve
+from numpy.typing import NDArray
 
 from yardplan.window.canvas.view import Bounds, bounds_of
 from yardplan.window.open_yard import Moment, OpenYard
@@ -35,6 +37,10 @@ class Shade:
         #: Plants whose shadow was shifted with them: whose scene is not renewed yet, and what they were.
         self._behind: set[str] = set()
         self._first: dict[str, tuple[Standing, tuple[Outline, ...]]] = {}
+        #: Boxes round all shadows with their owners, and the yard they were made for.
+        self._table: tuple[Yard | None, _Key | None, list[str], NDArray[np.float64]] = (
+            None, None, [], np.empty((0, 4)),
+        )
 
     def follow(self, change: Change) -> None:
         """Things changed: their shadows are found again when asked for."""
@@ -44,6 +50,20 @@ class Shade:
         """Shadows of everything that is not being dragged."""
         self._bring_up()
         return tuple(ring for key, rings in self._rings.items() if key not in live for ring in rings)
+
+    def still_in(self, live: frozenset[str], place: Bounds) -> tuple[Outline, ...]:
+        """Shadows that may fall on a place, of everything that is not being dragged."""
+        self._bring_up()
+        if self._table[0] is not self._yard or self._table[1] != self._key:
+            boxes = [(key, bounds_of(ring)) for key, rings in self._rings.items() for ring in rings]
+            known = [(key, box) for key, box in boxes if box is not None]
+            array = np.array([box for _, box in known], dtype=float).reshape(-1, 4)
+            self._table = (self._yard, self._key, [key for key, _ in known], array)
+        owners, (left, bottom, right, top) = self._table[2], self._table[3].T
+        near = (left <= place[2]) & (right >= place[0]) & (bottom <= place[3]) & (top >= place[1])
+        # Each owner once, in the order of all.
+        keys = dict.fromkeys(owners[number] for number in np.flatnonzero(near).tolist())
+        return tuple(ring for key in keys if key not in live for ring in self._rings[key])
 
     def things(self, live: frozenset[str]) -> list[tuple[Outline, ...]]:
         """The shadows of each thing that is not dragged: the same objects as long as none of them changed."""
