@@ -260,7 +260,7 @@ def test_an_empty_size_says_what_the_catalogue_gives(fields: Fields) -> None:
     assert entry.line.placeholderText().endswith("by the catalogue")
 
 
-def test_a_drag_renews_the_values_without_building_anew(fields: Fields) -> None:
+def test_a_drag_renews_the_values_without_building_anew(fields: Fields, qtbot: QtBot) -> None:
     from yardplan.yard import edits
 
     open_yard = open_yard_of(fields)
@@ -268,8 +268,8 @@ def test_a_drag_renews_the_values_without_building_anew(fields: Fields) -> None:
     entry = fields.grid.entries["@x"]
     assert isinstance(entry, TextEntry)
     open_yard.show_trial(edits.move(open_yard.yard, {"A1"}, (1.0, 0.0)))
+    qtbot.waitUntil(lambda: entry.line.text() == "5.00 m")
     assert fields.grid.entries["@x"] is entry
-    assert entry.line.text() == "5.00 m"
 
 
 def test_a_field_being_typed_in_is_not_written_over(fields: Fields, qtbot: QtBot) -> None:

@@ -73,24 +73,30 @@ def test_counts_tell_the_findings_by_weight(listed: FindingsList) -> None:
     assert [count_text(Weight.ADVICE, n) for n in (1, 11)] == ["1 piece of advice", "11 pieces of advice"]
 
 
-def test_rows_keep_their_place_during_a_drag_and_mark_what_changed(listed: FindingsList) -> None:
+def test_rows_keep_their_place_during_a_drag_and_mark_what_changed(
+    listed: FindingsList, qtbot: QtBot
+) -> None:
     open_yard = listed._open_yard
     before = keys(listed)
     for step in range(1, 4):
         open_yard.show_trial(edits.move(open_yard.yard, {"A2"}, (0.1 * step, 0.0)))
+        # No frame waits for the list: it follows some times a second.
+        now = next(f for f in open_yard.findings if f.things == ("A1", "A2") and f.check == "spacing")
+        qtbot.waitUntil(lambda now=now: row_about(listed, "A1", "A2").finding == now)
         assert keys(listed)[: len(before)] == before
     assert row_about(listed, "A1", "A2").changed
     assert not row_about(listed, "A3", "A4").changed
     assert "changed" in row_about(listed, "A1", "A2").spoken
 
 
-def test_a_cleared_finding_stays_in_its_place_until_the_gesture_ends(listed: FindingsList) -> None:
+def test_a_cleared_finding_stays_in_its_place_until_the_gesture_ends(
+    listed: FindingsList, qtbot: QtBot
+) -> None:
     open_yard = listed._open_yard
     before = keys(listed)
     moved = edits.move(open_yard.yard, {"A2"}, (6.0, 6.0))
     open_yard.show_trial(moved)
-    cleared = row_about(listed, "A1", "A2")
-    assert cleared.cleared
+    qtbot.waitUntil(lambda: row_about(listed, "A1", "A2").cleared)
     assert keys(listed)[: len(before)] == before
     assert listed.rows.counts()[Weight.CONFLICT] == sum(
         f.weight is Weight.CONFLICT for f in open_yard.findings

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from yardplan.language import tr
 from yardplan.window.actions import Command
+from yardplan.window.pacing import Paced
 from yardplan.window.tools import picking
 from yardplan.window.tools.edge_figures import sole_edged
 
@@ -39,7 +40,8 @@ class ShapeCommands:
         arrange.insertActions(before, [self.group, self.ungroup, self.rename])
         arrange.insertSeparator(before)
         self._yard.selection_changed.connect(self._refresh)
-        self._yard.shown.connect(self._refresh)
+        self._pace = Paced(self._yard, self._refresh, window)
+        self._yard.shown.connect(self._pace.soon)
         self._refresh()
 
     def _add(self, name: str, command: Command) -> QAction:

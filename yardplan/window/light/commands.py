@@ -13,6 +13,7 @@ from yardplan.sun.ground_kinds import KINDS, PLANTINGS, Kind, Planting
 from yardplan.window.actions import Command
 from yardplan.window.light.clocks import on_clock, zone_fault
 from yardplan.window.light.words import KIND_TIPS, KIND_WORDS, PLANTING_TIPS, PLANTING_WORDS
+from yardplan.window.pacing import Paced
 
 if TYPE_CHECKING:
     from yardplan.window.light.room import LightRoom
@@ -42,7 +43,8 @@ class LightCommands:
         room.play.turned.connect(self.refresh)
         self._yard.moment_changed.connect(self.refresh)
         self._yard.selection_changed.connect(self.refresh)
-        self._yard.light_changed.connect(self.refresh)
+        self._pace = Paced(self._yard, self.refresh, window)
+        self._yard.light_changed.connect(self._pace.soon)
         self._yard.loaded.connect(self.refresh)
         self.refresh()
 

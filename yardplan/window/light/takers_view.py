@@ -17,6 +17,7 @@ from yardplan.sun.light import PlantLight
 from yardplan.window.light.takers import Taken, subject_of, taken_from, tenths
 from yardplan.window.light.words import month_name
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.pacing import BESIDE
 from yardplan.window.panels.parts import Check, label
 from yardplan.window.theme import font
 
@@ -85,7 +86,7 @@ class TakersView(QWidget):
     def _refresh_soon(self, *_: object) -> None:
         """Several signals of one event make one renewal; none while nobody looks."""
         if self.isVisible() or self.marked:
-            self._soon.start()
+            self._soon.start(BESIDE if self._yard.on_trial else 0)
 
     def showEvent(self, event: object) -> None:
         self.refresh()

@@ -82,7 +82,7 @@ class CareLine:
         """All that is known of it: when, why, how much, cautions, sources."""
         if self.work is None:
             because = self.refusal.because if self.refusal is not None else ""
-            return tr("Not placed on these days because of: {plants}.", plants=because)
+            return tr("No spray on these days, in bloom or being picked: {plants}.", plants=because)
         work, task = self.work, self.work.first
         lines = (
             tr("Done on {day}.", day=self.done) if self.done else "",

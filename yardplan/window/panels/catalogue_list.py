@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.language import tr, tr_n
 from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.pacing import Paced
 from yardplan.window.panels.catalogue_filter import Asked, listed
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
 from yardplan.window.panels.filters import FilterBox
@@ -100,7 +101,8 @@ class CatalogueList(QWidget):
         self.filter_button.toggled.connect(self.filters.setVisible)
         self.filters.changed.connect(self.refresh)
         self._open_yard.selection_changed.connect(self._spot_changed)
-        self._open_yard.light_changed.connect(self._spot_changed)
+        self._pace = Paced(self._open_yard, self._spot_changed, self)
+        self._open_yard.light_changed.connect(self._pace.soon)
         self.view.taken.connect(self._take)
         self._open_yard.in_hand_changed.connect(self._follow)
         self._open_yard.shown.connect(self._yard_changed)

@@ -14,6 +14,7 @@ from yardplan.checks.finding import Finding
 from yardplan.language import tr, tr_n
 from yardplan.units import format_area, format_coarse, format_length
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.pacing import Paced
 from yardplan.window.panels import subjects
 from yardplan.window.panels.entry import CheckEntry, Entry, EntryError, TextEntry
 from yardplan.window.panels.facts import selected_plant
@@ -170,9 +171,11 @@ class Fields(QWidget):
         self.site_button = button(tr("Site card: climate, soil, place…"), "link")
         self.site_button.clicked.connect(self.site_wanted)
         self._lay_out()
-        open_yard.shown.connect(self._refresh_seen)
+        self._pace = Paced(open_yard, self._refresh_seen, self)
+        self._pace_light = Paced(open_yard, self._light_came, self)
+        open_yard.shown.connect(self._pace.soon)
         open_yard.selection_changed.connect(self._refresh_seen)
-        open_yard.light_changed.connect(self._light_came)
+        open_yard.light_changed.connect(self._pace_light.soon)
 
     def _lay_out(self) -> None:
         inside = QWidget()

@@ -11,6 +11,7 @@ from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.wording import Said, names_of, say
 from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.pacing import Paced
 from yardplan.yard.change import Change
 
 #: Role under which a row hands out its Row.
@@ -69,7 +70,8 @@ class FindingRows(QAbstractListModel):
         self._names: dict[str, str] | None = None
         self._said: dict[tuple[Any, ...], tuple[Finding, Said]] = {}
         self._units = open_yard.units
-        open_yard.findings_changed.connect(self.refresh)
+        self._pace = Paced(open_yard, self.refresh, self)
+        open_yard.findings_changed.connect(self._pace.soon)
         open_yard.shown.connect(self._shown)
         self.refresh()
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QVBoxLayout, QWidget
 from yardplan.checks.finding import Finding, Weight
 from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.pacing import Paced
 from yardplan.window.panels.finding_card import FindingCard
 from yardplan.window.panels.finding_counts import FindingCounts
 from yardplan.window.panels.finding_rows import FindingRows, Row
@@ -155,7 +156,8 @@ class FindingsList(QWidget):
         self.cards.choice_moved.connect(self._show_chosen)
         for signal in (self.rows.dataChanged, self.rows.rowsInserted, self.rows.layoutChanged):
             signal.connect(self._rows_changed)
-        open_yard.shown.connect(self._rows_changed)
+        self._pace = Paced(open_yard, self._rows_changed, self)
+        open_yard.shown.connect(self._pace.soon)
         self._rows_changed()
 
     def show_place(self, number: int) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from yardplan.language import tr
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.pacing import BESIDE
 from yardplan.window.panels.facts import CHECKS_OF, OTHER, Fact, Subject, facts_of, plant_in_hand, standing_of
 from yardplan.window.panels.forms import size_in_hand, size_words
 from yardplan.window.panels.parts import SIGN_WORDS, Elided, button, draw_sign, label
@@ -150,10 +151,13 @@ class InHandCard(QWidget):
             self.partners_wanted.emit(self._subject.key, self._subject.id)
 
     def _refresh_soon(self, *_: object) -> None:
-        """Several signals of one event make one renewal; none while the panel around it is hidden."""
+        """Several signals of one event make one renewal; none while the panel around it is hidden.
+
+        While a gesture lasts the card follows some times a second.
+        """
         around = self.parentWidget()
         if not self._soon.isActive() and (around is None or around.isVisible()):
-            self._soon.start(0)
+            self._soon.start(BESIDE if self._open_yard.on_trial else 0)
 
     def refresh(self) -> None:
         """Show what is in hand or selected now."""

@@ -21,6 +21,7 @@ from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.ordering import natural
 from yardplan.language import later, tr, tr_n
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.pacing import Paced
 from yardplan.window.panels.finding_counts import count_text
 from yardplan.window.panels.names import kind_word
 from yardplan.window.panels.parts import SIGN_OF, draw_sign
@@ -100,7 +101,8 @@ class PlantRows(QAbstractTableModel):
         self._tally: dict[str, Counter[Weight]] = {}
         self.set_colours(colours)
         open_yard.shown.connect(self._shown)
-        open_yard.findings_changed.connect(self._count)
+        self._pace = Paced(open_yard, self._count, self)
+        open_yard.findings_changed.connect(self._pace.soon)
         self._fill()
 
     def set_colours(self, colours: Colours) -> None:
