@@ -20,7 +20,8 @@ def test_table(yard_file: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["care", str(yard_file), "--year", "2027"]) == 0
     out = capsys.readouterr().out
     assert out.startswith("Test yard: care 2027, ")
-    assert "Not placed: " in out
+    assert "No spray from " in out
+    assert "Left out then: " in out
     assert "Harvest of the season from spring 2027: Idared (apple)" in out
     assert "Water in a week without rain, for one plant, row or bed, by the inch-a-week rule:" in out
     assert "A1 Idared: " in out

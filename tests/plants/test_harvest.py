@@ -47,6 +47,16 @@ def test_later_seasons_ripen_later() -> None:
     assert spans == sorted(spans)
 
 
+def test_a_season_between_two_published_ones_ripens_between_them() -> None:
+    # Published are early (50-60) and late (75-90): mid-season is neither as early nor as late as those.
+    early, mid, late = (
+        _days(f"northern highbush blueberry:{name}") for name in ("Duke", "Bluecrop", "Elliott")
+    )
+    assert early == (50, 60)
+    assert late == (75, 90)
+    assert mid == (62.5, 75)
+
+
 def test_a_band_counts_from_full_bloom() -> None:
     gala = catalogue().cultivar(PlantKey("apple", "Gala"))
     assert gala is not None

@@ -114,7 +114,7 @@ def test_sprays_not_placed_name_what_blocks(panel: CarePanel, yard: OpenYard) ->
     panel.view.setCurrentIndex(2)
     assert panel.rows.rowCount() == len(panel.rows.plan.refusals)
     panel.cards.setCurrentIndex(panel.rows.index(0))
-    assert panel.details.text().startswith("Not placed on these days because of: ")
+    assert panel.details.text().startswith("No spray on these days, in bloom or being picked: ")
     assert "extension service" in panel.quiet.text()
     panel.rows.mark(0, True)
     assert yard.yard.done == {}

@@ -149,7 +149,8 @@ def _print(plan: CarePlan, survey: Survey, system: System) -> None:
     print_table(("from", "to", "work", "task", "plants", "note"), rows)
     for one in plan.refusals:
         days = f"{day_words(one.start)} to {day_words(one.end)}"
-        _say(f"Not placed: {one.title}, {one.what}, {days}: {one.because}.")
+        _say(f"No spray from {days}, in bloom or being picked: {one.because}. "
+             f"Left out then: {one.title}, {one.what}.")
     if plan.by_month:
         _say("Tasks marked 'by month' rest on usual months: give the site monthly temperatures and frosts.")
     if plan.bloom_unknown:

@@ -120,12 +120,28 @@ def _of_season(rows: tuple[_Days, ...], season: str) -> tuple[_Days, ...]:
 
 
 def _nearest(rows: tuple[_Days, ...], number: int) -> tuple[_Days, ...]:
-    """Rows of the classes just before and after, where the season has no row of its own."""
+    """For a season without a row of its own: between the rows before and after it, else the nearest."""
+    earlier = [row for row in rows if row.classes and row.classes[1] < number]
+    later = [row for row in rows if row.classes and row.classes[0] > number]
+    if earlier and later:
+        before = max(earlier, key=lambda row: row.classes or ())
+        return (_between(before, min(later, key=lambda row: row.classes or ()), number),)
     apart = [
         (min(abs(row.classes[0] - number), abs(row.classes[1] - number)), row) for row in rows if row.classes
     ]
     least = min((gap for gap, _ in apart), default=None)
     return tuple(row for gap, row in apart if gap == least)
+
+
+def _between(before: _Days, after: _Days, number: int) -> _Days:
+    """The days of a season that lies between two rows, in proportion to how far it lies from each."""
+    start, end = (before.classes or (number, number))[1], (after.classes or (number, number))[0]
+    share = (number - start) / (end - start)
+    return _Days(
+        f"between {before.words} and {after.words}",
+        before.low + share * (after.low - before.low), before.high + share * (after.high - before.high),
+        tuple(dict.fromkeys((*before.sources, *after.sources))),
+    )
 
 
 def _for_all(rows: tuple[_Days, ...]) -> tuple[_Days, ...]:

@@ -127,7 +127,8 @@ class Documents(QObject):
         if self.open_yard.path:
             return self.open_yard.path.parent
         place = QStandardPaths.StandardLocation.DocumentsLocation
-        return Path(QStandardPaths.writableLocation(place) or Path.home())
+        documents = Path(QStandardPaths.writableLocation(place) or Path.home())
+        return documents if documents.is_dir() else Path.home()
 
     def _suggested(self) -> Path:
         return self.open_yard.path or self.suggested(".yard")

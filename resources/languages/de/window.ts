@@ -2226,6 +2226,10 @@
    <translation>Keine Spritzung musste ausgelassen werden.</translation>
   </message>
   <message>
+   <source>No spray on these days, in bloom or being picked: {plants}.</source>
+   <translation>An diesen Tagen nicht spritzen, in Blüte oder Ernte: {plants}.</translation>
+  </message>
+  <message>
    <source>No variety of the catalogue that lives here is known to set fruit on it.</source>
    <translation>Keine Sorte des Katalogs, die hier lebt, befruchtet sie nachweislich.</translation>
   </message>
@@ -2252,10 +2256,6 @@
   <message>
    <source>Not moved</source>
    <translation>Nicht verschoben</translation>
-  </message>
-  <message>
-   <source>Not placed on these days because of: {plants}.</source>
-   <translation>An diesen Tagen nicht eingeplant wegen: {plants}.</translation>
   </message>
   <message>
    <source>Note</source>
