@@ -175,7 +175,7 @@ def test_partner_words_and_lines(qapp):
 
 
 def test_clear_ground_is_hatched_green(qapp):
-    view = view_of(clear_ground=(SQUARE,))
+    view = view_of(clear_ground=((SQUARE,),))
     green = near(plan_picture(draw_findings, view), PALETTE.leaf, 70)
     assert green.sum() > 800
 
@@ -184,7 +184,7 @@ def test_clear_ground_is_hatched_green(qapp):
 def test_many_pieces_are_hatched_as_far_apart_on_a_dense_screen(qapp, ratio):
     """Counted along a level line through a piece: lines rising by 45 degrees cross it at gap x root 2."""
     squares = tuple(
-        tuple((x + a, y + b) for a, b in ((0, 0), (2.9, 0), (2.9, 2.9), (0, 2.9)))
+        (tuple((x + a, y + b) for a, b in ((0, 0), (2.9, 0), (2.9, 2.9), (0, 2.9))),)
         for x in range(0, 39, 3) for y in range(0, 24, 3)
     )
     image = QImage(round(1600 * ratio), round(960 * ratio), QImage.Format.Format_RGB32)

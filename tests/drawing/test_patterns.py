@@ -11,6 +11,7 @@ from yardplan.drawing.patterns import (
     along,
     area,
     hatch,
+    hatch_between,
     inset,
     line_length,
     longest_direction,
@@ -54,8 +55,21 @@ def test_lines_cut_at_a_bulging_outline_are_those_that_shapely_cuts(points, degr
     assert ours.difference(hull.buffer(1e-6)).is_empty
 
 
+# Never along the rim: whether a line on the rim itself is drawn is a matter of taste.
+@given(st.floats(1, 89), st.floats(0.2, 2.0), st.floats(0.3, 2.5))
+def test_lines_of_a_piece_with_holes_leave_the_holes_free(degrees, gap, radius):
+    rim = ((0.0, 0.0), (12.0, 0.0), (12.0, 6.0), (0.0, 6.0))
+    holes = [tuple(shapely.Point(x, 3.0).buffer(radius).exterior.coords[:-1]) for x in (3.0, 9.0)]
+    lines = shapely.MultiLineString(hatch_between((rim, *holes), degrees, gap).tolist())
+    whole = shapely.MultiLineString(list(hatch(rim, degrees, gap)))
+    piece = shapely.Polygon(rim, holes)
+    assert lines.length == pytest.approx(whole.intersection(piece).length, abs=0.01)
+    assert lines.difference(piece.buffer(1e-6)).is_empty
+
+
 def test_fillings_too_fine_to_see_are_left_out():
     assert hatch(HOUSE, 45, 1e-6) == ()
+    assert not len(hatch_between((HOUSE,), 45, 1e-6))
     assert stipple(HOUSE, 1e-4) == ()
 
 

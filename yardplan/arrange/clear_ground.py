@@ -28,13 +28,13 @@ from yardplan.checks.pollination import NAME as POLLINATION
 from yardplan.checks.run import CHECKS
 from yardplan.checks.survey import Survey
 from yardplan.sun.season import Detail
-from yardplan.yard.ground import Point
+from yardplan.yard.ground import Outline, Point
 from yardplan.yard.planting import Planting
 
 #: A place is chosen so far inside the edge, metres, where there is room: the edge is known to this figure.
 EDGE = 0.1
-#: Outlines for drawing are true to so much, metres: a round edge has a fifth of its corners then.
-_DRAWN = 0.01
+#: Pieces for drawing are true to so much, metres: a round edge has half of its corners then.
+_DRAWN = 0.02
 #: So many shapes are joined and taken off at once.
 _AT_ONCE = 256
 _PARTS: tuple[Callable[[Asked], Iterator[Closed]], ...] = (
@@ -87,35 +87,21 @@ class ClearGround:
                 return float(near.x), float(near.y)
         return None
 
-    def outlines(self) -> tuple[tuple[Point, ...], ...]:
-        """Open ground as outlines for drawing, holes cut open along a line to the rim; kept once made.
+    def pieces(self) -> tuple[tuple[Outline, ...], ...]:
+        """Open ground for drawing: of every piece its rim and then its holes; kept once made.
 
-        Within a centimetre of the ground itself.
+        Within two centimetres of the ground itself.
         """
-        return self._outlines
+        return self._pieces
 
     @cached_property
-    def _outlines(self) -> tuple[tuple[Point, ...], ...]:
-        parts = getattr(self.open, "geoms", [self.open])
+    def _pieces(self) -> tuple[tuple[Outline, ...], ...]:
+        drawn = shapely.get_parts(shapely.simplify(self.open, _DRAWN, preserve_topology=False))
+        areas = drawn[(shapely.get_type_id(drawn) == shapely.GeometryType.POLYGON) & ~shapely.is_empty(drawn)]
         return tuple(
-            tuple((x, y) for x, y in shapely.get_coordinates(shapely.simplify(piece, _DRAWN))[:-1].tolist())
-            for part in parts if part.geom_type == "Polygon" and not part.is_empty
-            for piece in _without_holes(part)
+            tuple(tuple((x, y) for x, y in shapely.get_coordinates(ring)[:-1].tolist()) for ring in rings)
+            for rings in map(shapely.get_rings, areas)
         )
-
-
-def _without_holes(part: shapely.Polygon) -> list[shapely.Polygon]:
-    """A shape cut through each of its holes, so that outlines alone tell it."""
-    if not part.interiors:
-        return [part]
-    x = part.interiors[0].centroid.x
-    x0, y0, x1, y1 = part.bounds
-    halves = [part.intersection(shapely.box(*box)) for box in ((x0, y0, x, y1), (x, y0, x1, y1))]
-    pieces = [piece for half in halves for piece in getattr(half, "geoms", [half])]
-    return [
-        whole for piece in pieces if piece.geom_type == "Polygon" and not piece.is_empty
-        for whole in _without_holes(piece)
-    ]
 
 
 def clear_ground(

@@ -16,7 +16,7 @@ from shapely import affinity
 
 from yardplan.drawing.crowd import Boxes, Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
-from yardplan.drawing.patterns import area, hatch, steady
+from yardplan.drawing.patterns import area, hatch_between, steady
 from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, bevelled, colour, pen
 from yardplan.drawing.tiles import hatch_brush
 from yardplan.drawing.view import Partner, PlanView
@@ -26,8 +26,8 @@ from yardplan.yard.ground import Outline
 
 _FACE = Type(11.0, "medium", ink="caution")
 _CLEAR = Type(12.0, "medium", italic=True, ink="leaf", halo="clear")
-#: Clear ground in more pieces than this is hatched by tiles on the screen.
-_MANY_PIECES = 60
+#: Clear ground of more rims and holes than this is hatched by tiles on the screen.
+_MANY_RINGS = 60
 #: Words look for room in so many of the largest pieces, and within so many metres of its best place.
 _NAMED, _MIDDLE = 3, 0.1
 #: Strength of the tint and of the lines of clear ground, and how far apart its lines are, style units.
@@ -188,36 +188,41 @@ def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float], pla
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
     """Every place where the plant in hand raises no conflict: quiet green hatch."""
-    pieces = [(outline, view.polygon(outline)) for outline in view.clear_ground if len(outline) > 2]
-    seen = [(outline, corners) for outline, corners in pieces if _in_sight(view, corners)]
-    if len(seen) > _MANY_PIECES and not view.vector:
-        _fill_many(painter, view, [corners for _, corners in seen])
+    seen = [piece for piece in view.clear_ground if piece and _in_sight(view, piece[0])]
+    rings = [view.polygon((*ring, ring[0])) for piece in seen for ring in piece if len(ring) > 2]
+    if len(rings) > _MANY_RINGS and not view.vector:
+        _fill_many(painter, view, rings)
     else:
-        for outline, corners in seen:
-            _fill_one(painter, view, outline, corners)
+        _fill_few(painter, view, rings, [ring for piece in seen for ring in piece])
     painter.setPen(bevelled(pen("leaf", FINE, view.unit)))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    for _, corners in seen:
-        painter.drawPolygon(corners)
-    _name_clear_ground(painter, view, pieces)
+    for corners in rings:
+        painter.drawPolyline(corners)
+    _name_clear_ground(painter, view, [piece for piece in seen if len(piece[0]) > 2])
 
 
-def _in_sight(view: PlanView, corners: QPolygonF) -> bool:
-    return view.window is None or view.window.intersects(corners.boundingRect())
+def _in_sight(view: PlanView, rim: Outline) -> bool:
+    return len(rim) > 2 and view.sees_points(rim)
 
 
-def _fill_one(painter: QPainter, view: PlanView, outline: Outline, corners: QPolygonF) -> None:
-    """A tint, and lines cut to the outline, as every printer and file shows them."""
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(colour("clear", _TINT))
-    painter.drawPolygon(corners)
+def _filled(rings: Sequence[QPolygonF]) -> QPainterPath:
+    """What lies within rims and not in their holes."""
+    path = QPainterPath()
+    for corners in rings:
+        path.addPolygon(corners)
+    return path
+
+
+def _fill_few(painter: QPainter, view: PlanView, rings: Sequence[QPolygonF], outlines: list[Outline]) -> None:
+    """A tint, and lines cut to the rings, as every printer and file shows them."""
+    painter.fillPath(_filled(rings), colour("clear", _TINT))
     painter.setPen(pen("leaf", THIN, view.unit, alpha=_LINES))
-    lines = hatch(outline, 45.0, steady(view.length(_GAP)))
-    painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines])
+    lines = hatch_between(outlines, 45.0, steady(view.length(_GAP)))
+    painter.drawLines([QLineF(view.at(a), view.at(b)) for a, b in lines.tolist()])
 
 
-def _fill_many(painter: QPainter, view: PlanView, pieces: Sequence[QPolygonF]) -> None:
-    """The same for hundreds of pieces, where lines cut to each or softened edges take a tenth of a second.
+def _fill_many(painter: QPainter, view: PlanView, rings: Sequence[QPolygonF]) -> None:
+    """The same for hundreds of rings, where lines cut to each or softened edges take a tenth of a second.
 
     The edges are drawn over, so that their steps do not show.
     """
@@ -225,25 +230,19 @@ def _fill_many(painter: QPainter, view: PlanView, pieces: Sequence[QPolygonF]) -
     lines = hatch_brush(gap, "leaf", THIN * view.unit, alpha=_LINES, ratio=view.ratio)
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-    painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrushOrigin(view.at((0.0, 0.0)))
+    ground = _filled(rings)
     for brush in (QBrush(colour("clear", _TINT)), lines):
-        painter.setBrush(brush)
-        for corners in pieces:
-            painter.drawPolygon(corners)
+        painter.fillPath(ground, brush)
     painter.restore()
 
 
-def _name_clear_ground(
-    painter: QPainter, view: PlanView, pieces: Sequence[tuple[Outline, QPolygonF]]
-) -> None:
+def _name_clear_ground(painter: QPainter, view: PlanView, pieces: Sequence[tuple[Outline, ...]]) -> None:
     """Words in one of the largest pieces, where they fit into it."""
-    if not pieces:
-        return
-    largest = sorted(pieces, key=lambda piece: -_extent(piece[1]))[:_NAMED]
+    largest = sorted(pieces, key=lambda piece: -_extent(piece[0]))[:_NAMED]
     words = tr("clear ground")
     wide, high = text_size(words, _CLEAR, view.unit)
-    places = [place for outline, _ in largest for place in _middles(outline, wide / high)]
+    places = [place for piece in largest for place in _middles(piece, wide / high)]
     if places:
         roomy = (place for place in places if place[2] * view.scale >= wide / 2)
         x, y, _ = next(roomy, places[0])
@@ -252,9 +251,10 @@ def _name_clear_ground(
 
 
 @lru_cache(maxsize=16)
-def _middles(outline: Outline, shape: float) -> tuple[tuple[float, float, float], ...]:
+def _middles(piece: tuple[Outline, ...], shape: float) -> tuple[tuple[float, float, float], ...]:
     """A place well inside a piece, and half the width of the widest box there, wide by high as `shape`."""
-    ground = area(outline)
+    holes = [area(hole) for hole in piece[1:]]
+    ground = area(piece[0]).difference(shapely.union_all(holes)) if holes else area(piece[0])
     if ground.is_empty:
         return ()
     # Seen squeezed to the shape of the words, the roundest room is the widest for them.
@@ -264,7 +264,7 @@ def _middles(outline: Outline, shape: float) -> tuple[tuple[float, float, float]
     return ((x * shape, y, math.hypot(x1 - x, y1 - y) * shape * math.sqrt(0.5)),)
 
 
-def _extent(corners: QPolygonF) -> float:
+def _extent(rim: Outline) -> float:
     """The area of the box round a piece: near enough to tell which is the largest."""
-    box = corners.boundingRect()
-    return box.width() * box.height()
+    wide, high = np.ptp(np.array(rim), axis=0)
+    return float(wide * high)

@@ -86,6 +86,10 @@ def _parallels(shape: BaseGeometry, angle: float, gap: float) -> NDArray[np.floa
     return np.stack([starts, ends], axis=1)
 
 
+#: The same measure at the starts of edges and at their ends.
+_Ends = tuple[NDArray[np.float64], NDArray[np.float64]]
+
+
 @lru_cache(maxsize=2048)
 def hatch(outline: Outline, degrees: float, gap: float) -> tuple[Segment, ...]:
     """Parallel lines within an outline, turned counter-clockwise from +x, `gap` metres apart."""
@@ -107,6 +111,38 @@ def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, 
         return ()
     cut = cast("NDArray[np.object_]", shapely.intersection(shapely.linestrings(lines), shape))
     return tuple(segment for part in cut for segment in _segments(part))
+
+
+def hatch_between(rings: Sequence[Outline], degrees: float, gap: float) -> NDArray[np.float64]:
+    """The same lines where an odd number of rings is round them, (n, 2, 2): inside a rim, not its holes."""
+    angle = math.radians(degrees)
+    along = np.array([math.cos(angle), math.sin(angle)])
+    corners = [np.array((*ring, *ring[:1]), dtype=float) for ring in rings if len(ring) > 2]
+    if not corners or gap <= 0:
+        return np.empty((0, 2, 2))
+    starts = np.concatenate([one[:-1] for one in corners])
+    ends = np.concatenate([one[1:] for one in corners])
+    if math.hypot(*np.ptp(starts, axis=0)) / gap > MOST:
+        return np.empty((0, 2, 2))
+    across = np.array([-along[1], along[0]])
+    line, reach = _crossings((starts @ across / gap, ends @ across / gap), (starts @ along, ends @ along))
+    order = np.lexsort((reach, line))
+    places: NDArray[np.float64] = line[order, None] * gap * across + reach[order, None] * along
+    return places.reshape(-1, 2, 2)
+
+
+def _crossings(off: _Ends, reach: _Ends) -> _Ends:
+    """Which whole numbers lie between the offs of both ends of each edge, and the reach where it has them.
+
+    A corner counts for one of its two edges or for both: every line is crossed an even number of times.
+    """
+    low, high = np.minimum(*off), np.maximum(*off)
+    first = np.ceil(low)
+    times = np.maximum(np.ceil(high) - first, 0.0).astype(int)
+    edge = np.repeat(np.arange(len(times)), times)
+    line = first[edge] + np.arange(len(edge)) - np.repeat(np.cumsum(times) - times, times)
+    share = (line - off[0][edge]) / (off[1] - off[0])[edge]
+    return line, reach[0][edge] + share * (reach[1] - reach[0])[edge]
 
 
 def _bulges(corners: NDArray[np.float64]) -> bool:

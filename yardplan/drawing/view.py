@@ -13,7 +13,7 @@ from yardplan.checks.finding import Finding
 from yardplan.drawing.spots import Spots
 from yardplan.drawing.style import UNIT_MM
 from yardplan.units import System
-from yardplan.yard.ground import Point
+from yardplan.yard.ground import Outline, Point
 from yardplan.yard.handles import covered
 from yardplan.yard.yard import Yard
 
@@ -104,7 +104,7 @@ class PlanView:
     partners: tuple[Partner, ...] = ()
     reaches: tuple[Reach, ...] = ()
     reach_all: bool = False
-    clear_ground: tuple[tuple[Point, ...], ...] = ()
+    clear_ground: tuple[tuple[Outline, ...], ...] = ()
     shadows: tuple[tuple[Point, ...], ...] = ()
     light: GroundField | None = None
     light_pale: bool = False

@@ -61,7 +61,7 @@ class _Work:
         ground = next(self._steps, None)
         if ground is not None:
             # Made here and kept, so that the window need not wait for it.
-            ground.outlines()
+            ground.pieces()
         return ground
 
     def _begun(self) -> Iterator[ClearGround]:

@@ -14,6 +14,7 @@ from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.pictures import StillPicture
 from yardplan.window.canvas.view import View
 from yardplan.window.clear_ground import ClearGroundShown
+from yardplan.yard.ground import Outline
 
 if TYPE_CHECKING:
     from yardplan.arrange.clear_ground import ClearGround
@@ -42,8 +43,8 @@ class ClearHatch:
         stale = ground is not self._of or self._picture.empty
         if stale or (resting and not self._picture.fits(view)):
             self._of = ground
-            outlines = ground.outlines()
-            self._picture.renew(view, ratio, lambda p, wide: _draw(p, make(wide), outlines))
+            pieces = ground.pieces()
+            self._picture.renew(view, ratio, lambda p, wide: _draw(p, make(wide), pieces))
         self._picture.show(painter, view)
         self._show_anchor(painter, view)
 
@@ -58,10 +59,10 @@ class ClearHatch:
             painter.drawLine(QLineF(place.x() - x, place.y() - y, place.x() + x, place.y() + y))
 
 
-def _draw(painter: QPainter, view: PlanView, outlines: tuple[tuple[tuple[float, float], ...], ...]) -> None:
+def _draw(painter: QPainter, view: PlanView, pieces: tuple[tuple[Outline, ...], ...]) -> None:
     from yardplan.drawing.partners import draw_clear_ground
 
-    draw_clear_ground(painter, evolve(view, clear_ground=outlines))
+    draw_clear_ground(painter, evolve(view, clear_ground=pieces))
     # Names under the hatch could not be read. Taken off again, not kept off: a painter held off hundreds of
     # boxes takes ten times as long.
     painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
