@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from attrs import evolve
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
@@ -25,6 +26,16 @@ def test_a_panel_nothing_was_typed_in_leaves_the_yard_as_it_was(make_window):
     window.actions_["tool building"].trigger()
     assert not window.start_panel.isVisible()
     assert window.open_yard.undo_stack.count() == 0
+
+
+def test_what_comes_in_from_elsewhere_keeps_the_place_typed_too(make_window, qtbot):
+    window = make_window()
+    yard = window.open_yard
+    window.start_panel.form.place.line.setText("42.44, -76.50")
+    yard.commit("Lot from a file", evolve(yard.yard, lot=((0, 0), (9, 0), (9, 9))))
+    assert not window.start_panel.isVisible()
+    qtbot.waitUntil(lambda: round(yard.yard.site.latitude, 2) == 42.44)
+    assert len(yard.yard.lot) == 3
 
 
 def test_typed_corners_beyond_the_sheet_in_sight_come_into_view(make_window):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import textwrap
+from collections.abc import Iterable
 from typing import Any
 
 from yardplan.checks.finding import Finding, Weight
@@ -18,9 +19,12 @@ from yardplan.plants.standing import stand_of
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
 from yardplan.units import System
+from yardplan.yard.planting import Bed, Planting, Row
 from yardplan.yard.yard import Yard
 
 _WIDTH = 100
+#: So many keys of plants are named to somebody who named a wrong one.
+_KEYS_TOLD = 12
 #: Years after planting that can be asked for; every kind is full grown well before.
 LATEST_YEAR = 100
 
@@ -52,6 +56,13 @@ def yard_in(path: str) -> Yard:
         return read_yard(path)
     except YardFileError as error:
         raise CommandError(str(error)) from None
+
+
+def keys_of(things: Iterable[Planting | Row | Bed]) -> str:
+    """The keys of plants as a person may name them: `it has A1, A2 and 3 more`."""
+    keys = [thing.id for thing in things if thing.plant is not None]
+    more = f" and {len(keys) - _KEYS_TOLD} more" if len(keys) > _KEYS_TOLD else ""
+    return f"it has {', '.join(keys[:_KEYS_TOLD])}{more}" if keys else "it has none"
 
 
 def surveyed(yard: Yard, year: int | None) -> Survey:

@@ -10,7 +10,7 @@ from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Addition, Plan, Suggestion, partners_for
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey, survey_of
-from yardplan.cli.check import yard_in
+from yardplan.cli.check import keys_of, yard_in
 from yardplan.cli.output import CommandError, print_json, print_table
 from yardplan.plants.fruit_set import FruitSet, fruit_set, fruit_sets
 from yardplan.units import format_coarse
@@ -47,7 +47,8 @@ def _for_one(survey: Survey, thing: str, json: bool) -> int:
         # Where nothing has room, the finder still says what would serve: room can be made.
         found = found or partners_for(survey, thing, limit=_LISTED)
     except KeyError:
-        raise CommandError(f"{thing} is not in this yard; `yardplan check` lists what is") from None
+        known = (*survey.yard.plantings, *survey.yard.rows, *survey.yard.beds)
+        raise CommandError(f"{thing} is no plant of this yard; {keys_of(known)}") from None
     if json:
         print_json({
             "for": thing, "expected": _expected(survey, thing), "clear_ground": roomy,
@@ -56,7 +57,7 @@ def _for_one(survey: Survey, thing: str, json: bool) -> int:
         return 0
     told = fruit_set(outlooks_for(survey), thing)
     if told is not None:
-        print(f"{told.name} ({thing}): {told.words}" + (f" from {told.donor}." if told.donor else "."))
+        print(f"{told.name} ({thing}): {told.words}" + (f"; best here: {told.donor}." if told.donor else "."))
     if not found:
         print(f"No partner found for {thing}: it takes no pollen, or no variety here suits it.")
     else:

@@ -9,7 +9,7 @@ from typing import Any
 from yardplan.arrange.settle import Move, Settled, settle
 from yardplan.checks.compass import compass
 from yardplan.checks.wording import names_of, say
-from yardplan.cli.check import surveyed, yard_in
+from yardplan.cli.check import keys_of, surveyed, yard_in
 from yardplan.cli.output import CommandError, print_json, print_table
 from yardplan.files.errors import YardFileError
 from yardplan.files.writing import save
@@ -35,7 +35,7 @@ def run(args: argparse.Namespace) -> int:
     yard = yard_in(args.file)
     unknown = sorted(set(args.only or ()) - {plant.id for plant in yard.plantings})
     if unknown:
-        raise CommandError(f"{unknown[0]} is no plant of this yard; `yardplan check` lists what is")
+        raise CommandError(f"{unknown[0]} is no plant of this yard; {keys_of(yard.plantings)}")
     done = settle(surveyed(yard, None), args.only)
     if args.out is not None:
         _write(Path(args.out), done.yard)

@@ -7,5 +7,7 @@ from yardplan.window.canvas.canvas import Canvas
 
 def show_typed(canvas: Canvas) -> None:
     """Show the line being drawn, or what was just made of it, where it leaves the sheet in sight."""
-    drawn = [point for stroke in canvas.tool.overlay().strokes for point in stroke.points]
-    canvas.show_place(tuple(drawn) if canvas.tool.busy else canvas.scene.selected_points())
+    drawn = tuple(point for stroke in canvas.tool.overlay().strokes for point in stroke.points)
+    points = drawn if canvas.tool.busy else canvas.scene.selected_points()
+    if not all(canvas.rect().contains(canvas.view.to_pixels(point).toPoint()) for point in points):
+        canvas.show_place(points)

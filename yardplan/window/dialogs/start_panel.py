@@ -173,6 +173,9 @@ class StartPanel(QFrame):
         wanted = empty(self._open_yard) and not self._put_away
         if wanted and self.isHidden():
             QTimer.singleShot(0, self, self._take_focus)
+        elif not wanted and self.isVisible():
+            # A picture or an outline from a file came in; after the step that brought it has ended.
+            QTimer.singleShot(0, self, self._keep_typed)
         self.setVisible(wanted)
         if wanted:
             self._centre()
@@ -199,7 +202,7 @@ class StartPanel(QFrame):
             sheet.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _keep_typed(self) -> None:
-        fresh = self._open_yard.yard.site == Site()
+        fresh = self._open_yard.path is None and self._open_yard.yard.site == Site()
         if fresh and self.form.touched and not self.form.faults():
             site = self.form.yard().site
             self._open_yard.commit(tr("Name and place"), evolve(self._open_yard.yard, site=site))
