@@ -99,7 +99,7 @@ def test_partners_of_one_plant(yard: str, capsys: pytest.CaptureFixture[str]) ->
     assert text.startswith("Gala (P3): will set well; best here: Empire (P4).")
     assert "variety" in text
     assert main(["partners", yard, "--for", "Z9"]) == 2
-    assert "Z9 is no plant of this yard; it has A1" in capsys.readouterr().err
+    assert "Z9 is no plant of this yard; it has P1, P2" in capsys.readouterr().err
 
 
 def test_bloom_dates_harvest_and_overlaps(yard: str, capsys: pytest.CaptureFixture[str]) -> None:
