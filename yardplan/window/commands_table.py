@@ -15,6 +15,7 @@ from yardplan.window import clipboard
 from yardplan.window.actions import Command
 from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
 from yardplan.window.tools import commands
+from yardplan.window.tools.band import BandTool
 from yardplan.window.tools.carry import CarryTool
 from yardplan.window.tools.picking import cycle
 from yardplan.window.tools.toolbox import TOOLS, ToolKind
@@ -97,6 +98,8 @@ class CommandTable:
                   tip=tr("Put copies beside what is selected"))
         self._add("delete", tr("&Delete"), lambda: say(commands.delete(yard)), "Del", on_sheet=True)
         self._add("select all", tr("Select &all"), lambda: commands.select_all(yard), _Std.SelectAll)
+        self._add("select within", tr("Select &within…"), self._select_within, "Ctrl+B",
+                  tip=tr("What lies in an area, by two clicks or typed corners"))
         self._add("deselect", tr("Select &nothing"), lambda: yard.select(()), _Std.Deselect)
         self._add("next thing", tr("Select ne&xt thing"), lambda: cycle(yard, 1),
                   tip=tr("Tab on the sheet does the same"))
@@ -190,6 +193,10 @@ class CommandTable:
         if self._yard.selection:
             self._canvas.use(CarryTool)
             self._canvas.setFocus()
+
+    def _select_within(self) -> None:
+        self._canvas.use(BandTool)
+        self._canvas.setFocus()
 
     def _toggle_snap(self) -> None:
         self._canvas.desk.snapper.on = self._window.actions_["snap"].isChecked()

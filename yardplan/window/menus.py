@@ -8,8 +8,8 @@ from yardplan.window.tools.toolbox import TOOLS
 MENUS: dict[str, tuple[str, ...]] = {
     later("&File"): ("new", "open", "", "save", "save as", "", "close", "quit"),
     later("&Edit"): (
-        "undo", "redo", "", "cut", "copy", "paste", "duplicate", "delete", "", "select all", "deselect",
-        "next thing", "", "carry", "lock", "unlock", "", "fields",
+        "undo", "redo", "", "cut", "copy", "paste", "duplicate", "delete", "", "select all", "select within",
+        "deselect", "next thing", "", "carry", "lock", "unlock", "", "fields",
     ),
     later("&View"): (
         "zoom in", "zoom out", "fit", "true size", "", "snap", "grid", "marks", "mature", "partners",
@@ -28,6 +28,6 @@ FOR_SELECTION: tuple[str, ...] = (
     "fields", "nearest clear place", "", "cut", "copy", "paste", "duplicate", "delete", "", "carry", "lock",
     "unlock", "edge lengths", "group", "ungroup", "", "light takers",
 )
-FOR_GROUND: tuple[str, ...] = ("paste", "select all", "", "fit", "snap", "grid", "marks")
+FOR_GROUND: tuple[str, ...] = ("paste", "select all", "select within", "", "fit", "snap", "grid", "marks")
 #: Commands that need something selected besides the lot line.
 NEED_THINGS: tuple[str, ...] = ("cut", "copy", "duplicate", "delete", "carry", "lock", "unlock")

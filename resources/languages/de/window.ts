@@ -827,6 +827,14 @@
    <translation>Sein anderes Ende anklicken</translation>
   </message>
   <message>
+   <source>Click one corner of the area, or type its place (4; 2.5); Shift adds to what is selected</source>
+   <translation>Eine Ecke der Fläche anklicken oder ihren Ort tippen (4; 2,5); mit Umschalt kommt es zum Ausgewählten dazu</translation>
+  </message>
+  <message>
+   <source>Click one corner of the area, then the opposite one</source>
+   <translation>Eine Ecke der Fläche anklicken, dann die gegenüberliegende</translation>
+  </message>
+  <message>
    <source>Click one end of something in the picture whose length you know</source>
    <translation>Ein Ende von etwas im Bild anklicken, dessen Länge Sie kennen</translation>
   </message>
@@ -877,6 +885,10 @@
   <message>
    <source>Click the next point of the curve; it runs smoothly through all of them</source>
    <translation>Nächsten Punkt der Kurve anklicken; sie läuft glatt durch alle</translation>
+  </message>
+  <message>
+   <source>Click the opposite corner, or type its place (12; 8) or width and depth (8 m x 5 m); what lies wholly inside is selected</source>
+   <translation>Die gegenüberliegende Ecke anklicken, oder ihren Ort (12; 8) oder Breite und Tiefe (8 m x 5 m) tippen; ausgewählt wird, was ganz darin liegt</translation>
   </message>
   <message>
    <source>Click to leave it so, or type degrees to the left, such as 45; Esc turns it back</source>
@@ -2294,6 +2306,10 @@
    <translation>Nichts Bekanntes hilft {plants}.</translation>
   </message>
   <message>
+   <source>Nothing lies wholly inside</source>
+   <translation>Nichts liegt ganz darin</translation>
+  </message>
+  <message>
    <source>Nothing moves; {left}</source>
    <translation>Nichts bewegt sich; {left}</translation>
   </message>
@@ -3021,6 +3037,10 @@
    <translation>&amp;Nichts auswählen</translation>
   </message>
   <message>
+   <source>Select &amp;within…</source>
+   <translation>&amp;Zwischen zwei Ecken auswählen…</translation>
+  </message>
+  <message>
    <source>Select a bed, paving or the lot line first</source>
    <translation>Wählen Sie zuerst ein Beet, eine befestigte Fläche oder die Grundstücksgrenze</translation>
   </message>
@@ -3051,6 +3071,10 @@
   <message>
    <source>Select two or more things to group them</source>
    <translation>Wählen Sie zwei oder mehr Dinge, um sie zu gruppieren</translation>
+  </message>
+  <message>
+   <source>Select within</source>
+   <translation>Zwischen zwei Ecken auswählen</translation>
   </message>
   <message>
    <source>Select, move, turn and copy things</source>
@@ -3813,6 +3837,10 @@
    <translation>Die Längen des Ausgewählten überschreiben; ein Klick auf eine Länge tut es auch</translation>
   </message>
   <message>
+   <source>Type the place of a corner, such as 4; 2.5, or width and depth from the first</source>
+   <translation>Tippen Sie den Ort einer Ecke, etwa 4; 2,5, oder Breite und Tiefe ab der ersten</translation>
+  </message>
+  <message>
    <source>Type the spot as x; y, for example 4; 2.5</source>
    <translation>Geben Sie die Stelle als x; y ein, zum Beispiel 4; 2,5</translation>
   </message>
@@ -4003,6 +4031,10 @@
   <message>
    <source>What it does</source>
    <translation>Was er tut</translation>
+  </message>
+  <message>
+   <source>What lies in an area, by two clicks or typed corners</source>
+   <translation>Was in einer Fläche liegt, mit zwei Klicks oder getippten Ecken</translation>
   </message>
   <message>
    <source>What planting &amp;takes</source>
@@ -4612,6 +4644,10 @@
   <message>
    <source>good</source>
    <translation>gut</translation>
+  </message>
+  <message>
+   <source>grid</source>
+   <translation>Raster</translation>
   </message>
   <message>
    <source>group</source>
@@ -6009,6 +6045,10 @@
   <message>
    <source>{things} pasted</source>
    <translation>{things} eingefügt</translation>
+  </message>
+  <message>
+   <source>{things} selected</source>
+   <translation>{things} ausgewählt</translation>
   </message>
   <message>
    <source>{thing} · {group}</source>

@@ -1,8 +1,9 @@
 """Keys and gestures of the sheet that no drag covers: Tab in and out, menu key, pinch, snapping shown."""
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, QSize, Qt
 from PySide6.QtGui import QContextMenuEvent, QImage, QNativeGestureEvent, QPainter, QPointingDevice
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from support.builders import plant, yard_of
 from support.window_hands import click, hover, press_key, trigger
@@ -93,7 +94,7 @@ def test_undo_names_what_it_undoes_and_the_list_of_steps_goes_back(window):
     assert yard.yard.find("A3") is not None
 
 
-@pytest.mark.parametrize("kind", ["corner", "centre", "edge", "square", "in line", "equal steps"])
+@pytest.mark.parametrize("kind", ["corner", "centre", "edge", "square", "in line", "equal steps", "grid"])
 def test_what_is_snapped_to_is_drawn_and_named(kind, qapp):
     picture = QImage(200, 200, QImage.Format.Format_RGB32)
     picture.fill(Qt.GlobalColor.white)
@@ -107,3 +108,23 @@ def test_what_is_snapped_to_is_drawn_and_named(kind, qapp):
     ]
     assert any(x < 108 for x, _ in marked), "the mark"
     assert any(x > 112 and y > 108 for x, y in marked), "its name"
+
+
+def test_the_grid_point_that_caught_is_marked_while_a_plant_is_dragged(window):
+    canvas = window.canvas
+    start, end = canvas.view.to_pixels((5, 5)), canvas.view.to_pixels((7.52, 8.08))
+    QTest.mousePress(canvas, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, start.toPoint())
+    for part in (0.5, 1.0):
+        QTest.mouseMove(canvas, (start + (end - start) * part).toPoint())
+    caught = canvas.desk.snapped
+    assert caught.kind == "grid"
+    assert caught.point == pytest.approx((7.5, 8.1), abs=0.11)
+    assert (round(caught.point[0] * 10) / 10, round(caught.point[1] * 10) / 10) == pytest.approx(caught.point)
+    canvas.repaint()
+    place = canvas.view.to_pixels(caught.point)
+    with_mark = canvas.grab(QRect(place.toPoint() - QPoint(12, 12), QSize(25, 25))).toImage()
+    canvas.desk.forget_snap()
+    canvas.repaint()
+    without = canvas.grab(QRect(place.toPoint() - QPoint(12, 12), QSize(25, 25))).toImage()
+    assert with_mark != without
+    press_key(canvas, Qt.Key.Key_Escape)

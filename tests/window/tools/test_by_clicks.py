@@ -5,6 +5,7 @@ from support.builders import plant, yard_of
 from support.hands import click, move, said
 
 from yardplan.units import UnitError
+from yardplan.window.tools.band import BandTool
 from yardplan.window.tools.carry import CarryTool
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.event import Pointer
@@ -129,3 +130,61 @@ def test_alt_suspends_snapping_and_what_was_met_is_told_by_form_and_word(desk, t
     assert desk.snapped.kind == "corner"
     assert desk.snap(Pointer(kind="move", place=(29.9, 19.9), alt=True)) == (29.9, 19.9)
     assert desk.snapped.kind == "none"
+
+
+def test_an_area_by_two_clicks_selects_what_lies_wholly_inside(desk):
+    heard = said(desk)
+    band = BandTool(desk)
+    assert "Click one corner" in band.hint()
+    click(band, (1, 1))
+    assert band.busy
+    assert "opposite corner" in band.hint()
+    move(band, (24, 15), down=False)
+    assert desk.open_yard.selection == {"A1"}
+    (stroke,) = band.overlay().strokes
+    assert stroke.look == "band"
+    assert [words.text for words in band.overlay().words] == ["23.00 m", "14.00 m"]
+    click(band, (29, 19))
+    assert band.done
+    assert desk.open_yard.selection == {"A1", "BL1"}
+    assert heard == ["2 things selected"]
+    band = BandTool(desk)
+    click(band, (10, 1))
+    click(band, (12, 2))
+    assert desk.open_yard.selection == frozenset()
+    assert heard[-1] == "Nothing lies wholly inside"
+
+
+@pytest.mark.parametrize("second", ["8; 7", "4 m x 3 m"])
+def test_an_area_by_typed_corners(desk, second):
+    band = BandTool(desk)
+    with pytest.raises(UnitError, match="place of a corner"):
+        band.typed("4 m x 3 m")
+    band.typed("4; 4")
+    with pytest.raises(UnitError, match="place of a corner"):
+        band.typed("3 m")
+    assert band.busy
+    band.typed(second)
+    assert band.done
+    assert desk.open_yard.selection == {"A1"}
+
+
+def test_an_area_typed_by_its_size_lies_towards_the_pointer(desk):
+    band = BandTool(desk)
+    click(band, (6, 6))
+    move(band, (5.5, 5.5), down=False)
+    band.typed("2 m x 2 m")
+    assert desk.open_yard.selection == {"A1"}
+
+
+def test_shift_adds_an_area_and_escape_gives_back_what_was_selected(desk):
+    band = BandTool(desk)
+    click(band, (1, 1), shift=True)
+    click(band, (9, 9))
+    assert desk.open_yard.selection == {"A1", "BL1"}
+    band = BandTool(desk)
+    click(band, (10, 10))
+    assert desk.open_yard.selection == frozenset()
+    assert band.cancel()
+    assert desk.open_yard.selection == {"A1", "BL1"}
+    assert not band.cancel()

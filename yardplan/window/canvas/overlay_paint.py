@@ -31,6 +31,7 @@ _PENS: dict[Look, tuple[str, float, tuple[float, ...]]] = {
 SNAP_WORDS: dict[SnapKind, str] = {
     "corner": later("corner"), "centre": later("centre"), "equal steps": later("equal steps"),
     "square": later("square corner"), "edge": later("edge"), "in line": later("in line"),
+    "grid": later("grid"),
 }
 
 
@@ -128,23 +129,32 @@ def tag(painter: QPainter, place: QPointF, text: str, ink: str = "ink") -> QRect
 
 def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
     """What a place was drawn to: guides, a mark of its own form, and its name."""
-    if snapped.kind in ("none", "grid"):
+    if snapped.kind == "none":
         return
     painter.setPen(look_pen("guide"))
     for start, end in snapped.guides:
         painter.drawLine(view.to_pixels(start), view.to_pixels(end))
     place = view.to_pixels(snapped.point)
-    painter.setPen(pen("caution", 1.8))
+    painter.setPen(pen("caution", 1.2 if snapped.kind == "grid" else 1.8))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    if snapped.kind == "centre":
-        painter.drawEllipse(place, 6, 6)
-    elif snapped.kind in ("corner", "square"):
-        painter.drawRect(QRectF(place.x() - 6, place.y() - 6, 12, 12))
-    else:
-        painter.drawLine(QPointF(place.x() - 6, place.y() - 6), QPointF(place.x() + 6, place.y() + 6))
-        painter.drawLine(QPointF(place.x() - 6, place.y() + 6), QPointF(place.x() + 6, place.y() - 6))
+    _snap_mark(painter, place, snapped.kind)
     painter.setPen(colour("caution"))
     font = QFont(painter.font())
     font.setPixelSize(scaled(WORDS_PIXELS))
     painter.setFont(font)
     painter.drawText(place + QPointF(10, 18), tr(SNAP_WORDS[snapped.kind]))
+
+
+def _snap_mark(painter: QPainter, place: QPointF, kind: SnapKind) -> None:
+    """A ring for centres, a square for corners, an upright cross for the grid, else a slanting one."""
+    if kind == "centre":
+        painter.drawEllipse(place, 6, 6)
+    elif kind in ("corner", "square"):
+        painter.drawRect(QRectF(place.x() - 6, place.y() - 6, 12, 12))
+    elif kind == "grid":
+        # The two lines of the grid that meet in the point, open in the middle so that it can be seen.
+        for x, y in ((1, 0), (-1, 0), (0, 1), (0, -1)):
+            painter.drawLine(place + QPointF(2 * x, 2 * y), place + QPointF(9 * x, 9 * y))
+    else:
+        painter.drawLine(QPointF(place.x() - 6, place.y() - 6), QPointF(place.x() + 6, place.y() + 6))
+        painter.drawLine(QPointF(place.x() - 6, place.y() + 6), QPointF(place.x() + 6, place.y() - 6))

@@ -11,6 +11,7 @@ from yardplan.window.handbook.pages import CONTENTS
 TOOL_PAGES: dict[str, str] = {
     "select": "drawing#select-and-move",
     "carry": "drawing#select-and-move",
+    "band": "drawing#select-and-move",
     "lot": "lot",
     "building": "structures#buildings",
     "barrier": "structures#walls-fences-and-hedges",

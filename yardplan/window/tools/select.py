@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 from yardplan.language import later, tr
 from yardplan.units import UnitError
 from yardplan.window.canvas.geometry import distance, halfway
-from yardplan.window.canvas.hits import things_within
 from yardplan.window.tools import grips
+from yardplan.window.tools.band import band_between, caught
 from yardplan.window.tools.desk import HIT_PIXELS, Desk
 from yardplan.window.tools.edge_figures import box_of, figure_at
 from yardplan.window.tools.event import Pointer
@@ -20,7 +20,6 @@ from yardplan.window.tools.picking import frames, picked
 from yardplan.window.tools.tool import Overlay, Stroke, Tool, Words
 from yardplan.yard import edits
 from yardplan.yard.ground import Point
-from yardplan.yard.groups import only_whole
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
@@ -259,9 +258,7 @@ class _Band(Gesture):
 
     def drag(self, event: Pointer) -> None:
         self.here = event.place
-        (ax, ay), (bx, by) = self.start, self.here
-        within = things_within(self.before, min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
-        self.open_yard.select(self.kept | only_whole(self.before, within))
+        self.open_yard.select(self.kept | caught(self.before, self.start, self.here))
 
     def release(self, event: Pointer) -> None:
         if not self.begun:
@@ -269,7 +266,4 @@ class _Band(Gesture):
         super().release(event)
 
     def overlay(self) -> Overlay:
-        (ax, ay), (bx, by) = self.start, self.here
-        return Overlay(
-            strokes=(Stroke(points=((ax, ay), (bx, ay), (bx, by), (ax, by)), look="band", closed=True),)
-        )
+        return Overlay(strokes=(band_between(self.start, self.here),))
