@@ -5,6 +5,7 @@ from __future__ import annotations
 from attrs import evolve
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from support import builders
 
 
 def test_a_tool_taken_up_frees_the_sheet_and_keeps_the_place_typed(make_window):
@@ -50,3 +51,17 @@ def test_typed_corners_beyond_the_sheet_in_sight_come_into_view(make_window):
     assert all(canvas.rect().contains(canvas.view.to_pixels(c).toPoint()) for c in corners)
     QTest.keyClick(canvas, Qt.Key.Key_Return)
     assert all(canvas.rect().contains(canvas.view.to_pixels(c).toPoint()) for c in window.open_yard.yard.lot)
+
+
+def test_a_variety_taken_by_enter_is_placed_by_typing_on(make_window, qtbot):
+    window = make_window(builders.yard_of())
+    window.activateWindow()
+    window.show_choice()
+    QTest.keyClicks(window.focusWidget(), "liberty")
+    QTest.keyClick(window.focusWidget(), Qt.Key.Key_Return)
+    assert window.focusWidget() is window.canvas
+    QTest.keyClicks(window.canvas, "4")
+    QTest.keyClicks(window.canvas.entry.line, "; 2.5")
+    QTest.keyClick(window.canvas.entry.line, Qt.Key.Key_Return)
+    (plant,) = window.open_yard.yard.plantings
+    assert (plant.plant.cultivar, plant.place) == ("Liberty", (4.0, 2.5))

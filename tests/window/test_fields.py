@@ -13,6 +13,7 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import ChoiceEntry, TextEntry
 from yardplan.window.panels.field_plans import PLANS, value_at
 from yardplan.window.panels.fields import Fields
+from yardplan.window.panels.subjects import corner_plans
 from yardplan.yard.ground import (
     Barrier,
     Building,
@@ -99,6 +100,18 @@ def test_each_thing_shows_its_fields_named_and_large_enough(fields: Fields, thin
     assert fields.title.text()
     assert unnamed(fields) == []
     assert too_small(fields) == []
+
+
+def test_a_dimension_is_said_by_the_length_between_its_ends(fields: Fields) -> None:
+    fields._open_yard.select({"DM1"})
+    fields.refresh()
+    assert "corner" not in fields.note.text()
+    assert [path for path in corner_paths(fields) if path.startswith("@x")] == ["@x.0", "@x.1"]
+
+
+def corner_paths(fields: Fields) -> list[str]:
+    yard = fields._open_yard
+    return [plan.path for plan in corner_plans(yard.shown_yard, yard.selection)]
 
 
 def test_nothing_selected_shows_the_yard(fields: Fields, qtbot: QtBot) -> None:

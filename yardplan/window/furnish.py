@@ -56,6 +56,8 @@ def furnish(window: MainWindow) -> None:
     side.findings.clear_wanted.connect(window.place_commands.move_plant)
     window.light_room = LightRoom(window, side, strip)
     window.help = HelpCommands(window)
+    # The status line asks for a click or a typed place: typed keys must arrive on the sheet.
+    side.choose.view.keyed.connect(window.canvas.setFocus)
     window.canvas.entry.sent.connect(lambda _text: show_typed(window.canvas))
     _start_panel(window)
 

@@ -29,6 +29,8 @@ class _View(QListView):
     """The list of varieties; Enter takes one in hand."""
 
     taken = Signal(QModelIndex)
+    #: Taken by Enter: whoever works by keys goes on to the sheet.
+    keyed = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -45,6 +47,7 @@ class _View(QListView):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
             self.taken.emit(self.currentIndex())
+            self.keyed.emit()
             return
         super().keyPressEvent(event)
 
@@ -178,5 +181,6 @@ class CatalogueList(QWidget):
                 return True
             if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.rows.rowCount():
                 self._take(self.rows.index(0))
+                self.view.keyed.emit()
                 return True
         return bool(super().eventFilter(watched, event))

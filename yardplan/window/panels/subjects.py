@@ -24,7 +24,7 @@ from yardplan.window.panels.site_plans import YARD_PLANS
 from yardplan.window.panels.way_plan import WAY, way_of, with_way
 from yardplan.yard import edits
 from yardplan.yard.edges import outline_of
-from yardplan.yard.ground import Barrier, Building, Outline, Paving
+from yardplan.yard.ground import Barrier, Building, Dimension, Outline, Paving
 from yardplan.yard.handles import handles_of
 from yardplan.yard.planting import Bed, Planting, Row
 from yardplan.yard.site import Origin
@@ -107,6 +107,8 @@ def corners(yard: Yard, ids: frozenset[str]) -> Outline:
         return ()
     key = next(iter(ids))
     thing = yard.find(key)
+    if isinstance(thing, Dimension):
+        return thing.ends  # its third grip, for how far aside the line stands, is no corner
     return handles_of(yard, key) or (edits.points_of(thing) if thing is not None else ())
 
 
