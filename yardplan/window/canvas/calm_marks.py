@@ -119,10 +119,11 @@ class CalmMarks:
         """
         now, before = set(map(id, findings)), set(map(id, self._held.values()))
         new = {finding.key: finding for finding in findings if id(finding) not in before}
-        for key in [key for key, finding in self._held.items() if id(finding) not in now]:
-            if key in new and _alike(self._held[key], new[key]):
-                self._held[key] = new.pop(key)
-            else:
+        gone = [key for key, finding in self._held.items() if id(finding) not in now]
+        for key in self._as_painted(gone, new):
+            self._held[key] = new.pop(key)
+        for key in gone:
+            if id(self._held[key]) not in now:
                 self._drop(key)
         for finding in new.values():
             self._hold(finding)
@@ -130,6 +131,17 @@ class CalmMarks:
         if selection != self._selection:
             self._dirty += self._boxes.of(selection ^ self._selection)
             self._selection = selection
+
+    def _as_painted(self, gone: list[FindingKey], new: Mapping[FindingKey, Finding]) -> list[FindingKey]:
+        """Those of the findings held that new ones replace without a change in the picture.
+
+        Where more turn pale at once than a frame can paint, or come back, they stay as painted: among
+        thousands of plants that is as long as a slow check takes to answer. The list shows them pale.
+        """
+        same = [key for key in gone if key in new and _marked_alike(self._held[key], new[key])]
+        alike = [key for key in same if self._held[key].fresh == new[key].fresh]
+        turned = [key for key in same if self._held[key].fresh != new[key].fresh]
+        return [*alike, *turned] if len(turned) > _MANY else alike
 
     def _hold(self, finding: Finding) -> None:
         key = finding.key
@@ -186,9 +198,9 @@ class CalmMarks:
         self._dirty = []
 
 
-def _alike(one: Finding, other: Finding) -> bool:
-    """True when two findings of one key leave the same marks, whatever their figures."""
-    return one.fresh == other.fresh and one.weight is other.weight and one.marks == other.marks
+def _marked_alike(one: Finding, other: Finding) -> bool:
+    """True when two findings of one key leave the same marks but for paleness, whatever their figures."""
+    return one.weight is other.weight and one.marks == other.marks
 
 
 def _round_all(boxes: list[Bounds]) -> Bounds | None:

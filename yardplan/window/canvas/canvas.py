@@ -130,7 +130,7 @@ class Canvas(PlantDrops):
         yard.loaded.connect(self._on_loaded)
         yard.findings_changed.connect(self._paint_changes)
         yard.clear.changed.connect(self.update)
-        yard.light_changed.connect(self.update)
+        yard.light_changed.connect(self._on_light)
         yard.moment_changed.connect(self._on_moment)
         yard.selection_changed.connect(self._on_selection)
         yard.in_hand_changed.connect(self._on_in_hand)
@@ -141,6 +141,13 @@ class Canvas(PlantDrops):
     def _on_shown(self, change: Change) -> None:
         self.scene.follow(change, self.tool.live)
         self._paint_changes()
+
+    def _on_light(self) -> None:
+        """Light that is not shown changes no more than the findings on it."""
+        if self.scene.shows_light:
+            self.update()
+        else:
+            self._paint_changes()
 
     def _on_moment(self) -> None:
         """Shadows move: they are painted apart from the rest until the hour rests."""

@@ -124,7 +124,7 @@ class GroundPicture:
     def _mend(self, shown: PlanView) -> None:
         from yardplan.drawing.labels import arrange
 
-        shown = self._still(shown)
+        shown = evolve(shown, without=self._live)
         again = frozenset(self._again)
         self._boxes.follow(shown)
         back = again - self._live
@@ -134,7 +134,7 @@ class GroundPicture:
         self._places += self._boxes.of(again) + self.shade.boxes(again)
         self._label_places += [label.box for label in new]
         region = self._region(shown)
-        part = evolve(shown, window=QRectF(region.boundingRect()))
+        part = self._part(shown, QRectF(region.boundingRect()))
         self.picture.patch(region, lambda painter: self._paint(painter, part))
         self.picture.tell_wide(region)
         if self.parted:
@@ -147,12 +147,17 @@ class GroundPicture:
         shown = make(picture.view)
         # Ink of what stands beside the block reaches into it.
         round_it = QRectF(block).adjusted(-_BEYOND, -_BEYOND, _BEYOND, _BEYOND)
-        (left, top), (right, bottom) = shown.metres(round_it.topLeft()), shown.metres(round_it.bottomRight())
-        part = evolve(shown, without=self._live, window=round_it)
-        if shown.layers.shadows and not self.parted:
-            part = evolve(part, shadows=self.shade.still_in(self._live, (left, bottom, right, top)))
+        part = self._part(evolve(shown, without=self._live), round_it)
         paint = self._paint_top if picture is self.top else self._paint
         picture.patch(QRegion(block), lambda painter: paint(painter, part))
+
+    def _part(self, shown: PlanView, window: QRectF) -> PlanView:
+        """A part of the view of what stays, with the shadows that may fall on it."""
+        part = evolve(shown, window=window)
+        if self.parted or not shown.layers.shadows:
+            return part
+        (left, top), (right, bottom) = shown.metres(window.topLeft()), shown.metres(window.bottomRight())
+        return evolve(part, shadows=self.shade.still_in(self._live, (left, bottom, right, top)))
 
     def _still(self, shown: PlanView) -> PlanView:
         """The view of what stays, with its shadows where they belong to this picture."""

@@ -262,6 +262,11 @@ class Scene:
         """True while the light lies over the ground."""
         return self.light is not None and self.light.on
 
+    @property
+    def shows_light(self) -> bool:
+        """True while the sheet shows more of the light than its findings."""
+        return self._lit or self.shade_marks() != Overlay()
+
     def _paint_shade(self, painter: QPainter, view: View, shown: PlanView, resting: bool) -> None:
         """Light and shadows, between the ground and what stands on it."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

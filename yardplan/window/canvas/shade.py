@@ -37,6 +37,7 @@ class Shade:
         #: Plants whose shadow was shifted with them: whose scene is not renewed yet, and what they were.
         self._behind: set[str] = set()
         self._first: dict[str, tuple[Standing, tuple[Outline, ...]]] = {}
+        self._round: dict[str, tuple[tuple[Outline, ...], list[Bounds]]] = {}
         #: Boxes round all shadows with their owners, and the yard they were made for.
         self._table: tuple[Yard | None, _Key | None, list[str], NDArray[np.float64]] = (
             None, None, [], np.empty((0, 4)),
@@ -55,8 +56,8 @@ class Shade:
         """Shadows that may fall on a place, of everything that is not being dragged."""
         self._bring_up()
         if self._table[0] is not self._yard or self._table[1] != self._key:
-            boxes = [(key, bounds_of(ring)) for key, rings in self._rings.items() for ring in rings]
-            known = [(key, box) for key, box in boxes if box is not None]
+            self._round = {key: self._round_of(key, rings) for key, rings in self._rings.items()}
+            known = [(key, box) for key, (_, boxes) in self._round.items() for box in boxes]
             array = np.array([box for _, box in known], dtype=float).reshape(-1, 4)
             self._table = (self._yard, self._key, [key for key, _ in known], array)
         owners, (left, bottom, right, top) = self._table[2], self._table[3].T
@@ -64,6 +65,13 @@ class Shade:
         # Each owner once, in the order of all.
         keys = dict.fromkeys(owners[number] for number in np.flatnonzero(near).tolist())
         return tuple(ring for key in keys if key not in live for ring in self._rings[key])
+
+    def _round_of(self, key: str, rings: tuple[Outline, ...]) -> tuple[tuple[Outline, ...], list[Bounds]]:
+        """A thing's shadows and the boxes round them, taken over while the shadows are the same."""
+        before = self._round.get(key)
+        if before is not None and before[0] is rings:
+            return before
+        return rings, [box for box in map(bounds_of, rings) if box is not None]
 
     def things(self, live: frozenset[str]) -> list[tuple[Outline, ...]]:
         """The shadows of each thing that is not dragged: the same objects as long as none of them changed."""
