@@ -256,3 +256,46 @@ def test_the_pointer_need_not_be_on_the_sheet(make_window) -> None:
     window.canvas.pointed.emit(None)
     assert window.place_commands.why_at((8.0, 10.0)) == ""
     assert window.canvas.view.to_pixels((0.0, 0.0)) != QPointF()
+
+
+def test_what_is_selected_is_worked_out_ahead_and_shown_at_once_when_it_is_dragged(
+    opened: OpenIt, qtbot
+) -> None:
+    yard = opened(rowed())
+    seen: list[str | None] = []
+    yard.clear.changed.connect(
+        lambda: seen.append("none" if yard.clear.ground is None else yard.clear.ground.light)
+    )
+    for ids in ({"A1"}, {"R1", "A1"}):
+        yard.select(ids)
+        qtbot.waitUntil(lambda: yard.clear.worked_out and not yard.clear.busy, timeout=30_000)
+        assert (yard.clear.ground, seen) == (None, [])
+        yard.show_trial(edits.move(yard.yard, ids, (1, 1)))
+        assert seen == [None]
+        wait_for(qtbot, yard)
+        assert seen == [None, "live", "full"]
+        yard.drop_trial()
+        assert seen.pop() == "none"
+        seen.clear()
+
+
+def test_a_drag_let_go_before_its_light_is_told_in_full_the_next_time(opened: OpenIt, qtbot) -> None:
+    yard = opened(crowded())
+    yard.select({"A1"})
+    for _ in range(2):
+        yard.show_trial(edits.move(yard.yard, {"A1"}, (1, 1)))
+        qtbot.waitUntil(lambda: yard.clear.ground is not None, timeout=30_000)
+        yard.drop_trial()
+    yard.show_trial(edits.move(yard.yard, {"A1"}, (1, 1)))
+    wait_for(qtbot, yard)
+    assert yard.clear.ground.light == "full"
+
+
+def test_what_was_worked_out_ahead_is_not_shown_of_a_yard_that_has_changed(opened: OpenIt, qtbot) -> None:
+    yard = opened(crowded())
+    yard.select({"A1"})
+    qtbot.waitUntil(lambda: yard.clear.worked_out, timeout=30_000)
+    yard.commit("Move A3", edits.move(yard.yard, {"A3"}, (-8, -6)))
+    yard.show_trial(edits.move(yard.yard, {"A1"}, (1, 1)))
+    wait_for(qtbot, yard)
+    assert not yard.clear.ground.holds((12, 4))

@@ -121,20 +121,29 @@ def by_steps(
 ) -> Iterator[ClearGround]:
     """The same in steps: at once without light, then with it ever finer."""
     asked = asked_of(survey, planting)
-    ground = _by_room(asked)
+    ground = _by_room(asked, progress)
     yield ground
     light = PlantLightPass(asked, ground.open, progress)
     for detail in details:
         yield lit(ground, tuple(light.closed(detail)), detail)
 
 
-def _by_room(asked: Asked) -> ClearGround:
+def _by_room(asked: Asked, progress: Progress | None) -> ClearGround:
     """Everything but light."""
-    closed = tuple(one for part in _PARTS for one in part(asked) if not one.geometry.is_empty)
+    closed = tuple(
+        one for part in _PARTS for one in heard(part(asked), progress) if not one.geometry.is_empty
+    )
     return ClearGround(
         plant=asked.plant.id, open=opened(asked.room, closed), closed=closed, anywhere=_anywhere(asked),
         light=None,
     )
+
+
+def heard(closed: Iterator[Closed], progress: Progress | None) -> Iterator[Closed]:
+    """The same, with `progress` asked first: it may end work that nobody waits for."""
+    if progress is not None:
+        progress(0.0)
+    yield from closed
 
 
 def lit(ground: ClearGround, dark: tuple[Closed, ...], detail: Detail) -> ClearGround:

@@ -11,7 +11,7 @@ from collections.abc import Collection, Iterator
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from yardplan.arrange.clear_ground import ClearGround, by_steps, lit, opened
+from yardplan.arrange.clear_ground import ClearGround, by_steps, heard, lit, opened
 from yardplan.arrange.closed import Closed
 from yardplan.arrange.closed_clearance import closed_clearance
 from yardplan.arrange.closed_light import Progress
@@ -57,7 +57,7 @@ def steps_together(
     if alone is not None:
         yield from by_steps(survey, alone, details, progress)
         return
-    ground = _by_room(moving)
+    ground = _by_room(moving, progress)
     yield ground
     light = MovingLightPass(moving, ground.open, progress)
     for detail in details:
@@ -72,11 +72,11 @@ def _one_plant(moving: Moving) -> Planting | None:
     return thing if isinstance(thing, Planting) else None
 
 
-def _by_room(moving: Moving) -> ClearGround:
+def _by_room(moving: Moving, progress: Progress | None) -> ClearGround:
     """Everything but light."""
     closed = tuple(
-        one for one in (*_of_plants(moving), *closed_lines(moving), *closed_to_pollen(moving))
-        if not one.geometry.is_empty
+        one for part in (_of_plants(moving, progress), closed_lines(moving), closed_to_pollen(moving))
+        for one in heard(part, progress) if not one.geometry.is_empty
     )
     return ClearGround(
         plant=min(moving.ids), open=opened(_room(moving), closed), closed=closed, anywhere=_anywhere(moving),
@@ -92,14 +92,15 @@ def _room(moving: Moving) -> BaseGeometry:
     return room if moving.plants or moving.survey.yard.lot else room.intersection(moving.room)
 
 
-def _of_plants(moving: Moving) -> Iterator[Closed]:
+def _of_plants(moving: Moving, progress: Progress | None) -> Iterator[Closed]:
     """What closes ground to each of the plants, told for the anchor."""
     for plant in moving.plants:
         asked = moving.asked(plant)
         parts = [closed_room, closed_clearance, closed_neighbours]
         if not _in_own_bed(moving, plant):
             parts.append(closed_soil)
-        yield from moving.for_anchor([one for part in parts for one in part(asked)], plant.place)
+        closed = [one for part in parts for one in heard(part(asked), progress)]
+        yield from moving.for_anchor(closed, plant.place)
 
 
 def _in_own_bed(moving: Moving, plant: Standing) -> bool:

@@ -13,10 +13,11 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPainter, QPainterPath, QPolygonF
 from shapely import affinity
+from shapely.geometry.base import BaseGeometry
 
 from yardplan.drawing.crowd import Boxes, Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
-from yardplan.drawing.patterns import area, hatch_between, steady
+from yardplan.drawing.patterns import LEAST_AREA, area, hatch_between, polygonal, steady
 from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, bevelled, colour, pen
 from yardplan.drawing.tiles import hatch_brush
 from yardplan.drawing.view import Partner, PlanView
@@ -187,7 +188,13 @@ def _word_boxes(view: PlanView, partner: Partner, size: tuple[float, float], pla
 
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
-    """Every place where the plant in hand raises no conflict: quiet green hatch."""
+    """Every place where the plant in hand raises no conflict: quiet green hatch, and words that say so."""
+    hatch_clear_ground(painter, view)
+    name_clear_ground(painter, view)
+
+
+def hatch_clear_ground(painter: QPainter, view: PlanView) -> None:
+    """The hatch alone."""
     seen = [piece for piece in view.clear_ground if piece and _in_sight(view, piece[0])]
     rings = [view.polygon((*ring, ring[0])) for piece in seen for ring in piece if len(ring) > 2]
     if len(rings) > _MANY_RINGS and not view.vector:
@@ -198,7 +205,6 @@ def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
     for corners in rings:
         painter.drawPolyline(corners)
-    _name_clear_ground(painter, view, [piece for piece in seen if len(piece[0]) > 2])
 
 
 def _in_sight(view: PlanView, rim: Outline) -> bool:
@@ -237,31 +243,52 @@ def _fill_many(painter: QPainter, view: PlanView, rings: Sequence[QPolygonF]) ->
     painter.restore()
 
 
-def _name_clear_ground(painter: QPainter, view: PlanView, pieces: Sequence[tuple[Outline, ...]]) -> None:
-    """Words in one of the largest pieces, where they fit into it."""
-    largest = sorted(pieces, key=lambda piece: -_extent(piece[0]))[:_NAMED]
+def name_clear_ground(painter: QPainter, view: PlanView) -> None:
+    """Words in one of the largest pieces, where they fit into it and no name stands."""
+    seen = [piece for piece in view.clear_ground if piece and _in_sight(view, piece[0])]
+    largest = sorted(seen, key=lambda piece: -_extent(piece[0]))[:_NAMED]
     words = tr("clear ground")
-    wide, high = text_size(words, _CLEAR, view.unit)
-    places = [place for piece in largest for place in _middles(piece, wide / high)]
-    if places:
-        roomy = (place for place in places if place[2] * view.scale >= wide / 2)
-        x, y, _ = next(roomy, places[0])
-        at = view.at((x, y))
-        draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), words, _CLEAR)
+    size = text_size(words, _CLEAR, view.unit)
+    shape = size[0] / size[1]
+    places = [_box_about(view, place, size) for piece in largest for place in _middles(piece, shape)]
+    free = [(box, fits) for box, fits in places if not any(box.intersects(kept) for kept in view.keep_clear)]
+    best = sorted(free or places, key=lambda one: not one[1])
+    if best:
+        draw_text(painter, view, best[0][0], words, _CLEAR)
+
+
+def _box_about(
+    view: PlanView, place: tuple[float, float, float], size: tuple[float, float]
+) -> tuple[QRectF, bool]:
+    """The box of words about a place, and whether it lies within the piece."""
+    x, y, room = place
+    at, (wide, high) = view.at((x, y)), size
+    return QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), room * view.scale >= wide / 2
 
 
 @lru_cache(maxsize=16)
 def _middles(piece: tuple[Outline, ...], shape: float) -> tuple[tuple[float, float, float], ...]:
-    """A place well inside a piece, and half the width of the widest box there, wide by high as `shape`."""
+    """Places well inside a piece and its halves, and half the width of the widest box there.
+
+    `shape`: of the box, wide by high.
+    """
     holes = [area(hole) for hole in piece[1:]]
-    ground = area(piece[0]).difference(shapely.union_all(holes)) if holes else area(piece[0])
+    ground = polygonal(area(piece[0]).difference(shapely.union_all(holes))) if holes else area(piece[0])
     if ground.is_empty:
         return ()
+    x0, y0, x1, y1 = ground.bounds
+    halves = (shapely.box(x0, y0, (x0 + x1) / 2, y1), shapely.box((x0 + x1) / 2, y0, x1, y1))
+    shapes = [ground, *(polygonal(ground.intersection(half)) for half in halves)]
+    return tuple(_roomiest(part, shape) for part in shapes if part.area > LEAST_AREA)
+
+
+def _roomiest(ground: BaseGeometry, shape: float) -> tuple[float, float, float]:
+    """The place in ground about which the widest box of a shape fits, and half its width."""
     # Seen squeezed to the shape of the words, the roundest room is the widest for them.
     squeezed = cast("shapely.Polygon", affinity.scale(ground, 1.0 / shape, 1.0, origin=(0.0, 0.0)))
     circle = shapely.maximum_inscribed_circle(squeezed, tolerance=_MIDDLE)
     (x, y), (x1, y1) = circle.coords[0], circle.coords[-1]
-    return ((x * shape, y, math.hypot(x1 - x, y1 - y) * shape * math.sqrt(0.5)),)
+    return (x * shape, y, math.hypot(x1 - x, y1 - y) * shape * math.sqrt(0.5))
 
 
 def _extent(rim: Outline) -> float:

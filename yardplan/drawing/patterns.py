@@ -34,6 +34,11 @@ def steady(gap: float) -> float:
 
 
 @lru_cache(maxsize=2048)
+def polygonal(shape: BaseGeometry) -> BaseGeometry:
+    """The areas of a shape, without the lines and points that cutting may leave."""
+    return shapely.MultiPolygon([part for part in parts(shape) if isinstance(part, Polygon)])
+
+
 def area(outline: Outline) -> BaseGeometry:
     """The outline as a valid polygon; empty when it has fewer than three corners or covers nothing."""
     if len(outline) < 3:

@@ -5,13 +5,14 @@ While only that plant moves its clear ground stays as it is; any other change as
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from yardplan.window.workers import Bench, Ticket
+from yardplan.yard import edits
 from yardplan.yard.change import difference
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Point
@@ -25,6 +26,10 @@ if TYPE_CHECKING:
 
 #: Shifts are the same to so many digits, metres.
 _DIGITS = 6
+#: So many selected things at most, in a yard of so many plants, are worked out ahead of a drag.
+_AHEAD_THINGS, _AHEAD_PLANTS = 20, 1000
+#: Several selected things, or a yard just changed, are worked out after so long a rest, milliseconds.
+_RESTS = 150
 #: The id of a plant in hand that is not on the plan yet.
 IN_HAND = "in hand"
 
@@ -81,7 +86,7 @@ class _Work:
 class ClearGroundShown(QObject):
     """Follows an OpenYard and keeps the clear ground of what is in hand or dragged.
 
-    `anchor`: where the anchor of several things dragged together is now (see arrange.clear_together).
+    The first answer for what is selected is worked out ahead, unseen, so that it is there when it is dragged.
     """
 
     #: Other clear ground than before is shown, or none.
@@ -93,7 +98,11 @@ class ClearGroundShown(QObject):
         self._open_yard = open_yard
         self._subject: _Subject | None = None
         self._work: _Work | None = None
-        self.ground: ClearGround | None = None
+        self._answer: ClearGround | None = None
+        self._seen = False
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self._begin_later)
         # The first answer does not wait for light that is not wanted any more.
         self._quick, self._slow = Bench(self), Bench(self)
         for bench in (self._quick, self._slow):
@@ -103,7 +112,18 @@ class ClearGroundShown(QObject):
             open_yard.shown, open_yard.in_hand_changed, open_yard.year_changed, open_yard.loaded,
         ):
             signal.connect(self._look)
+        open_yard.selection_changed.connect(self._look_at_press)
         open_yard.closing.connect(self.stop)
+
+    @property
+    def ground(self) -> ClearGround | None:
+        """The clear ground shown; None where nothing is in hand or dragged, or while it is worked out."""
+        return self._answer if self._seen else None
+
+    @property
+    def worked_out(self) -> bool:
+        """True when there is an answer, shown or ahead of a drag."""
+        return self._answer is not None
 
     @property
     def busy(self) -> bool:
@@ -125,28 +145,58 @@ class ClearGroundShown(QObject):
 
     def _look(self, *_: object) -> None:
         """Something changed: ask anew where the answer would be another."""
-        subject = _subject_of(self._open_yard)
-        if subject is None and self._subject is None:
-            return
-        if subject is not None and subject.same(self._subject):
-            return
-        self._subject = subject
+        before = self.ground
+        wanted = _subject_of(self._open_yard)
+        self._later.stop()
+        self._seen = wanted is not None
+        if wanted is None:
+            self._look_ahead()
+        elif not wanted.same(self._subject):
+            self._begin(wanted)
+        elif before is None:
+            self._go_on()
+        if self.ground is not before:
+            self.changed.emit()
+
+    def _look_ahead(self) -> None:
+        """Nothing is in hand or dragged: what is selected may be the next, as soon as the hand rests."""
+        subject = _ahead(self._open_yard)
+        if subject is None or not subject.same(self._subject) or self._slow.busy:
+            self._begin(None)
+            if subject is not None:
+                self._later.start(_RESTS)
+
+    def _look_at_press(self) -> None:
+        """A plant just selected is most likely dragged at once."""
+        self._look()
+        if self._later.isActive() and len(self._open_yard.selection) == 1:
+            self._later.stop()
+            self._begin_later()
+
+    def _begin_later(self) -> None:
+        self._begin(_ahead(self._open_yard))
+
+    def _begin(self, subject: _Subject | None) -> None:
+        """Drop what was worked out for something else."""
+        self._subject, self._answer, self._work = subject, None, None
         self._quick.cancel()
         self._slow.cancel()
-        self._work = None if subject is None else _Work(subject, self._open_yard.checks.committed_survey)
-        if self.ground is not None:
-            self.ground = None
-            self.changed.emit()
-        if self._work is not None:
+        if subject is not None:
+            self._work = _Work(subject, self._open_yard.checks.committed_survey)
             self._quick.ask(self._work.step)
+
+    def _go_on(self) -> None:
+        """Ask for the next answer after the first, which is there for all to see."""
+        if self._work is not None and self._answer is not None and not self.busy:
+            self._slow.ask(self._work.step)
 
     def _take(self, ground: ClearGround | None) -> None:
         if ground is None:
             return
-        self.ground = ground
-        self.changed.emit()
-        if self._work is not None:
-            self._slow.ask(self._work.step)
+        self._answer = ground
+        if self._seen:
+            self.changed.emit()
+            self._go_on()
 
     def _broke(self, fault: BaseException) -> None:
         """A fault of ours must be seen, not swallowed by the worker."""
@@ -155,6 +205,7 @@ class ClearGroundShown(QObject):
     def stop(self) -> None:
         """Cancel and wait for the worker."""
         self._work = None
+        self._later.stop()
         self._quick.stop()
         self._slow.stop()
 
@@ -172,6 +223,17 @@ def _subject_of(open_yard: OpenYard) -> _Subject | None:
         id=IN_HAND, plant=in_hand.plant, place=(0.0, 0.0), form=in_hand.form, rootstock=in_hand.rootstock
     )
     return _Subject(planting, yard, open_yard.year)
+
+
+def _ahead(open_yard: OpenYard) -> _Subject | None:
+    """What would be dragged next: the things selected, where that is soon told."""
+    yard, chosen = open_yard.yard, open_yard.selection
+    if not 0 < len(chosen) <= _AHEAD_THINGS or len(yard.plantings) > _AHEAD_PLANTS or open_yard.on_trial:
+        return None
+    ids = edits.together(yard, chosen)
+    things = yard.named(ids)
+    what = _movable(things, ids) if len(things) == len(ids) else None
+    return None if what is None else _Subject(what, yard, open_yard.year)
 
 
 def _on_trial(before: Yard, shown: Yard) -> Planting | frozenset[str] | None:
@@ -194,14 +256,9 @@ def _on_trial(before: Yard, shown: Yard) -> Planting | frozenset[str] | None:
 def _moved(before: Yard, shown: Yard, ids: frozenset[str]) -> Planting | frozenset[str] | None:
     """What was moved and nothing else: turned about or drawn otherwise, nothing is told of it."""
     things = before.named(ids)
-    plants = [thing for thing in things if isinstance(thing, Planting)]
-    others = [thing for thing in things if not isinstance(thing, Planting | Container)]
-    if len(plants) == 1 and not others:
-        return plants[0]
-    if not all(isinstance(thing, Planting | Row | Bed | Container) for thing in things):
-        return None
-    if not plants and not others:
-        return None
+    what = _movable(things, ids)
+    if what is None or isinstance(what, Planting):
+        return what
     pairs = [(points_of(old), points_of(new)) for old, new in zip(things, shown.named(ids), strict=True)]
     if any(len(old) != len(new) for old, new in pairs):
         return None
@@ -209,4 +266,15 @@ def _moved(before: Yard, shown: Yard, ids: frozenset[str]) -> Planting | frozens
         (round(bx - ax, _DIGITS), round(by - ay, _DIGITS))
         for old, new in pairs for (ax, ay), (bx, by) in zip(old, new, strict=True)
     }
-    return frozenset(ids) if len(shifts) == 1 else None
+    return what if len(shifts) == 1 else None
+
+
+def _movable(things: Sequence[object], ids: Collection[str]) -> Planting | frozenset[str] | None:
+    """Whose clear ground is asked for when these move: one plant, or plants, rows, beds and pots together."""
+    plants = [thing for thing in things if isinstance(thing, Planting)]
+    others = [thing for thing in things if not isinstance(thing, Planting | Container)]
+    if len(plants) == 1 and not others:
+        return plants[0]
+    if (not plants and not others) or not all(isinstance(thing, Row | Bed) for thing in others):
+        return None
+    return frozenset(ids)

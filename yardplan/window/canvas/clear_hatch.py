@@ -60,12 +60,14 @@ class ClearHatch:
 
 
 def _draw(painter: QPainter, view: PlanView, pieces: tuple[tuple[Outline, ...], ...]) -> None:
-    from yardplan.drawing.partners import draw_clear_ground
+    from yardplan.drawing.partners import hatch_clear_ground, name_clear_ground
 
-    draw_clear_ground(painter, evolve(view, clear_ground=pieces))
+    shown = evolve(view, clear_ground=pieces)
+    hatch_clear_ground(painter, shown)
     # Names under the hatch could not be read. Taken off again, not kept off: a painter held off hundreds of
     # boxes takes ten times as long.
     painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
     for box in view.keep_clear:
         painter.fillRect(box.toAlignedRect(), Qt.GlobalColor.transparent)
     painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceOver)
+    name_clear_ground(painter, shown)
