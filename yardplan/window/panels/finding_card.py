@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from yardplan.checks.finding import Weight
+from yardplan.checks.wording import Said
 from yardplan.language import mid_sentence, tr
 from yardplan.window.panels.finding_rows import ROW_ROLE, Row
 from yardplan.window.panels.parts import SIGN_OF, draw_sign, kept_together
@@ -18,6 +19,8 @@ from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font, scale
 _GAP, _PAD, _BAR, _SIGN = 3, 7, 5, 12
 _LEFT = _BAR + _PAD
 _WRAP = int(Qt.TextFlag.TextWordWrap)
+#: Heights of so many cards are kept, for texts as large as so many pixels are shown.
+_KEPT, _UNIT = 8192, 100
 #: How strongly what is cleared or not yet computed again is drawn.
 PALE = 0.88
 
@@ -76,16 +79,28 @@ class FindingCard(QStyledItemDelegate):
     def __init__(self, view: QListView) -> None:
         super().__init__(view)
         self._view = view
+        #: Heights of cards by what is said on them; a list asks for all of them whenever a row comes or goes.
+        self._heights: dict[tuple[int, bool, bool, bool, int, int], tuple[Said, int]] = {}
 
     def _text_width(self) -> int:
         return self._view.viewport().width() - _LEFT - _PAD - 2
 
     def sizeHint(self, _option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
-        row: Row = index.data(ROW_ROLE)
-        width = self._text_width()
-        height = self._title_height(row, width)
-        height += sum(_height(x.text, x.size, x.bold, width) for x in lines_of(row))
+        height = self._card_height(index.data(ROW_ROLE))
         return QSize(self._view.viewport().width(), height + 2 * (_PAD - 1) + 2 * _GAP)
+
+    def _card_height(self, row: Row) -> int:
+        width = self._text_width()
+        key = (id(row.said), row.cleared, row.stale, row.changed, width, scaled(_UNIT))
+        known = self._heights.get(key)
+        # The words themselves are kept too: without them their number could come to stand for others.
+        if known is None or known[0] is not row.said:
+            height = self._title_height(row, width)
+            height += sum(_height(x.text, x.size, x.bold, width) for x in lines_of(row))
+            if len(self._heights) > _KEPT:
+                self._heights.clear()
+            known = self._heights[key] = (row.said, height)
+        return known[1]
 
     def _chosen(self, index: QModelIndex | QPersistentModelIndex) -> bool:
         chosen = self._view.selectionModel()
