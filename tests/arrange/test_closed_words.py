@@ -13,6 +13,7 @@ from yardplan.arrange.clear_ground import clear_ground
 from yardplan.arrange.closed_words import why
 from yardplan.checks.survey import survey_of
 from yardplan.checks.wording import names_of
+from yardplan.units import System
 from yardplan.yard.ground import Point
 
 
@@ -33,6 +34,17 @@ def test_open_ground_needs_no_words() -> None:
 
 def test_outside_the_lot_is_said() -> None:
     assert words((-1, 10)) == "Closed here: outside the lot line (1.0 m more would do)"
+
+
+@pytest.mark.parametrize(("units", "least"), [("metric", "0.1 m"), ("imperial", "1 in")])
+def test_how_far_off_is_never_told_as_nothing_nor_as_less_than_does(units: System, least: str) -> None:
+    yard = yard_of(plant("A1", "apple:Liberty", (5, 10)), plant("A2", "apple:Gala", (15, 10)))
+    ground = clear_ground(survey_of(yard), yard.plantings[0], light=None)
+    (disc,) = [one.geometry for one in ground.closed if one.things == ("A2",)]
+    edge = disc.bounds[0]
+    names = names_of(yard)
+    assert f"({least} more would do)" in why(ground, (edge + 0.002, 10), names, units)
+    assert "(0.4 m more would do)" in why(ground, (edge + 0.32, 10), names, "metric")
 
 
 @settings(max_examples=25, deadline=None)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 
 import shapely
@@ -10,7 +11,7 @@ from yardplan.arrange.clear_ground import ClearGround
 from yardplan.arrange.closed import Closed
 from yardplan.checks.wording import figure_text
 from yardplan.language import later, tr
-from yardplan.units import System, format_coarse
+from yardplan.units import INCH, System, format_coarse
 from yardplan.yard.ground import Point
 
 #: Sentences by kind; `{thing}` what closes the place, other holes its figures.
@@ -53,6 +54,8 @@ _WORDS: dict[str, str] = {
 _NEARNESS = frozenset(_WORDS) - {"needs_bed", "wet", "law", "sight", "bed_needs_bed", "bed_wet"}
 #: So many reasons are told at once.
 _TOLD = 3
+#: Distances are told to so much, metres.
+_TOLD_STEP = 0.1
 
 
 def say(closed: Closed, place: Point, names: Mapping[str, str], units: System) -> str:
@@ -63,7 +66,14 @@ def say(closed: Closed, place: Point, names: Mapping[str, str], units: System) -
     if closed.kind not in _NEARNESS:
         return words
     deep = float(closed.geometry.boundary.distance(shapely.Point(place)))
-    return tr("{reason} ({length} more would do)", reason=words, length=format_coarse(deep, units))
+    told = format_coarse(_enough(deep, units), units)
+    return tr("{reason} ({length} more would do)", reason=words, length=told)
+
+
+def _enough(deep: float, units: System) -> float:
+    """A distance rounded up to what is told, so that it does suffice and is never nothing; metres."""
+    step = INCH if units == "imperial" else _TOLD_STEP
+    return max(math.ceil(deep / step - 1e-6), 1) * step
 
 
 def why(ground: ClearGround, place: Point, names: Mapping[str, str], units: System) -> str:

@@ -251,19 +251,20 @@ def name_clear_ground(painter: QPainter, view: PlanView) -> None:
     size = text_size(words, _CLEAR, view.unit)
     shape = size[0] / size[1]
     places = [_box_about(view, place, size) for piece in largest for place in _middles(piece, shape)]
-    free = [(box, fits) for box, fits in places if not any(box.intersects(kept) for kept in view.keep_clear)]
-    best = sorted(free or places, key=lambda one: not one[1])
-    if best:
-        draw_text(painter, view, best[0][0], words, _CLEAR)
+    free = [one for one in places if not any(one[0].intersects(kept) for kept in view.keep_clear)]
+    if places:
+        # The largest piece comes first: of those in which the words fit the first, else the roomiest.
+        box, _ = max(free or places, key=lambda one: min(one[1], 1.0))
+        draw_text(painter, view, box, words, _CLEAR)
 
 
 def _box_about(
     view: PlanView, place: tuple[float, float, float], size: tuple[float, float]
-) -> tuple[QRectF, bool]:
-    """The box of words about a place, and whether it lies within the piece."""
+) -> tuple[QRectF, float]:
+    """The box of words about a place, and how much of it lies within the piece: 1 or more if all."""
     x, y, room = place
     at, (wide, high) = view.at((x, y)), size
-    return QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), room * view.scale >= wide / 2
+    return QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), room * view.scale / (wide / 2)
 
 
 @lru_cache(maxsize=16)
