@@ -27,7 +27,9 @@ def test_plants_by_variety_and_stock() -> None:
     ))
     assert found["plant:apple:Idared:B.9"].quantity == 2
     assert found["plant:apple:Idared:B.9"].name == "Apple ‘Idared’, on B.9"
+    assert not found["plant:apple:Idared:B.9"].note
     assert found["plant:apple:Idared"].quantity == 1
+    assert found["plant:apple:Idared"].note == "planned as semi-dwarf"
     assert found["plant:no such:Thing"].name == "No such ‘Thing’"
     assert found["stake"].quantity == 2
     assert found["guard"].quantity == 3

@@ -112,6 +112,17 @@ def test_a_path_alongside_is_seen_before_it_is_drawn(window):
     assert yard.undo_stack.count() == 1
 
 
+def test_alongside_a_fence_on_the_lot_line_the_side_in_the_lot_comes_first(make_window):
+    for line in (((5.0, 0.0), (25.0, 0.0)), ((25.0, 0.0), (5.0, 0.0))):
+        window = make_window(yard_of(barriers=(Barrier(id="WF1", line=line, height=1.8),)))
+        window.open_yard.select({"WF1"})
+        trigger(window, "alongside")
+        (box,) = window.findChildren(AlongsideBox)
+        (path,) = window.open_yard.shown_yard.pavings
+        assert min(y for _, y in path.outline) >= 0
+        box.reject()
+
+
 def test_no_room_alongside_is_told_and_not_drawn(window):
     yard = window.open_yard
     yard.select({"BL1"})

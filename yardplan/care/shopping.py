@@ -18,6 +18,7 @@ from yardplan.care.things import CareThing, area_of, care_things, count_of
 from yardplan.checks.survey import Survey
 from yardplan.files.exchange.cells import to_csv
 from yardplan.language import decimals, thousands, tr
+from yardplan.plants.crop import Crop
 from yardplan.units import FOOT, INCH, POUND, US_GALLON, System
 from yardplan.yard.planting import Bed, Planting, Row
 
@@ -167,7 +168,15 @@ def _plants(survey: Survey, bed_counts: Mapping[str, int]) -> Iterator[_Line]:
         parts = (tr("on {rootstock}", rootstock=stock) if stock else "", tr(without_stock(form, stock)))
         words = "".join(f", {word}" for word in parts if word)
         name = f"{kind[:1].upper()}{kind[1:]} ‘{cultivar}’{words}"
-        yield f"plant:{crop}:{cultivar}:{stock}:{form}".rstrip(":"), name, float(count), "", ""
+        yield (f"plant:{crop}:{cultivar}:{stock}:{form}".rstrip(":"), name, float(count), "",
+               "" if words else _as_planned(known))
+
+
+def _as_planned(crop: Crop | None) -> str:
+    """What the plan counts on where neither rootstock nor form was chosen: others grow to other sizes."""
+    if crop is None or not crop.rootstocks:
+        return ""
+    return tr("planned as {form}", form=tr(crop.usual_form))
 
 
 def without_stock(form: str, stock: str) -> str:

@@ -74,14 +74,15 @@ CHECK = Check(
     wording={
         "fails": Wording(
             title="Winters too warm: {variety}",
-            message="{variety} needs about {need} hours at or under 7 °C; an average winter here gives about "
-                    "{here} (coldest month {coldest}). It would leaf out and flower poorly.",
+            message="{variety} needs about {need} hours at or under 7 °C (45 °F); an average winter here "
+                    "gives about {here} (coldest month {coldest}). It would leaf out and flower poorly.",
             clears="Choose a low-chill variety: one that needs about {here} hours or fewer.",
         ),
         "short": Wording(
             title="Chill may fall short: {variety}",
-            message="{variety} needs about {need} hours at or under 7 °C; an average winter here gives about "
-                    "{here} (coldest month {coldest}). After warm winters bloom is late, long and thin.",
+            message="{variety} needs about {need} hours at or under 7 °C (45 °F); an average winter here "
+                    "gives about {here} (coldest month {coldest}). "
+                    "After warm winters bloom is late, long and thin.",
             clears="Choose a variety that needs less chill.",
         ),
         "wakes_early": Wording(

@@ -91,7 +91,7 @@ class Documents(QObject):
         try:
             self.open_yard.save(path)
         except YardFileError as error:
-            self.tell(tr("The yard is not saved"), error)
+            self.tell(tr("The yard is not saved; Save as puts it in another place"), error)
             return False
         self._remember(path)
         return True

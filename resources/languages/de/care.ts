@@ -268,6 +268,10 @@
    <translation>Ernte: {plant}</translation>
   </message>
   <message>
+   <source>planned as {form}</source>
+   <translation>geplant als {form}</translation>
+  </message>
+  <message>
    <source>rootstocks that do not stand alone</source>
    <translation>Unterlagen, die nicht allein stehen</translation>
   </message>

@@ -1807,11 +1807,11 @@
    <translation>{varieties}: Vollblüte ab etwa {bloom} (auf {error} genau); {kills} tötet eine von zehn offenen Blüten, und eine solche Nacht kommt nach diesem Datum in etwa {share} der Jahre. Mulden sind kälter.</translation>
   </message>
   <message>
-   <source>{variety} needs about {need} hours at or under 7 °C; an average winter here gives about {here} (coldest month {coldest}). After warm winters bloom is late, long and thin.</source>
+   <source>{variety} needs about {need} hours at or under 7 °C (45 °F); an average winter here gives about {here} (coldest month {coldest}). After warm winters bloom is late, long and thin.</source>
    <translation>{variety} braucht etwa {need} Stunden bei höchstens 7 °C; ein mittlerer Winter hier bringt etwa {here} (kältester Monat {coldest}). Nach warmen Wintern blüht sie spät, lang und spärlich.</translation>
   </message>
   <message>
-   <source>{variety} needs about {need} hours at or under 7 °C; an average winter here gives about {here} (coldest month {coldest}). It would leaf out and flower poorly.</source>
+   <source>{variety} needs about {need} hours at or under 7 °C (45 °F); an average winter here gives about {here} (coldest month {coldest}). It would leaf out and flower poorly.</source>
    <translation>{variety} braucht etwa {need} Stunden bei höchstens 7 °C; ein mittlerer Winter hier bringt etwa {here} (kältester Monat {coldest}). Austrieb und Blüte wären schlecht.</translation>
   </message>
   <message>

@@ -3679,8 +3679,8 @@
    <translation>Der Garten</translation>
   </message>
   <message>
-   <source>The yard is not saved</source>
-   <translation>Der Garten ist nicht gespeichert</translation>
+   <source>The yard is not saved; Save as puts it in another place</source>
+   <translation>Der Garten ist nicht gespeichert; Speichern unter legt ihn an einen anderen Ort</translation>
   </message>
   <message>
    <source>The year of planting; left empty, the plant counts as planted now</source>
@@ -4658,7 +4658,7 @@
    <translation>h am Tag</translation>
   </message>
   <message>
-   <source>h at or under 7 °C</source>
+   <source>h at or under 7 °C (45 °F)</source>
    <translation>h bis 7 °C</translation>
   </message>
   <message>

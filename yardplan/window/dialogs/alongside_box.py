@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QL
 
 from yardplan.language import tr
 from yardplan.units import FOOT, System, UnitError, format_length, parse_length
+from yardplan.window.canvas.geometry import inside, polar
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Combo
 from yardplan.window.tools.naming import compass_word, names_of
@@ -26,6 +27,8 @@ _MOST_EDGES = 24
 _WIDTHS: dict[System, dict[Make, float]] = {
     "metric": {"path": 0.9, "bed": 0.6}, "imperial": {"path": 3 * FOOT, "bed": 2 * FOOT},
 }
+#: So far beside a line it is asked which of its sides lies in the lot, metres.
+_BESIDE = 1.0
 
 
 class AlongsideBox(QDialog):
@@ -76,9 +79,14 @@ class AlongsideBox(QDialog):
             return sides[::-1] if self._key == LOT else sides  # type: ignore[return-value]
         (ax, ay), *_, (bx, by) = outline_of(yard, self._key)
         along = math.degrees(math.atan2(by - ay, bx - ax))
+        middle = ((ax + bx) / 2, (ay + by) / 2)
+        turns = [(90, True), (-90, False)]
+        # A fence mostly stands on the lot line: its side in the lot comes first.
+        if len(yard.lot) > 2 and not inside(yard.lot, polar(middle, _BESIDE, along + 90)):
+            turns.reverse()
         return [
             (tr("its {way} side", way=compass_word(along + turn, yard.site.north)), left)
-            for turn, left in ((90, True), (-90, False))
+            for turn, left in turns
         ]
 
     def _lay_out(self) -> None:

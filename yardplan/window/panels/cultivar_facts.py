@@ -101,7 +101,7 @@ def _lines(cultivar: Cultivar, units: System) -> list[tuple[str, str, str]]:
         (tr("Winter"), "zone_min", zone_words(cultivar)),
         (tr("Bloom"), "bloom_season", _bloom(cultivar)),
         (tr("Ripens"), "harvest_season", tr(cultivar.harvest_season)),
-        (tr("Winter chill"), "chill_hours", span_words(cultivar.chill_hours, tr("h at or under 7 °C"))),
+        (tr("Winter chill"), "chill_hours", span_words(cultivar.chill_hours, tr("h at or under 7 °C (45 °F)"))),
         (tr("Height"), "height", _length_span(cultivar.height, units)),
         (tr("Spread"), "spread", _length_span(cultivar.spread, units)),
         (tr("In a pot"), "container", tr(cultivar.container)),
