@@ -6,6 +6,7 @@ Findings are matched by key: one not yet recomputed stays, marked `fresh=False`,
 from __future__ import annotations
 
 from collections.abc import Iterable
+from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 from attrs import evolve, frozen
@@ -40,6 +41,11 @@ class FullAnswer:
     findings: tuple[Finding, ...]
 
 
+#: Modules that only a drag uses.
+_FOR_A_DRAG = (
+    "yardplan.sun.moving", "yardplan.sun.ground_kinds", "yardplan.arrange.clear_ground",
+    "yardplan.arrange.clear_together",
+)
 #: What only bounds the ground over which light is counted.
 _BOUNDS = frozenset({"lot", "lot_curve"})
 #: Things that cast no shade and have no light of their own.
@@ -74,7 +80,15 @@ def full_check(
     survey = survey_of(yard, catalogue, year, stand=stand, light=light)
     found = tuple(findings(survey))
     ticket.progress(1.0)
+    if detail == "full":
+        _be_ready()
     return FullAnswer(light, survey, found)
+
+
+def _be_ready() -> None:
+    """Load what the first drag needs, so that its first frames need not wait for it."""
+    for name in _FOR_A_DRAG:
+        import_module(name)
 
 
 def _light_of(ticket: Ticket, yard: Yard, stand: Stand, detail: Detail) -> LightReport | None:
