@@ -118,3 +118,12 @@ def test_tender_plants_are_told_one_by_one_under_an_estimated_zone():
     site = evolve(yard.site, origins=(Origin(fact="zone", text="about zone 3, give or take one"),))
     two = evolve(yard, site=site, plantings=(*yard.plantings, plant("A2", tender("4"), (15, 5))))
     assert [f.things for f in hardiness.run(survey_of(two))] == [("A1",), ("A2",)]
+
+
+@pytest.mark.parametrize(("origin", "told"), [("typed in", True), ("about zone 8, give or take one", False)])
+def test_a_warm_end_within_the_error_of_an_estimate_is_not_told(origin: str, told: bool):
+    # A gooseberry of zones 3 to 7 in an English garden of about zone 8: that may be zone 7.
+    known = next(c for c in catalogue().cultivars.values() if c.zone_max == "7" and c.zone_min)
+    yard = in_zone("8", str(known.key))
+    site = evolve(yard.site, origins=(Origin(fact="zone", text=origin),))
+    assert any(f.kind == "too_warm" for f in hardiness.run(survey_of(evolve(yard, site=site)))) is told

@@ -63,6 +63,12 @@ def _doubtful(survey: Survey, site: HalfZone, plant: HalfZone) -> bool:
     return survey.yard.site.zone_estimated and short <= survey.rules.value("zone-estimate")
 
 
+def _doubtful_warmth(survey: Survey, site: HalfZone, plant: HalfZone) -> bool:
+    """True where an estimated zone may be so far off that the plant is within its range all the same."""
+    over = (site.step - plant.step) / 2
+    return survey.yard.site.zone_estimated and over <= survey.rules.value("zone-estimate")
+
+
 def _zones(survey: Survey, site: HalfZone, plant: HalfZone) -> dict[str, Figure]:
     return {
         "site_zone": Figure(_site_name(survey, site), "text"), "plant_zone": Figure(plant.name, "text"),
@@ -112,7 +118,8 @@ def _roots(survey: Survey, grown: _Grown, site: HalfZone) -> Iterator[Finding]:
 
 def _warm(survey: Survey, grown: _Grown, site: HalfZone) -> Iterator[Finding]:
     plant = warm_to(grown.cultivar.zone_max) if grown.cultivar else None
-    if plant is not None and site > plant:
+    # An estimate may be so far off; a warm end told from it alone would often be untrue.
+    if plant is not None and site > plant and not _doubtful_warmth(survey, site, plant):
         shown = {
             "site_zone": Figure(_site_name(survey, site), "text"),
             "plant_zone": Figure(plant.name, "text"),
