@@ -116,6 +116,13 @@ def test_a_row_is_closed_to_where_it_would_run_into_a_house_or_a_crown() -> None
     assert near[0] == pytest.approx(13.0 - BAND, abs=0.02)
 
 
+def test_a_row_with_more_plants_than_it_takes_is_so_wherever_it_runs() -> None:
+    row = Row(id="R1", plant=PlantKey("red raspberry", "Latham"), line=((5, 5), (8, 5)), count=9, spacing=0.6)
+    ground = clear_ground_together(survey_of(evolve(yard_of(), rows=(row,))), {"R1"}, light=None)
+    assert ("beds", "row_full") in ground.anywhere
+    assert ground.holds((15, 10))
+
+
 def test_a_bed_may_not_leave_the_plant_that_lives_by_its_soil() -> None:
     site = Site(name="Yard", latitude=42.0, longitude=0.0, soil=Soil(ph=8.2, lime=True, drainage="good"))
     bed = Bed(id="B1", outline=((10, 5), (14, 5), (14, 9), (10, 9)), soil=Soil(ph=4.8, lime=False))

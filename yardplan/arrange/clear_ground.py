@@ -22,7 +22,7 @@ from yardplan.arrange.closed_neighbours import closed_neighbours
 from yardplan.arrange.closed_pollen import closed_pollen, unset
 from yardplan.arrange.closed_room import closed_room
 from yardplan.arrange.closed_soil import closed_soil
-from yardplan.arrange.discs import taken_off
+from yardplan.arrange.discs import distinct, taken_off
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import NAME as POLLINATION
 from yardplan.checks.run import CHECKS
@@ -156,6 +156,8 @@ def lit(ground: ClearGround, dark: tuple[Closed, ...], detail: Detail) -> ClearG
 def opened(room: BaseGeometry, closed: tuple[Closed, ...]) -> BaseGeometry:
     """What is left of a room without closed ground."""
     shapes = np.array([one.geometry for one in closed], dtype=object)
+    if len(shapes) > _AT_ONCE:
+        shapes = distinct(shapes)
     # The largest first: what they have closed need not be closed again.
     return taken_off(room, shapes[np.argsort(-shapely.area(shapes), kind="stable")], at_once=_AT_ONCE)
 

@@ -23,7 +23,7 @@ from yardplan.arrange.moving import Moving, moving_of
 from yardplan.arrange.moving_light import MovingLightPass
 from yardplan.arrange.moving_pollen import closed_to_pollen, unset
 from yardplan.arrange.swept import moved
-from yardplan.checks import drainage, soil
+from yardplan.checks import beds, drainage, soil
 from yardplan.checks.finding import Weight
 from yardplan.checks.pollination import NAME as POLLINATION
 from yardplan.checks.run import CHECKS
@@ -116,10 +116,11 @@ def _anywhere(moving: Moving) -> tuple[tuple[str, str], ...]:
         for finding in check.run(moving.alone)
         if finding.weight is Weight.CONFLICT and not moving.ids.isdisjoint(finding.things)
     }
-    # The soil of a row is that of the yard, that of a bed its own: neither changes when they move.
+    # The soil of a row is that of the yard, that of a bed its own: neither changes when they move, nor does
+    # how many plants a row takes.
     lines = {row.id for row in moving.rows} | {bed.id for bed in moving.beds}
     found |= {
-        (finding.check, finding.kind) for check in (soil.CHECK, drainage.CHECK)
+        (finding.check, finding.kind) for check in (soil.CHECK, drainage.CHECK, beds.CHECK)
         for finding in check.run(moving.alone)
         if finding.weight is Weight.CONFLICT and not lines.isdisjoint(finding.things)
     }

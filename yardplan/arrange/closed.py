@@ -6,11 +6,12 @@ import math
 from collections.abc import Mapping
 from functools import cached_property, lru_cache
 
+import numpy as np
 import shapely
 from attrs import evolve, frozen
 from shapely.geometry.base import BaseGeometry
 
-from yardplan.arrange.discs import corners
+from yardplan.arrange.discs import Shapes, corners
 from yardplan.checks.finding import Figure
 from yardplan.checks.layout import Feature
 from yardplan.checks.survey import Survey
@@ -137,11 +138,17 @@ def grown(shape: BaseGeometry, by: float) -> BaseGeometry:
 
 def cut(shape: BaseGeometry, box: BaseGeometry) -> BaseGeometry:
     """The part of a shape within a box; itself where it lies within."""
-    x0, y0, x1, y1 = shape.bounds
-    left, bottom, right, top = box.bounds
-    if x0 >= left and y0 >= bottom and x1 <= right and y1 <= top:
-        return shape
-    return shape.intersection(box)
+    part: BaseGeometry = cut_all(np.array([shape], dtype=object), box)[0]
+    return part
+
+
+def cut_all(shapes: Shapes, box: BaseGeometry) -> Shapes:
+    """The parts of shapes within a box."""
+    edges, (left, bottom, right, top) = shapely.bounds(shapes), box.bounds
+    out = (edges[:, 0] < left) | (edges[:, 1] < bottom) | (edges[:, 2] > right) | (edges[:, 3] > top)
+    within = shapes.copy()
+    within[out] = shapely.intersection(shapes[out], box)
+    return within
 
 
 def shape_of(feature: Feature) -> BaseGeometry:

@@ -10,7 +10,7 @@ from attrs import evolve
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from yardplan.arrange.closed import Asked, Closed, disc, grown, length, line_of, shape_of
+from yardplan.arrange.closed import Asked, Closed, cut_all, disc, grown, length, line_of, shape_of
 from yardplan.arrange.discs import discs
 from yardplan.checks.finding import Figure
 from yardplan.checks.layout import Layout, layout_of
@@ -64,26 +64,26 @@ def _beside_plants(asked: Asked) -> Iterator[Closed]:
             wanted[n] = _asked_for(crowns, rule)
             under[n] = _under(crowns, float(wanted[n]), share)
     places = np.array([other.place for other in others], dtype=float).reshape(-1, 2)
-    for n, shape in enumerate(discs(places, under)):
-        one, far = (shape, float(wanted[n])) if under[n] else _flat_pair(asked, others[n], rules[n], share)
-        if not one.is_empty:
-            rule = rules[n]
-            yield asked.closed(
-                one, NAME, rule.kind if rule else "overlap", (others[n].id,), wanted=length(far)
+    shapes = cut_all(discs(places, under), asked.known)
+    for other, rule, far, shape in zip(others, rules, wanted.tolist(), shapes, strict=True):
+        kind = rule.kind if rule else "overlap"
+        if not shape.is_empty:
+            yield Closed(
+                geometry=shape, check=NAME, kind=kind, things=(other.id,), figures={"wanted": length(far)}
             )
+        elif flat or _flat(other):
+            near, far = _flat_pair(asked, other, rule, share)
+            yield asked.closed(near, NAME, kind, (other.id,), wanted=length(far))
 
 
 def _flat_pair(
     asked: Asked, other: Standing, rule: StemRule | None, share: float
 ) -> tuple[BaseGeometry, float]:
-    """The same where a plant is trained flat: no ground where neither is."""
-    one, two = _flat(asked.plant), _flat(other)
-    if one and two:
+    """The same where one or both are trained flat."""
+    if _flat(asked.plant) and _flat(other):
         return _by_direction(asked, other, rule, share)
-    if one or two:
-        panel, crown = (asked.plant, other) if one else (other, asked.plant)
-        return _by_panel(panel, crown, other, rule, share)
-    return shapely.Polygon(), 0.0
+    panel, crown = (asked.plant, other) if _flat(asked.plant) else (other, asked.plant)
+    return _by_panel(panel, crown, other, rule, share)
 
 
 def _flat(plant: Standing) -> bool:

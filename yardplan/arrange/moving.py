@@ -90,7 +90,10 @@ class Moving:
     def for_anchor(self, closed: list[Closed], place: Point) -> list[Closed]:
         """Ground closed to a thing at `place`, told for the anchor."""
         shapes = moved(np.array([one.geometry for one in closed], dtype=object), self.shift_of(place))
-        return [evolve(one, geometry=shape) for one, shape in zip(closed, shapes, strict=True)]
+        return [
+            Closed(geometry=shape, check=one.check, kind=one.kind, things=one.things, figures=one.figures)
+            for one, shape in zip(closed, shapes, strict=True)
+        ]
 
     def closed(
         self, geometry: BaseGeometry, check: str, kind: str, things: tuple[str, ...] = (), **figures: Figure
