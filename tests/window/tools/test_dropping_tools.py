@@ -4,6 +4,8 @@ import pytest
 from support.builders import plant, yard_of
 from support.hands import click, drag, move, said
 
+from yardplan.checks.pollination import outlooks_for
+from yardplan.checks.survey import survey_of
 from yardplan.units import UnitError
 from yardplan.window.open_yard import InHand
 from yardplan.window.tools import commands
@@ -87,6 +89,15 @@ def test_a_tree_outside_the_lot_is_next_door(desk):
     click(tool, (33, 10))
     click(tool, (10, 10))
     assert [tree.beyond_lot for tree in desk.open_yard.yard.standing_trees] == [True, False]
+
+
+def test_a_tree_just_marked_gives_no_pollen_until_its_kind_is_told(opened):
+    desk = Desk(opened(yard_of(plant("A1", "apple:Liberty", (5, 5)))))
+    click(StandingTreeTool(desk), (10, 8))
+    outlook = outlooks_for(survey_of(desk.open_yard.yard))["A1"]
+    assert outlook is not None
+    assert outlook.donor is None
+    assert outlook.expected == "none"
 
 
 def test_gate_and_note(desk):
