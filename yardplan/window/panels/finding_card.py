@@ -19,8 +19,10 @@ from yardplan.window.theme import BASE, SMALL, Colours, colours_now, font, scale
 _GAP, _PAD, _BAR, _SIGN = 3, 7, 5, 12
 _LEFT = _BAR + _PAD
 _WRAP = int(Qt.TextFlag.TextWordWrap)
-#: Heights of so many cards are kept, for texts as large as so many pixels are shown.
-_KEPT, _UNIT = 8192, 100
+#: So many heights are kept for each card shown, as if there were this many at least.
+_KEPT, _FEW = 3, 20
+#: Pixels by which the size of the texts is known.
+_UNIT = 100
 #: How strongly what is cleared or not yet computed again is drawn.
 PALE = 0.88
 
@@ -97,7 +99,7 @@ class FindingCard(QStyledItemDelegate):
         if known is None or known[0] is not row.said:
             height = self._title_height(row, width)
             height += sum(_height(x.text, x.size, x.bold, width) for x in lines_of(row))
-            if len(self._heights) > _KEPT:
+            if len(self._heights) > _KEPT * max(self._view.model().rowCount(), _FEW):
                 self._heights.clear()
             known = self._heights[key] = (row.said, height)
         return known[1]
