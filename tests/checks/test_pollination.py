@@ -192,8 +192,13 @@ def test_an_own_cultivar_with_half_its_facts_is_judged_by_what_is_known() -> Non
     assert "not known" in str(next(f for f in found if f.things == ("P1",)).figures["why"].value)
 
 
-def test_a_plant_nobody_knows_takes_no_part() -> None:
-    assert kinds(run(orchard("apple:Nowhere Pippin", "apple:Empire"))) == {"P2": "unset"}
+def test_an_apple_nobody_knows_may_help_and_is_judged_by_nobody() -> None:
+    found = run(orchard("apple:Nowhere Pippin", "apple:Empire"))
+    assert kinds(found) == {"P2": "possible"}
+    assert found[0].weight is Weight.CAUTION, "an old apple of unknown name most likely gives pollen"
+    # No kin of it is helped by it, and a sure partner goes before it.
+    assert kinds(run(orchard("apple:Nowhere Pippin", "european pear:Beurre Bosc"))) == {"P2": "unset"}
+    assert run(orchard("apple:Nowhere Pippin", "apple:Empire", "apple:Gala")) == []
 
 
 def test_words_of_every_kind_are_whole() -> None:

@@ -260,9 +260,9 @@ CHECK = Check(
                    "[, as {examples}].",
         ),
         "possible": Wording(
-            title="Only a neighbour's tree: {variety}",
+            title="Only an unknown partner: {variety}",
             message="Only {donor}, {distance} away, may help {a}: {why}; its bloom is not known.",
-            clears="Find out variety and bloom of that tree, or add a partner of your own within {best}.",
+            clears="Find out its variety and its bloom, or add a partner of your own within {best}.",
         ),
         "better_crossed": Wording(
             title="Better with a partner: {variety}",

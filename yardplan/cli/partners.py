@@ -14,6 +14,7 @@ from yardplan.cli.check import keys_of, yard_in
 from yardplan.cli.output import CommandError, print_json, print_table
 from yardplan.plants.fruit_set import FruitSet, fruit_set, fruit_sets
 from yardplan.units import format_coarse
+from yardplan.yard.planting import Bed, Planting, Row
 
 _LISTED = 10
 
@@ -47,7 +48,8 @@ def _for_one(survey: Survey, thing: str, json: bool) -> int:
         # Where nothing has room, the finder still says what would serve: room can be made.
         found = found or partners_for(survey, thing, limit=_LISTED)
     except KeyError:
-        known = (*survey.yard.plantings, *survey.yard.rows, *survey.yard.beds)
+        yard = survey.yard
+        known: list[Planting | Row | Bed] = [*yard.plantings, *yard.rows, *yard.beds]
         raise CommandError(f"{thing} is no plant of this yard; {keys_of(known)}") from None
     if json:
         print_json({

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping
+from functools import cache
 from itertools import pairwise
 
 from attrs import evolve, frozen
@@ -25,7 +26,7 @@ Cultivars = Mapping[PlantKey, Cultivar]
 class Node:
     """One plant, row, bed or standing tree. `points` are the stems (or samples of them), metres.
 
-    `takes` False for trees that only give; `possible` True where too little is known of a standing tree:
+    `takes` False for trees that only give; `possible` True where too little is known of a tree or variety:
     it may help, but nothing proves it. `count` plants.
     """
 
@@ -57,10 +58,32 @@ def node_of(standing: Standing, cultivars: Cultivars, limits: Limits) -> Node | 
     size = size_class(standing.mature.height, limits)
     if isinstance(standing.thing, StandingTree):
         return _tree_node(standing, standing.thing, cultivars, size)
-    if standing.cultivar is None or kind_of(standing.cultivar) is None:
+    if standing.cultivar is None:
+        return _unknown_node(standing, size)
+    if kind_of(standing.cultivar) is None:
         return None
     return Node(id=standing.id, cultivar=standing.cultivar, points=(standing.place,), size=size,
                 beyond_lot=standing.beyond_lot)
+
+
+def _unknown_node(standing: Standing, size: SizeClass) -> Node | None:
+    """A plant of a variety the catalogue does not hold: it may give pollen; what it takes is not known."""
+    plant = getattr(standing.thing, "plant", None)
+    if standing.crop is None or plant is None:
+        return None
+    unknown = _nothing_known_of(standing.crop.id, plant.cultivar)
+    if kind_of(unknown) is None:
+        return None
+    return Node(
+        id=standing.id, cultivar=unknown, points=(standing.place,), size=size, takes=False, possible=True,
+        beyond_lot=standing.beyond_lot, words=tr("nothing is known of {name}", name=unknown.name),
+    )
+
+
+@cache
+def _nothing_known_of(crop: str, name: str) -> Cultivar:
+    """One value for each name: nets are compared by identity from frame to frame."""
+    return Cultivar(crop=crop, name=name)
 
 
 def _tree_node(standing: Standing, tree: StandingTree, cultivars: Cultivars, size: SizeClass) -> Node | None:

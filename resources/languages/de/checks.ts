@@ -276,8 +276,8 @@
    <translation>Den Kübel mit Substrat von pH {low} bis {high} füllen und jedes Jahr prüfen.</translation>
   </message>
   <message>
-   <source>Find out variety and bloom of that tree, or add a partner of your own within {best}.</source>
-   <translation>Sorte und Blüte dieses Baums herausfinden oder innerhalb von {best} einen eigenen Befruchter dazusetzen.</translation>
+   <source>Find out its variety and its bloom, or add a partner of your own within {best}.</source>
+   <translation>Seine Sorte und Blüte herausfinden oder innerhalb von {best} einen eigenen Befruchter dazusetzen.</translation>
   </message>
   <message>
    <source>Frost at bloom</source>
@@ -524,8 +524,8 @@
    <translation>Eine Seite der Reihe bekommt weniger Sonne als die andere, denn sie weicht weit[ ({off} Grad)] von Nord–Süd ab: {things}.</translation>
   </message>
   <message>
-   <source>Only a neighbour's tree: {variety}</source>
-   <translation>Nur ein Baum des Nachbarn: {variety}</translation>
+   <source>Only an unknown partner: {variety}</source>
+   <translation>Nur ein unbekannter Partner: {variety}</translation>
   </message>
   <message>
    <source>Only triploids near {variety}</source>
