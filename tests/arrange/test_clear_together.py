@@ -136,6 +136,38 @@ def test_a_bed_may_not_leave_the_plant_that_lives_by_its_soil() -> None:
     assert both.holds((18, 7))
 
 
+def test_a_bed_need_not_go_to_a_plant_that_suffers_where_no_bed_is() -> None:
+    """It lies clear wherever it does no harm, though it would cure a plant in wet ground elsewhere."""
+    site = Site(name="Yard", latitude=42.0, longitude=0.0, soil=Soil(drainage="poor"))
+    outline = ((4.0, 4.0), (8.0, 4.0), (8.0, 6.0), (4.0, 6.0))
+    bed = Bed(id="B1", outline=outline, raised=0.35, soil=Soil(drainage="good"))
+    yard = yard_of(plant("P1", "peach:Redhaven", (20, 14)), site=site, beds=(bed,))
+    ground = clear_ground_together(survey_of(yard), {"B1"}, light=None)
+    assert ground.holds((6, 5))
+    assert ground.holds((20, 14))
+    inside = evolve(yard, plantings=(plant("P1", "peach:Redhaven", (6, 5)),))
+    stays = clear_ground_together(survey_of(inside), {"B1"}, light=None)
+    assert {one.kind for one in stays.why((20, 14))} == {"bed_wet"}
+
+
+def test_each_of_several_shades_a_neighbour_from_where_it_stands_itself() -> None:
+    """The same ground as for the tall one alone, told for the anchor."""
+    tall, far = plant("A1", "apple:Bramley's Seedling", (25, 3)), plant("A2", "gooseberry:Poorman", (31, 3))
+    low = plant("P1", "peach:Redhaven", (15, 10), height=1.2, spread=1.2)
+    yard = yard_of(tall, far, low, width=60, depth=40)
+    survey = survey_of(yard)
+    both = clear_ground_together(survey, {"A1", "A2"}, light="live")
+    alone = clear_ground(survey_of(edits.remove(yard, {"A2"})), tall, light="live")
+    ours, theirs = (
+        [one.geometry for one in ground.closed if (one.kind, one.things) == ("shades", ("P1",))]
+        for ground in (both, alone)
+    )
+    assert theirs
+    assert ours
+    here = shapely.transform(ours[0], lambda points: points - (both.anchor[0] - 25.0, both.anchor[1] - 3.0))
+    assert here.intersection(theirs[0]).area > 0.9 * min(here.area, theirs[0].area)
+
+
 def test_two_plants_keep_their_distance_to_each_other_and_are_counted_to_a_third() -> None:
     yard = yard_of(
         plant("A1", "apple:Liberty", (5, 5)), plant("A2", "apple:Akane", (6, 5)),

@@ -72,6 +72,25 @@ def test_what_is_left_to_a_neighbour_is_what_a_light_report_tells(x: float, y: f
     assert left == pytest.approx(seen, abs=1e-9)
 
 
+@pytest.mark.parametrize("habit", get_args(Habit))
+def test_a_caster_that_stands_aside_of_what_moves_takes_what_it_takes_there(habit: Habit) -> None:
+    """Of things that move together each crown stands where it is seen from their anchor."""
+    yard = yard_with(0.1)
+    mover = survey_of(yard).stand.plants[0]
+    shaped = evolve(mover, size=evolve(mover.size, habit=habit, depth=0.6))
+    scene = scene_of(yard, evolve(survey_of(yard).stand, plants=survey_of(yard).stand.plants[1:]))
+    (one,) = neighbours(scene, ["P1"], counted(scene, "live"), "live")
+    taken = [
+        taken_by(
+            plant_casters(evolve(shaped, place=place), yard.site, scene.gradient), one.rays,
+            Grid(x, y, 0.5, 6, 6), scene.gradient,
+        )
+        for place, x, y in (((0.0, 0.0), 8.0, 5.0), ((3.0, -2.0), 5.0, 7.0))
+    ]
+    assert taken[0].max() > 0.5
+    assert taken[1] == pytest.approx(taken[0], abs=1e-9)
+
+
 @settings(max_examples=30, deadline=None)
 @given(st.floats(4, 16), st.floats(2, 16), st.floats(0.01, 0.3))
 def test_round_crowns_are_exact_on_a_slope_too(x: float, y: float, slope: float) -> None:

@@ -115,16 +115,18 @@ def _bed(moving: Moving, bed: StandingBed) -> Iterator[Closed]:
         if feature.sort == "septic field" and feature.closed:
             shape = meeting_area(_shape(feature), outline)
             yield moving.closed(shape, _CLEAR, "on_septic_field", (feature.id,))
-    homes = beds_of(moving.survey)
+    homes, now = beds_of(moving.survey), beds_of(moving.present)
     for plant in moving.survey.stand.plants:
         if plant.planted and plant.container is None:
             yield from _over_plant(moving, bed, outline, plant, homes.get(plant.id))
+            if plant.id in now and now[plant.id].id == bed.id:
+                yield from _left_behind(moving, bed, outline, plant, homes.get(plant.id))
 
 
 def _over_plant(
     moving: Moving, bed: StandingBed, outline: Outline, plant: Standing, home: Bed | None
 ) -> Iterator[Closed]:
-    """Where the bed would take in a plant it is not for, or leave one that lives by its soil."""
+    """Where the bed would take in a plant it is not for, or whose soil it would spoil."""
     here = holding(plant.place, outline)
     if holds_own(bed, plant):
         crop = Figure(crop_words(bed), "text")
@@ -132,11 +134,21 @@ def _over_plant(
     if plant.crop is None or (home is not None and _later(moving, home, bed.bed)):
         return
     before, after = (_soil_conflicts(moving, plant, place) for place in (home, bed.bed))
-    shown = {"crop": Figure(plant.crop.name, "text")}
     for check, kind in sorted(after - before):
-        yield moving.closed(here, check, f"bed_{kind}", (plant.id,), **shown)
-    for check, kind in sorted(before - after):
-        yield moving.closed(moving.known.difference(here), check, f"bed_{kind}", (plant.id,), **shown)
+        yield moving.closed(here, check, f"bed_{kind}", (plant.id,), crop=Figure(plant.crop.name, "text"))
+
+
+def _left_behind(
+    moving: Moving, bed: StandingBed, outline: Outline, plant: Standing, home: Bed | None
+) -> Iterator[Closed]:
+    """Where the bed would leave a plant that lives by its soil to what is there without it."""
+    if plant.crop is None:
+        return
+    without, with_it = (_soil_conflicts(moving, plant, place) for place in (home, bed.bed))
+    elsewhere = moving.known.difference(holding(plant.place, outline))
+    crop = Figure(plant.crop.name, "text")
+    for check, kind in sorted(without - with_it):
+        yield moving.closed(elsewhere, check, f"bed_{kind}", (plant.id,), crop=crop)
 
 
 def _later(moving: Moving, one: Bed, other: Bed) -> bool:

@@ -16,7 +16,7 @@ from collections.abc import Callable, Sequence
 from itertools import combinations
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 
 from yardplan.sun.casters import Caster, Crown, Prism
 from yardplan.sun.grid import Grid
@@ -54,6 +54,11 @@ class Rays:
             self.x[index], self.y[index], self.z[index], self.tx[index], self.ty[index], self.month[index],
             self.hours[index],
         )
+
+    def seen_from(self, place: tuple[float, float]) -> Rays:
+        """The same with their starts as seen from a place."""
+        x, y = place
+        return self if x == y == 0.0 else evolve(self, x=self.x - x, y=self.y - y)
 
 
 @frozen(eq=False)
@@ -274,14 +279,16 @@ def _top(caster: Caster, gradient: Gradient) -> float:
 def taken_by(casters: Sequence[Caster], rays: Rays, grid: Grid, gradient: Gradient) -> Floats:
     """Hours a day that a plant would take from the rays, (rows, cols), with its trunk at each cell's centre.
 
-    `casters` are the plant's own, about a trunk at (0, 0).
+    `casters` are the plant's own, about a trunk at (0, 0); of things that move together, each where it stands
+    as seen from their anchor, which then comes to lie at the cells.
     """
     found = np.zeros((grid.rows, grid.cols + 1))
     for caster in casters:
+        aside = rays.seen_from(caster.place) if isinstance(caster, Crown) else rays
         dark = 1.0 - np.exp(depths(caster.light) * (-1.0 / DEPTH_UNIT))
         above = np.flatnonzero((rays.z < _top(caster, gradient)) & (rays.hours * dark[rays.month] > 0.0))
         for start in range(0, len(above), _TOGETHER):
-            part = rays.taken(above[start : start + _TOGETHER])
+            part = aside.taken(above[start : start + _TOGETHER])
             _add(found, _outline(caster, part, gradient), part.hours * dark[part.month], grid)
     taken: Floats = np.cumsum(found, axis=1)[:, :-1]
     return taken
