@@ -12,6 +12,7 @@ from support.builders import plant, yard_of
 from support.window_hands import trigger
 
 from yardplan.files import recovery
+from yardplan.files.errors import YardFileError
 from yardplan.files.reading import read_yard
 from yardplan.files.writing import save
 from yardplan.window.recent_menu import open_sample, samples
@@ -109,8 +110,11 @@ def test_a_damaged_file_is_told_and_nothing_changes(window, tmp_path):
     path.write_text(json.dumps({"format": "yard", "version": 1, "lot": "round"}))
     told = answer(window, "tell_fault", None)
     assert not window.documents.load(path)
-    assert path.name in told[0][0]
+    assert told[0][0] == "bad.yard was not opened"
     assert window.open_yard.yard is YARD
+    (tmp_path / "bad.yard~").write_text("the copy before")
+    assert not window.documents.load(path)
+    assert "lies beside it as bad.yard~" in told[1][0]
 
 
 def test_a_folder_that_cannot_be_written_keeps_the_work_unsaved(window, tmp_path):
@@ -245,7 +249,43 @@ def test_the_lasting_name_stays_with_the_file(window, tmp_path):
     assert name
     assert not window.open_yard.unsaved
     window.open_yard.commit("Name", edits.set_site(window.open_yard.yard, name="Another"))
+    (tmp_path / "old.yard").rename(tmp_path / "moved.yard")
     window.open_yard.save(tmp_path / "moved.yard")
+    window.open_yard.save()
     assert read_yard(tmp_path / "moved.yard").uid == name
     window.open_yard.new(YARD)
     assert window.open_yard.yard.uid not in ("", name)
+
+
+def test_a_copy_saved_beside_its_original_has_a_lasting_name_of_its_own(window, tmp_path):
+    """Calendars of two plans must not overwrite each other's events, whatever is undone or recovered."""
+    save(tmp_path / "first.yard", YARD)
+    open_yard = window.open_yard
+    open_yard.open(tmp_path / "first.yard")
+    first = open_yard.yard.uid
+    open_yard.commit("Name", edits.set_site(open_yard.yard, name="Another"))
+    open_yard.save()
+    copied = []
+    open_yard.saved.connect(lambda: copied.append(open_yard.yard.uid))
+    open_yard.save(tmp_path / "copy.yard")
+    second = open_yard.yard.uid
+    assert second not in ("", first)
+    assert copied == [second]
+    assert open_yard.survey.yard.uid == second
+    assert not open_yard.unsaved
+    assert read_yard(tmp_path / "copy.yard").uid == second
+    assert read_yard(tmp_path / "first.yard").uid == first
+    open_yard.undo_stack.undo()
+    assert open_yard.yard.site.name == YARD.site.name
+    assert open_yard.yard.uid == second
+    open_yard.undo_stack.redo()
+    assert open_yard.yard == read_yard(tmp_path / "copy.yard")
+    # A refused save changes nothing: the yard is still the plan it was.
+    with pytest.raises(YardFileError):
+        open_yard.save(tmp_path / "no such folder" / "third.yard")
+    assert open_yard.yard.uid == second
+    # Recovered work is the plan it was, until it is saved beside its file.
+    open_yard.restore(open_yard.yard, tmp_path / "copy.yard")
+    (tmp_path / "beside").mkdir()
+    open_yard.save(tmp_path / "beside" / ".." / "copy.yard")
+    assert open_yard.yard.uid == second

@@ -18,7 +18,7 @@ from yardplan.window.live_checks import LiveChecks
 from yardplan.window.undo import YardCommand
 from yardplan.yard.change import Change, difference
 from yardplan.yard.ground import Outline
-from yardplan.yard.identity import begun, named, untitled
+from yardplan.yard.identity import begun, named, renewed, untitled
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard
 
@@ -89,6 +89,8 @@ class OpenYard(QObject):
         self._path: Path | None = None
         #: What the file was when it was opened or saved last; None: nothing to compare with.
         self._stamp: Stamp | None = None
+        #: Lasting names the document bore before it was saved as a copy: steps undone still hold them.
+        self._former_uids: set[str] = set()
         self.undo_stack = QUndoStack(self)
         self.undo_stack.setUndoLimit(UNDO_STEPS)
         self.undo_stack.cleanChanged.connect(self._on_clean)
@@ -183,7 +185,9 @@ class OpenYard(QObject):
         self.undo_stack.push(YardCommand(text, self._enter, before, (yard, chosen), merge))
 
     def _enter(self, yard: Yard, selection: frozenset[str]) -> None:
-        """Undo, redo and commit end here."""
+        """Undo, redo and commit end here. A copy keeps its own lasting name through steps from before it."""
+        if yard.uid in self._former_uids:
+            yard = renewed(yard, self._yard.uid)
         self._show(yard, trial=False)
         self.select(selection)
 
@@ -298,6 +302,7 @@ class OpenYard(QObject):
     def save(self, path: Path | str | None = None) -> None:
         """Write the yard to its file, or to another. Raises OSError or YardFileError, still unsaved then.
 
+        Beside its own file, which stays, a copy is written that gets a lasting name of its own.
         Where another program has changed the file since, the first try is refused and a second replaces it.
         """
         from yardplan.files import writing
@@ -305,15 +310,29 @@ class OpenYard(QObject):
         target = Path(path) if path is not None else self._path
         if target is None:
             raise ValueError("the yard has no file yet: choose one with save as")
+        yard = begun(self._yard) if self._leaves_a_plan(target) else self._yard
         try:
-            writing.save(target, self._yard, self._stamp if target == self._path else None)
+            writing.save(target, yard, self._stamp if target == self._path else None)
         except writing.ChangedOnDisk:
             self._stamp = None
             raise
         self._path, self._stamp = target, writing.stamp_of(target)
+        if yard is not self._yard:
+            self._former_uids.add(self._yard.uid)
+            self._show(yard, trial=False)
         self.undo_stack.setClean()
         self.saved.emit()
         self.title_changed.emit()
+
+    def _leaves_a_plan(self, target: Path) -> bool:
+        """True where the file that the yard was in stays beside the one it is written to.
+
+        A file that was moved or renamed on the disk meanwhile is the same plan still.
+        """
+        old = self._path
+        if old is None or not old.exists():
+            return False
+        return not (target.exists() and target.samefile(old))
 
     def restore(self, yard: Yard, path: Path | None) -> None:
         """Take up recovered work: shown as unsaved, with the file it belongs to."""
@@ -325,6 +344,7 @@ class OpenYard(QObject):
         change = difference(self.shown_yard, yard)
         self._selection = frozenset()
         self._yard, self._trial, self._path, self._stamp = yard, None, path, None
+        self._former_uids.clear()
         self.undo_stack.clear()
         self.checks.restart()
         self.shown.emit(change)

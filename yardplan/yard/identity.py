@@ -38,3 +38,8 @@ def untitled() -> Yard:
 def begun(yard: Yard) -> Yard:
     """The yard as the beginning of another one, under a lasting name of its own."""
     return evolve(yard, uid=uuid.uuid4().hex)
+
+
+def renewed(yard: Yard, uid: str) -> Yard:
+    """The yard under the lasting name `uid`."""
+    return evolve(yard, uid=uid)
