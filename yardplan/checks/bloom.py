@@ -46,7 +46,10 @@ def _lacking(bloom: BloomAt) -> list[Finding]:
     return []
 
 
-_ENTER = later("Enter the twelve monthly mean temperatures of the site, or one bloom date seen there.")
+_ENTER = later(
+    "Look your place up in the site card, or enter its twelve monthly mean temperatures or one bloom date "
+    "seen there."
+)
 
 CHECK = Check(
     name=NAME,

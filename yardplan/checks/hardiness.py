@@ -206,7 +206,8 @@ CHECK = Check(
         "zone_missing": Wording(
             "The hardiness zone of this yard is not entered[ ('{typed}' is not a zone)], so nothing is said "
             "of winter cold (plants: {count}).",
-            "Enter the zone in the site card, for example 6b: it decides which plants live here.",
+            "Look your place up in the site card (town, US ZIP code or position), which fills in zone, "
+            "frosts, months and the height of the sun, or enter the zone there, for example 6b.",
             "enter the zone",
         ),
     },

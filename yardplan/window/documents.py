@@ -74,9 +74,22 @@ class Documents(QObject):
                 self.open_yard.open(path)
                 self._remember(path)
         except YardFileError as error:
-            self.tell(tr("{name} was not opened", name=path.name), error)
+            self.tell(self._not_opened(path), error)
             return False
         return True
+
+    def _not_opened(self, path: Path) -> str:
+        """What is said of a file that cannot be read, and of the good copy beside it, if there is one."""
+        from yardplan.files.writing import backup_of
+
+        title, good = tr("{name} was not opened", name=path.name), backup_of(path)
+        if not good.is_file():
+            return title
+        copy = tr(
+            "As it was before the last save, it lies beside it as {copy}: copy that under a name that ends "
+            "in .yard, and open the copy.", copy=good.name,
+        )
+        return f"{title}. {copy}"
 
     def save(self) -> bool:
         """Save to the yard's file, asking for one when it has none. True when it is saved."""

@@ -256,14 +256,6 @@
    <translation>Die Bodenart in der Standortkarte eintragen: feuchte Erde zwischen den Fingern reiben.</translation>
   </message>
   <message>
-   <source>Enter the twelve monthly mean temperatures of the site, or one bloom date seen there.</source>
-   <translation>Die zwölf Monatsmittel der Temperatur am Standort eintragen oder einen dort beobachteten Blühtermin.</translation>
-  </message>
-  <message>
-   <source>Enter the zone in the site card, for example 6b: it decides which plants live here.</source>
-   <translation>Die Zone in der Standortkarte eintragen, zum Beispiel 6b: Sie entscheidet, welche Pflanzen hier leben.</translation>
-  </message>
-  <message>
    <source>Enter whether it is self-fruitful, or add another {crop} within {best}.</source>
    <translation>Eintragen, ob die Sorte selbstfruchtbar ist, oder innerhalb von {best} eine weitere dazusetzen ({crop}).</translation>
   </message>
@@ -354,6 +346,14 @@
   <message>
    <source>Long enough to ripen</source>
    <translation>Zeit genug zum Reifen</translation>
+  </message>
+  <message>
+   <source>Look your place up in the site card (town, US ZIP code or position), which fills in zone, frosts, months and the height of the sun, or enter the zone there, for example 6b.</source>
+   <translation>Den Ort in der Standortkarte suchen (Stadt, US-Postleitzahl oder Lage), das trägt Zone, Fröste, Monate und Sonnenhöhe ein, oder dort die Zone eintragen, zum Beispiel 6b.</translation>
+  </message>
+  <message>
+   <source>Look your place up in the site card, or enter its twelve monthly mean temperatures or one bloom date seen there.</source>
+   <translation>Den Ort in der Standortkarte suchen oder seine zwölf Monatsmittel der Temperatur oder einen dort beobachteten Blühtermin eintragen.</translation>
   </message>
   <message>
    <source>Make it at most {across} wide between two ways, or put a way or stepping stones through it.</source>

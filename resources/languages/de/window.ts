@@ -599,6 +599,10 @@
    <translation>Wie es in der Tabelle steht</translation>
   </message>
   <message>
+   <source>As it was before the last save, it lies beside it as {copy}: copy that under a name that ends in .yard, and open the copy.</source>
+   <translation>Wie sie vor dem letzten Speichern war, liegt sie daneben als {copy}: unter einem Namen kopieren, der auf .yard endet, und die Kopie öffnen.</translation>
+  </message>
+  <message>
    <source>As it was opened</source>
    <translation>Wie geöffnet</translation>
   </message>
