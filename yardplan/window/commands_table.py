@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from attrs import evolve
@@ -117,8 +118,10 @@ class CommandTable:
 
     def _zoom(self) -> None:
         canvas = self._canvas
-        self._add("zoom in", tr("Zoom &in"), lambda: canvas.zoom_by(_ZOOM), _Std.ZoomIn, "Ctrl+=")
-        self._add("zoom out", tr("Zoom &out"), lambda: canvas.zoom_by(1 / _ZOOM), _Std.ZoomOut)
+        # Held down, the key zooms as the wheel does: the sheet is painted sharp when it rests.
+        zoom_in, zoom_out = (partial(canvas.zoom_by, by, settle=True) for by in (_ZOOM, 1 / _ZOOM))
+        self._add("zoom in", tr("Zoom &in"), zoom_in, _Std.ZoomIn, "Ctrl+=")
+        self._add("zoom out", tr("Zoom &out"), zoom_out, _Std.ZoomOut)
         self._add("fit", tr("&Fit the yard"), canvas.fit, "Ctrl+1", tip=tr("All of the yard in view"))
         self._add("true size", tr("Scale 1:&100"), canvas.zoom_true, "Ctrl+0",
                   tip=tr("One metre is one centimetre on this screen"))

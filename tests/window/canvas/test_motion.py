@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 from attrs import evolve
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QImage, QMouseEvent, QWheelEvent
+from PySide6.QtGui import QImage, QMouseEvent, QPainter, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from support.builders import plant, yard_of
@@ -14,6 +16,7 @@ from support.window_hands import press_key
 
 from yardplan.window.canvas import motion
 from yardplan.window.canvas.canvas import Canvas
+from yardplan.window.canvas.scene import Scene
 from yardplan.window.open_yard import OpenYard
 from yardplan.yard.ground import Building
 
@@ -108,8 +111,21 @@ def afresh(canvas) -> QImage:
 
 def differing(one: QImage, other: QImage) -> int:
     """How many pixels look different."""
-    bits = [np.frombuffer(image.constBits(), np.uint8).reshape(-1, 4).astype(int) for image in (one, other)]
-    return int((np.abs(bits[0] - bits[1]).max(axis=1) > HAIR).sum())
+    return int((np.abs(pixels(one) - pixels(other)).max(axis=1) > HAIR).sum())
+
+
+def pixels(image: QImage):
+    return np.frombuffer(image.constBits(), np.uint8).reshape(-1, 4).astype(int)
+
+
+def window_of(picture, view) -> QImage:
+    """What a kept picture holds for the window."""
+    image = QImage(view.width, view.height, QImage.Format.Format_ARGB32_Premultiplied)
+    image.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(image)
+    picture.show(painter, view)
+    painter.end()
+    return image
 
 
 def without_words(canvas, monkeypatch) -> None:
@@ -212,18 +228,45 @@ def test_a_zoom_is_painted_sharp_soon_after_the_last_notch_and_a_pan_does_not_wa
     assert picture.at_scale(canvas.view)
 
 
-def test_light_and_plants_kept_apart_are_painted_too(canvas, monkeypatch):
+@pytest.mark.parametrize("moving", [True, False])
+def test_shadows_and_plants_kept_apart_are_painted_too(canvas, monkeypatch, moving):
+    """Shadows that move are painted each frame; under the light they stay in a picture of their own."""
     monkeypatch.setattr(motion, "BUDGET", 60.0)
     scene = canvas.scene
-    scene.shade_moves = True
+    scene.shade_moves = moving
+    monkeypatch.setattr(Scene, "_lit", not moving)
     without_words(canvas, monkeypatch)
     for number in range(9):
         by_middle(canvas, number)
         canvas.repaint()
     assert scene.ground.parted
     assert scene.ground.top.carried
+    assert scene.shadows.picture.empty == moving
     seen = shot(canvas)
     assert differing(seen, afresh(canvas)) <= FEW
+
+
+def test_clear_ground_is_hatched_in_what_comes_into_view(canvas, monkeypatch):
+    monkeypatch.setattr(motion, "BUDGET", 60.0)
+    scene = canvas.scene
+    piece = (((2, 12), (60, 12), (60, 32), (2, 32)), ((20, 20), (40, 20), (40, 24), (20, 24)))
+    scene.clear._shown = SimpleNamespace(ground=SimpleNamespace(pieces=lambda: (piece,)), anchor=None)
+    without_words(canvas, monkeypatch)
+    for number in range(9):
+        by_middle(canvas, number)
+        canvas.repaint()
+    hatch = scene.clear.picture
+    assert hatch.carried
+    assert hatch.bare.intersected(hatch.window_in(canvas.view).toAlignedRect()).isEmpty()
+    seen = window_of(hatch, canvas.view)
+    hatch.forget()
+    canvas._panning = None
+    canvas.repaint()
+    fresh = window_of(hatch, canvas.view)
+    inked = int((pixels(fresh)[:, 3] > 0).sum())
+    assert inked > 2000
+    # Its few words come at rest.
+    assert differing(seen, fresh) < 0.25 * inked
 
 
 def test_a_plant_put_elsewhere_stands_there_in_the_picture_behind_too(canvas):
@@ -234,7 +277,7 @@ def test_a_plant_put_elsewhere_stands_there_in_the_picture_behind_too(canvas):
     canvas.set_view(evolve(canvas.view.at_scale(30.0), centre=(8.0, 26.0)))
     canvas.repaint()
     wide, view = canvas.scene.ground.picture._wide
-    spot = view.to_pixels(yard.yard.find("A121").place).toPoint()
+    spot = (view.to_pixels(yard.yard.find("A121").place) * wide.devicePixelRatio()).toPoint()
     before = wide.toImage().pixel(spot)
     from yardplan.yard.edits import remove
 

@@ -6,8 +6,8 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from attrs import evolve
-from PySide6.QtCore import QLineF, Qt
-from PySide6.QtGui import QPainter
+from PySide6.QtCore import QLineF, QRect, Qt
+from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.drawing.style import pen
 from yardplan.drawing.view import PlanView
@@ -29,8 +29,9 @@ class ClearHatch:
 
     def __init__(self, shown: ClearGroundShown) -> None:
         self._shown = shown
-        self._picture = StillPicture()
+        self.picture = StillPicture()
         self._of: ClearGround | None = None
+        self._pieces: tuple[tuple[Outline, ...], ...] = ()
 
     def paint(
         self, painter: QPainter, view: View, ratio: float, resting: bool, make: Callable[[View], PlanView]
@@ -38,15 +39,19 @@ class ClearHatch:
         """Lay the hatch over the ground."""
         ground = self._shown.ground
         if ground is None:
-            self._picture.forget()
+            self.picture.forget()
             return
-        stale = ground is not self._of or self._picture.empty
-        if stale or (resting and not self._picture.fits(view)):
+        stale = ground is not self._of or self.picture.empty
+        if stale or (resting and not self.picture.fits(view)):
             self._of = ground
-            pieces = ground.pieces()
-            self._picture.renew(view, ratio, lambda p, wide: _draw(p, make(wide), pieces))
-        self._picture.show(painter, view)
+            self._pieces = pieces = ground.pieces()
+            self.picture.renew(view, ratio, lambda p, wide: _draw(p, make(wide), pieces))
+        self.picture.show(painter, view)
         self._show_anchor(painter, view)
+
+    def reveal(self, block: QRect, shown: PlanView) -> None:
+        """Paint a block of the picture that a pan brought into view; its words come at rest."""
+        self.picture.patch(QRegion(block), lambda painter: _hatch(painter, shown, self._pieces))
 
     def _show_anchor(self, painter: QPainter, view: View) -> None:
         """A cross at the middle of things dragged together: the hatch says where that may come to lie."""
@@ -60,7 +65,13 @@ class ClearHatch:
 
 
 def _draw(painter: QPainter, view: PlanView, pieces: tuple[tuple[Outline, ...], ...]) -> None:
-    from yardplan.drawing.partners import hatch_clear_ground, name_clear_ground
+    from yardplan.drawing.partners import name_clear_ground
+
+    name_clear_ground(painter, _hatch(painter, view, pieces))
+
+
+def _hatch(painter: QPainter, view: PlanView, pieces: tuple[tuple[Outline, ...], ...]) -> PlanView:
+    from yardplan.drawing.partners import hatch_clear_ground
 
     shown = evolve(view, clear_ground=pieces)
     hatch_clear_ground(painter, shown)
@@ -70,4 +81,4 @@ def _draw(painter: QPainter, view: PlanView, pieces: tuple[tuple[Outline, ...], 
     for box in view.keep_clear:
         painter.fillRect(box.toAlignedRect(), Qt.GlobalColor.transparent)
     painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceOver)
-    name_clear_ground(painter, shown)
+    return shown

@@ -20,7 +20,7 @@ from yardplan.drawing.style import colour
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.boxes import Boxes
 from yardplan.window.canvas.pictures import StillPicture
-from yardplan.window.canvas.shade import Shade
+from yardplan.window.canvas.shade import Shade, ground_under
 from yardplan.window.canvas.view import Bounds, View
 
 if TYPE_CHECKING:
@@ -79,6 +79,11 @@ class GroundPicture:
         self._live = live
         if changed:
             self._mark(changed)
+
+    @property
+    def live(self) -> frozenset[str]:
+        """What is taken up and not in the picture."""
+        return self._live
 
     def touch(self, ids: Collection[str]) -> None:
         """Things that stay in the picture moved or changed."""
@@ -156,8 +161,7 @@ class GroundPicture:
         part = evolve(shown, window=window)
         if self.parted or not shown.layers.shadows:
             return part
-        (left, top), (right, bottom) = shown.metres(window.topLeft()), shown.metres(window.bottomRight())
-        return evolve(part, shadows=self.shade.still_in(self._live, (left, bottom, right, top)))
+        return evolve(part, shadows=self.shade.still_in(self._live, ground_under(shown, window)))
 
     def _still(self, shown: PlanView) -> PlanView:
         """The view of what stays, with its shadows where they belong to this picture."""

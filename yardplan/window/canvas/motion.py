@@ -11,7 +11,7 @@ import time
 from collections.abc import Callable, Iterator
 from functools import partial
 
-from attrs import frozen
+from attrs import evolve, frozen
 from PySide6.QtCore import QPoint, QRect, QRectF
 from PySide6.QtGui import QRegion
 
@@ -22,8 +22,9 @@ from yardplan.window.canvas.view import View
 
 #: A frame paints blocks for so long, seconds; then the hand goes before.
 BUDGET = 0.003
-#: Among more plants than these a frame may take longer, for there is more to paint.
-_MANY, _BUDGET_OF_MANY = 1000, 0.008
+#: Among more plants than these a frame may take longer, for there is more to paint; so may one in which the
+#: hand holds still.
+_MANY, _BUDGET_OF_MORE = 1000, 0.008
 #: A picture is moved on when less than this share of the window's width or height is left beyond its edge.
 _AHEAD = 0.1
 #: The least and the greatest area of a block, and that of the first, square pixels.
@@ -33,6 +34,8 @@ _BLOCK_TIME, _CHANGE = 0.001, 1.3
 
 #: Time the thread itself worked, where the machine tells it finely: another program's turn is not ours.
 _clock = time.perf_counter if sys.platform == "win32" else time.thread_time
+#: Ink reaches so far beyond what it belongs to, pixels.
+_BEYOND = 8.0
 
 
 @frozen
@@ -49,7 +52,7 @@ class Motion:
     def __init__(self, scene: Scene) -> None:
         self._scene = scene
         self._area, self._took = _FIRST, _BLOCK_TIME
-        self._last = View()
+        self._last, self._still = View(), False
 
     def step(self, view: View, ratio: float) -> bool:
         """Paint what came into view, as far as the time of one frame goes.
@@ -58,30 +61,46 @@ class Motion:
         """
         if not self._scene.ground.picture.at_scale(view):
             return False
-        many = len(self._scene.open_yard.shown_yard.plantings) > _MANY
-        until = _clock() + (_BUDGET_OF_MANY if many else BUDGET)
-        layers = list(self._layers(ratio))
-        _follow([layer.picture for layer in layers if layer.picture.at_scale(view)], view)
+        until = _clock() + self._budget()
+        layers = [layer for layer in self._layers(ratio) if layer.picture.at_scale(view)]
+        _follow([layer.picture for layer in layers], view)
         while (found := self._next(layers, view)) is not None:
             self._paint(*found)
             if _clock() + self._took > until:
                 break
         return any(_in_sight(layer.picture, view) for layer in layers)
 
+    def _budget(self) -> float:
+        more = self._still or len(self._scene.open_yard.shown_yard.plantings) > _MANY
+        return _BUDGET_OF_MORE if more else BUDGET
+
     def pans(self, view: View) -> bool:
         """True where a zoom has ended and the sheet is shifted: it is painted sharp first."""
-        before, self._last = self._last, view
+        before, self._last, self._still = self._last, view, self._last == view
         sharp = self._scene.ground.picture.at_scale(view)
         return not sharp and before.scale == view.scale and before.centre != view.centre
 
     def _layers(self, ratio: float) -> Iterator[_Layer]:
+        """The kept pictures that are in use, from the ground up."""
         scene, ground, calm = self._scene, self._scene.ground, self._scene.calm
+        shadows, clear, live = scene.shadows, scene.clear, ground.live
 
         def make(view: View) -> PlanView:
             return scene.plan_view(view, ratio)
 
-        for picture in (ground.picture, ground.top) if ground.parted else (ground.picture,):
-            yield _Layer(picture, partial(ground.reveal, picture, make))
+        def part(picture: StillPicture, block: QRect) -> PlanView:
+            """The view of a block, told where names stand."""
+            area, shown = QRectF(block).adjusted(-_BEYOND, -_BEYOND, _BEYOND, _BEYOND), make(picture.view)
+            return evolve(shown, window=area, keep_clear=tuple(ground.words_near(shown, area)))
+
+        yield _Layer(ground.picture, partial(ground.reveal, ground.picture, make))
+        if ground.parted and scene.layers.shadows and not scene.shade_moves:
+            yield _Layer(
+                shadows.picture, lambda block: shadows.reveal(block, part(shadows.picture, block), live)
+            )
+        if ground.parted:
+            yield _Layer(ground.top, partial(ground.reveal, ground.top, make))
+        yield _Layer(clear.picture, lambda block: clear.reveal(block, part(clear.picture, block)))
         yield _Layer(calm.picture, lambda block: calm.reveal(_place(calm.picture, block), make))
 
     def _next(self, layers: list[_Layer], view: View) -> tuple[_Layer, QRect] | None:

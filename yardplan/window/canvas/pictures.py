@@ -123,7 +123,7 @@ class StillPicture:
         """The view it was painted for: larger than the window."""
         return self._view
 
-    def patch(self, region: QRegion, paint: Callable[[QPainter], None]) -> None:
+    def patch(self, region: QRegion, paint: Callable[[QPainter], object]) -> None:
         """Clear a region of the picture and paint it again."""
         if self._picture is None:
             return
@@ -271,7 +271,7 @@ class FixedPicture:
         if self._picture is None or self._picture.size() != size:
             self._picture = _blank(view.width, view.height, ratio)
         own = QPainter(self._picture)
-        own.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
+        own.setCompositionMode(QPainter.CompositionMode.CompositionMode_Source)
         for rect in parts:
             own.fillRect(rect.toAlignedRect(), Qt.GlobalColor.transparent)
         own.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceOver)

@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from attrs import evolve
 from numpy.typing import NDArray
+from PySide6.QtCore import QRectF
 
+from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.view import Bounds, bounds_of
 from yardplan.window.open_yard import Moment, OpenYard
 from yardplan.yard.change import Change
@@ -142,6 +144,12 @@ class Shade:
             plant.id: (plant, self._rings[plant.id])
             for plant in chosen(self._own.stand.plants, self._moved) if plant.id in self._rings
         }
+
+
+def ground_under(shown: PlanView, area: QRectF) -> Bounds:
+    """The ground under an area of the device, metres."""
+    (left, top), (right, bottom) = shown.metres(area.topLeft()), shown.metres(area.bottomRight())
+    return (left, bottom, right, top)
 
 
 def _same_crown(one: Standing, other: Standing) -> bool:

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from attrs import evolve
-from PySide6.QtGui import QPainter
+from PySide6.QtCore import QRect
+from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.pictures import StillPicture
-from yardplan.window.canvas.shade import Shade
+from yardplan.window.canvas.shade import Shade, ground_under
 from yardplan.window.canvas.view import View
 from yardplan.yard.ground import Outline
 
@@ -21,12 +22,12 @@ class ShadowPicture:
 
     def __init__(self, shade: Shade) -> None:
         self._shade = shade
-        self._picture = StillPicture()
+        self.picture = StillPicture()
         self._held: list[tuple[Outline, ...]] = []
 
     def forget(self) -> None:
         """The picture has to be painted again."""
-        self._picture.forget()
+        self.picture.forget()
 
     def paint_moving(self, painter: QPainter, shown: PlanView) -> None:
         """All shadows at once: the hour changes and none stays."""
@@ -42,9 +43,17 @@ class ShadowPicture:
         from yardplan.drawing.shade import draw_shadows
 
         self._bring_up(view, shown.ratio, live, resting, make)
-        self._picture.show(painter, view)
+        self.picture.show(painter, view)
         if live:
             draw_shadows(painter, evolve(shown, shadows=self._shade.moving(live)))
+
+    def reveal(self, block: QRect, shown: PlanView, live: frozenset[str]) -> None:
+        """Paint a block of the picture that a pan brought into view; `shown` looks at that."""
+        from yardplan.drawing.shade import draw_shadows
+
+        assert shown.window is not None
+        part = evolve(shown, shadows=self._shade.still_in(live, ground_under(shown, shown.window)))
+        self.picture.patch(QRegion(block), lambda painter: draw_shadows(painter, part))
 
     def _bring_up(
         self, view: View, ratio: float, live: frozenset[str], resting: bool, make: MakeView
@@ -52,9 +61,9 @@ class ShadowPicture:
         from yardplan.drawing.shade import draw_shadows
 
         cast = self._shade.things(live)
-        serves = self._picture.fits(view) or not (resting or self._picture.empty)
+        serves = self.picture.fits(view) or not (resting or self.picture.empty)
         if cast == self._held and serves:
             return
         self._held = cast
         rings = tuple(ring for rings in cast for ring in rings)
-        self._picture.renew(view, ratio, lambda p, wide: draw_shadows(p, evolve(make(wide), shadows=rings)))
+        self.picture.renew(view, ratio, lambda p, wide: draw_shadows(p, evolve(make(wide), shadows=rings)))
