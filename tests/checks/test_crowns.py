@@ -1,3 +1,4 @@
+import numpy as np
 import pytest
 from attrs import evolve
 from support.builders import plant, yard_of
@@ -86,3 +87,10 @@ def test_rows_at_walls_and_lot_line():
     assert (lot.kind, lot.weight, lot.figures["wanted"].value) == (
         "row_lot", Weight.CAUTION, pytest.approx(2 * FOOT),
     )
+
+
+def test_a_plant_just_sixty_degrees_aside_of_a_wall_is_so_all_along_it() -> None:
+    """Steps of thirty degrees are usual; rounding must not decide from place to place."""
+    way = np.arctan2(np.full(50, 0.25), np.linspace(-1e-15, 1e-15, 50))
+    assert not crowns.faces(way, np.radians(30.0)).any()
+    assert crowns.faces(way, np.radians(29.9)).all()

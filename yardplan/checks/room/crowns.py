@@ -27,6 +27,8 @@ NAME = "spacing"
 _PAVED = ("path", "drive", "terrace", "street")
 #: A fence this near to the lot line all along is the lot line's own; the lot rule speaks for it.
 _ON_THE_LINE = 0.5
+#: Cosines that differ by no more are the same.
+_ROUNDING = 1e-9
 
 
 def _made(survey: Survey, short: Short, kind: str, weight: Weight, rule: str) -> Finding:
@@ -36,8 +38,11 @@ def _made(survey: Survey, short: Short, kind: str, weight: Weight, rule: str) ->
 
 
 def faces(way: Array, facing: Array | float) -> NDArray[np.bool_]:
-    """True for a plant trained flat along `facing` whose face is turned the way the wall lies, radians."""
-    turned: NDArray[np.bool_] = np.abs(np.cos(way - facing)) < np.cos(np.radians(60))
+    """True for a plant trained flat along `facing` whose face is turned the way the wall lies, radians.
+
+    Just 60 degrees aside is aside, wherever it stands along a wall: rounding does not decide.
+    """
+    turned: NDArray[np.bool_] = np.abs(np.cos(way - facing)) < np.cos(np.radians(60)) - _ROUNDING
     return turned
 
 
