@@ -21,7 +21,7 @@ from yardplan.window.canvas.scene import Scene
 from yardplan.window.canvas.view import View
 
 #: A frame paints blocks for so long, seconds; then the hand goes before.
-BUDGET = 0.003
+BUDGET = 0.0025
 #: Among more plants than these a frame may take longer, for there is more to paint; so may one in which the
 #: hand holds still.
 _MANY, _BUDGET_OF_MORE = 1000, 0.008
