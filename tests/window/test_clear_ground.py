@@ -184,6 +184,16 @@ def test_pointing_at_closed_ground_says_why(make_window, qtbot) -> None:
     assert window.status.currentMessage() == ""
 
 
+def test_why_a_plant_dragged_may_not_stand_is_told_of_its_own_place(make_window, qtbot) -> None:
+    """It was taken by its rim: the pointer is on clear ground, the plant is not."""
+    window: MainWindow = make_window(crowded())
+    yard = window.open_yard
+    yard.show_trial(edits.move(yard.yard, {"A1"}, (11.9, 1.0)))
+    wait_for(qtbot, yard)
+    window.canvas.pointed.emit((14.0, 3.0))
+    assert window.status.currentMessage().startswith("Closed here: too close to Empire (A3)")
+
+
 def settled(window: MainWindow, qtbot) -> None:
     qtbot.waitUntil(lambda: not window.place_commands.busy, timeout=60_000)
 

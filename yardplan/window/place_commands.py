@@ -164,13 +164,15 @@ class PlaceCommands(QObject):
     def why_at(self, place: Point) -> str:
         """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is.
 
-        Of several things dragged together: why they may not stand where they are now.
+        Of what is dragged: why it may not stand where it is now, wherever on it the pointer took it.
         """
         ground = self._yard.clear.ground
         if ground is None or (ground.plant != IN_HAND and not self._yard.on_trial):
             return ""
         if ground.anchor is not None:
             place = self._yard.clear.anchor or ground.anchor
+        elif isinstance(dragged := self._yard.shown_yard.find(ground.plant), Planting):
+            place = dragged.place
         from yardplan.arrange.closed_words import why
         from yardplan.checks.wording import names_of as all_names
 
