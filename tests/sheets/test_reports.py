@@ -5,13 +5,14 @@ import re
 
 import pytest
 from support.pdf_lines import reader_of
+from support.troubled import troubled_yard
 
 from yardplan.arrange.setting_out import pegs
 from yardplan.care.harvest import harvest_plan, plenty_words
 from yardplan.care.tasks import care_plan
 from yardplan.checks.run import findings
 from yardplan.checks.survey import survey_of
-from yardplan.checks.wording import names_of
+from yardplan.checks.wording import names_of, severity_of
 from yardplan.files.reading import read_yard
 from yardplan.plants.catalogue import catalogue
 from yardplan.plants.standing import stand_of
@@ -48,6 +49,18 @@ def test_every_finding_has_its_line(survey):
     assert [row["Weight"].lower() for row in rows] == [finding.weight.value for finding in found]
     assert all(row["What"] and row["What clears it"] and row["By which rule"] for row in rows)
     assert findings_table((), {}, "metric").notes == ("Nothing was found.",)
+
+
+def test_findings_on_paper_say_what_is_at_stake():
+    """As the list in the window does: in words, and in bold where it is the law or somebody's safety."""
+    survey = survey_of(troubled_yard())
+    found = findings(survey)
+    table = findings_table(found, names_of(survey), "metric")
+    said = [row["At stake"] for row in columns(table)]
+    assert said == [severity_of(finding) for finding in found]
+    assert {"law", "safety", "damage", "care", "growth"} <= set(said)
+    column = next(column for column in table.columns if column.head == "At stake")
+    assert [word for word in sorted(set(said)) if column.face(word).weight == "bold"] == ["law", "safety"]
 
 
 def test_light_adds_up(survey):

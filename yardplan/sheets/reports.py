@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from yardplan.care.soil_work import SoilStep, soil_work, too_limy
-from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.finding import Finding, Severity, Weight
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey
-from yardplan.checks.wording import cited, names_of, say
+from yardplan.checks.wording import STAKE_WORDS, cited, names_of, say
 from yardplan.language import day_month, decimals, later, tr, whole_date
 from yardplan.plants.fruit_set import FruitSet, fruit_sets
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
@@ -20,21 +20,27 @@ from yardplan.units import System, format_coarse
 _WEIGHTS = {
     Weight.CONFLICT: later("Conflict"), Weight.CAUTION: later("Caution"), Weight.ADVICE: later("Advice"),
 }
+#: What is at stake stands in bold where it is the law or somebody's safety.
+_GRAVE: tuple[Severity, ...] = ("law", "safety")
 #: Things that take less than this many hours a day are not named.
 _WORTH_NAMING = 0.1
 
 
 def findings_table(found: Iterable[Finding], names: Mapping[str, str], units: System) -> Table:
-    """Every finding: what is wrong with its figure, what clears it, by which rule."""
+    """Every finding: how much it matters, what is at stake, what is wrong, what clears it, by which rule."""
     rows = []
     for finding in found:
         said = say(finding, names, units)
-        rows.append((tr(_WEIGHTS[finding.weight]), said.title, said.message, said.clears, said.source_text))
+        rows.append((
+            tr(_WEIGHTS[finding.weight]), said.stake, said.title, said.message, said.clears, said.source_text,
+        ))
     return Table(
         title=tr("Conflicts, cautions and advice"),
         columns=(
-            Column(tr("Weight"), 9, strong=True), Column(tr("In short"), 17), Column(tr("What"), 34),
-            Column(tr("What clears it"), 28), Column(tr("By which rule"), 22),
+            Column(tr("Weight"), 9, strong=True),
+            Column(tr("At stake"), 9, strong_words=frozenset(tr(STAKE_WORDS[one]) for one in _GRAVE)),
+            Column(tr("In short"), 17), Column(tr("What"), 34), Column(tr("What clears it"), 28),
+            Column(tr("By which rule"), 22),
         ),
         rows=tuple(rows),
         notes=() if rows else (tr("Nothing was found."),),

@@ -30,12 +30,20 @@ _MEASURE = 40.0
 
 @frozen
 class Column:
-    """A column: its head, its share of the width, whether figures stand to the right, and its weight."""
+    """A column: its head, its share of the width, whether figures stand to the right, and its weight.
+
+    In a column that is not `strong` as a whole, cells that say one of `strong_words` are.
+    """
 
     head: str
     share: float
     right: bool = False
     strong: bool = False
+    strong_words: frozenset[str] = frozenset()
+
+    def face(self, cell: str) -> Type:
+        """The type a cell is set in."""
+        return _KEY if self.strong or cell in self.strong_words else _CELL
 
 
 @frozen(kw_only=True)
@@ -84,7 +92,7 @@ class _Setter:
         """Cells broken to their columns' widths."""
         cut = []
         for cell, wide, column in zip(cells, self.wides, self.table.columns, strict=True):
-            face = _HEAD if head else _KEY if column.strong else _CELL
+            face = _HEAD if head else column.face(cell)
             cut.append(tuple(broken(cell, (wide - 2 * _PAD) * _MEASURE * 0.98, face, UNIT_MM * _MEASURE)))
         deepest = max(len(lines) for lines in cut)
         return _Line(tuple(cut), deepest * _line_high(_HEAD if head else _CELL) + 2 * _ROW_PAD)
@@ -184,7 +192,7 @@ class _TablePage:
         """Draw one row; returns where the next begins."""
         x = MARGIN
         for lines, wide, column in zip(line.cells, self.setter.wides, self.setter.table.columns, strict=True):
-            face = _HEAD if head else _KEY if column.strong else _CELL
+            face = _HEAD if head else column.face(" ".join(lines))
             high = _line_high(_HEAD if head else _CELL)
             for i, text in enumerate(lines):
                 left = x + _PAD

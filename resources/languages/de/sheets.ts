@@ -56,6 +56,10 @@
    <translation>Beim Pflanzen, etwa</translation>
   </message>
   <message>
+   <source>At stake</source>
+   <translation>Es geht um</translation>
+  </message>
+  <message>
    <source>Baseline from {start} to {end}; left and right looking that way. A square corner: {along} along it, {off} off it, {across} across.</source>
    <translation>Grundlinie von {start} nach {end}; links und rechts in dieser Blickrichtung. Ein rechter Winkel: {along} entlang, {off} seitlich, {across} quer.</translation>
   </message>
