@@ -48,6 +48,10 @@ DATA: dict[str, tuple[str, ...]] = {
     "plants/training.csv": ("training",),
     "plants/crop-size.csv": ("form", "training"),
     "plants/bud-kill.csv": ("stage",),
+    "plants/ornament.csv": (
+        "flower_colour", "fragrance", "spring_foliage", "summer_foliage", "autumn_colour", "winter_interest",
+        "form", "wildlife",
+    ),
     "plants/disease-resistance.csv": ("problem", "resistance"),
     "plants/small-fruit-cultivars.csv": (
         "type", "cross_benefit", "bloom_season", "harvest_season", "container_ok", "thornless",

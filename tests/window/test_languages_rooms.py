@@ -29,6 +29,7 @@ from yardplan.sheets.pdf import pdf_bytes
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
 from yardplan.window.languages import speak
+from yardplan.window.panels.garden_facts import ornament
 
 ROOMS = (
     "checks", "arrange", "care", "sheets", "drawing", "plants", "sun", "places", "files", "yard", "units",
@@ -132,3 +133,16 @@ def test_the_whole_report_is_in_german(german: texts.Translations) -> None:
     words = {word for line in seen for word in re.findall(r"\w+", line)}
     assert {"Pflanzplan", "Befruchter", "Abhilfe", "Oktober"} <= words
     assert not words & {"needs", "wants", "days", "plants", "unknown", "years", "Move", "Choose"}
+
+
+def test_ornament_is_told_in_german(german: texts.Translations) -> None:
+    """Every word of the table of ornament, as the card of a variety shows it."""
+    told = [fact for cultivar in catalogue().cultivars.values() for fact in ornament(cultivar)]
+    assert len(told) > 100
+    shown = {value for _, value, _, _ in told}
+    assert shown <= {text for text in german.values() if isinstance(text, str)}
+    crab = next(one for one in catalogue().cultivars.values() if one.name == "Dolgo")
+    assert {(name, value) for name, value, _, _ in ornament(crab)} >= {
+        ("Blüten", "groß, weiß, sehr reich"), ("Herbstfärbung", "gelb"),
+        ("Im Winter", "keine (Früchte fallen)"),
+    }

@@ -2068,6 +2068,30 @@
    <translation>Laube oder Pergola</translation>
   </message>
   <message>
+   <source>arching canes</source>
+   <translation>überhängende Ruten</translation>
+  </message>
+  <message>
+   <source>arching clump</source>
+   <translation>überhängender Horst</translation>
+  </message>
+  <message>
+   <source>arching clump, no suckers</source>
+   <translation>überhängender Horst, keine Ausläufer</translation>
+  </message>
+  <message>
+   <source>arching pale stems</source>
+   <translation>überhängende helle Stängel</translation>
+  </message>
+  <message>
+   <source>arching suckering shrub, 3-7 ft</source>
+   <translation>überhängender, Ausläufer treibender Strauch, 1–2 m</translation>
+  </message>
+  <message>
+   <source>arching, on wire or fence</source>
+   <translation>überhängend, an Draht oder Zaun</translation>
+  </message>
+  <message>
    <source>arctic kiwi</source>
    <translation>Amur-Kiwi</translation>
   </message>
@@ -2128,6 +2152,10 @@
    <translation>Bakterienflecken</translation>
   </message>
   <message>
+   <source>bare pyramidal outline, velvety flower buds</source>
+   <translation>kahler kegelförmiger Umriss, samtige Blütenknospen</translation>
+  </message>
+  <message>
    <source>bare trees go weak into winter</source>
    <translation>kahle Bäume gehen geschwächt in den Winter</translation>
   </message>
@@ -2144,8 +2172,88 @@
    <translation>Buche</translation>
   </message>
   <message>
+   <source>bees</source>
+   <translation>Bienen</translation>
+  </message>
+  <message>
    <source>bees and a second kind raise set</source>
    <translation>Bienen und eine zweite Sorte erhöhen den Ansatz</translation>
+  </message>
+  <message>
+   <source>bees; bird cover</source>
+   <translation>Bienen; Deckung für Vögel</translation>
+  </message>
+  <message>
+   <source>bees; birds</source>
+   <translation>Bienen; Vögel</translation>
+  </message>
+  <message>
+   <source>bees; birds and butterflies</source>
+   <translation>Bienen; Vögel und Schmetterlinge</translation>
+  </message>
+  <message>
+   <source>bees; birds and mammals</source>
+   <translation>Bienen; Vögel und Säugetiere</translation>
+  </message>
+  <message>
+   <source>bees; birds and thrushes on fallen fruit</source>
+   <translation>Bienen; Vögel und Drosseln am Fallobst</translation>
+  </message>
+  <message>
+   <source>bees; birds in winter</source>
+   <translation>Bienen; Vögel im Winter</translation>
+  </message>
+  <message>
+   <source>bees; birds on winter fruit</source>
+   <translation>Bienen; Vögel an Winterfrüchten</translation>
+  </message>
+  <message>
+   <source>bees; birds take the fruit</source>
+   <translation>Bienen; Vögel fressen die Früchte</translation>
+  </message>
+  <message>
+   <source>bees; blackbirds</source>
+   <translation>Bienen; Amseln</translation>
+  </message>
+  <message>
+   <source>bees; butterflies</source>
+   <translation>Bienen; Schmetterlinge</translation>
+  </message>
+  <message>
+   <source>bees; butterflies; birds and mammals</source>
+   <translation>Bienen; Schmetterlinge; Vögel und Säugetiere</translation>
+  </message>
+  <message>
+   <source>bees; cats</source>
+   <translation>Bienen; Katzen</translation>
+  </message>
+  <message>
+   <source>bees; cats chew shoots</source>
+   <translation>Bienen; Katzen fressen die Triebe an</translation>
+  </message>
+  <message>
+   <source>bees; mammals and birds on fruit</source>
+   <translation>Bienen; Säugetiere und Vögel an den Früchten</translation>
+  </message>
+  <message>
+   <source>bees; over 100 bird species on fruit</source>
+   <translation>Bienen; über 100 Vogelarten an den Früchten</translation>
+  </message>
+  <message>
+   <source>bees; slugs, birds</source>
+   <translation>Bienen; Schnecken, Vögel</translation>
+  </message>
+  <message>
+   <source>bees; waxwings and thrushes on winter fruit</source>
+   <translation>Bienen; Seidenschwänze und Drosseln an Winterfrüchten</translation>
+  </message>
+  <message>
+   <source>bees; wildlife</source>
+   <translation>Bienen; wilde Tiere</translation>
+  </message>
+  <message>
+   <source>bees; winter birds</source>
+   <translation>Bienen; Wintervögel</translation>
   </message>
   <message>
    <source>before buds move</source>
@@ -2208,12 +2316,28 @@
    <translation>Vögel und Wespen</translation>
   </message>
   <message>
+   <source>birds and wasps on ripe fruit</source>
+   <translation>Vögel und Wespen an reifen Früchten</translation>
+  </message>
+  <message>
+   <source>birds in crowds</source>
+   <translation>Vögel in Scharen</translation>
+  </message>
+  <message>
    <source>birds take all</source>
    <translation>Vögel nehmen alles</translation>
   </message>
   <message>
+   <source>birds; wasps on fruit</source>
+   <translation>Vögel; Wespen an den Früchten</translation>
+  </message>
+  <message>
    <source>black currant</source>
    <translation>Schwarze Johannisbeere</translation>
+  </message>
+  <message>
+   <source>black fruit held to winter</source>
+   <translation>schwarze Früchte bis in den Winter</translation>
   </message>
   <message>
    <source>black knot</source>
@@ -2248,6 +2372,10 @@
    <translation>Brombeere (rankend)</translation>
   </message>
   <message>
+   <source>blocky dark bark</source>
+   <translation>dunkle, gefelderte Rinde</translation>
+  </message>
+  <message>
    <source>blossom blight</source>
    <translation>Blütenwelke</translation>
   </message>
@@ -2260,12 +2388,52 @@
    <translation>3–5 Tage blau, sie fallen in die Hand</translation>
   </message>
   <message>
+   <source>blue-green</source>
+   <translation>blaugrün</translation>
+  </message>
+  <message>
+   <source>blue-green, fades or browns by late summer</source>
+   <translation>blaugrün, verblasst oder bräunt im Spätsommer</translation>
+  </message>
+  <message>
+   <source>blue-green, glossy</source>
+   <translation>blaugrün, glänzend</translation>
+  </message>
+  <message>
+   <source>blue-green, lobed</source>
+   <translation>blaugrün, gelappt</translation>
+  </message>
+  <message>
+   <source>blue-grey tint</source>
+   <translation>blaugrauer Ton</translation>
+  </message>
+  <message>
    <source>blueberry</source>
    <translation>Heidelbeere</translation>
   </message>
   <message>
    <source>blueberry shock virus</source>
    <translation>Heidelbeer-Schockvirus</translation>
+  </message>
+  <message>
+   <source>bold bush or wall-trained</source>
+   <translation>kräftiger Busch oder an der Wand gezogen</translation>
+  </message>
+  <message>
+   <source>bold clump, 3-4 ft</source>
+   <translation>kräftiger Horst, 0,9–1,2 m</translation>
+  </message>
+  <message>
+   <source>bold lobed leaves</source>
+   <translation>große gelappte Blätter</translation>
+  </message>
+  <message>
+   <source>bold pinnate</source>
+   <translation>große gefiederte Blätter</translation>
+  </message>
+  <message>
+   <source>bold pinnate green</source>
+   <translation>große gefiederte Blätter, grün</translation>
   </message>
   <message>
    <source>borers girdle the base</source>
@@ -2278,6 +2446,82 @@
   <message>
    <source>bramble thicket</source>
    <translation>Brombeerdickicht</translation>
+  </message>
+  <message>
+   <source>bright green</source>
+   <translation>hellgrün leuchtend</translation>
+  </message>
+  <message>
+   <source>bright orange fruit on females into winter</source>
+   <translation>leuchtend orange Früchte an weiblichen Pflanzen bis in den Winter</translation>
+  </message>
+  <message>
+   <source>bright pink fading to white</source>
+   <translation>leuchtend rosa, zu Weiß verblassend</translation>
+  </message>
+  <message>
+   <source>bright pink, large, showy</source>
+   <translation>leuchtend rosa, groß, auffällig</translation>
+  </message>
+  <message>
+   <source>bright red winter wood</source>
+   <translation>leuchtend rotes Winterholz</translation>
+  </message>
+  <message>
+   <source>bright yellow winter wood</source>
+   <translation>leuchtend gelbes Winterholz</translation>
+  </message>
+  <message>
+   <source>brilliant red</source>
+   <translation>leuchtend rot</translation>
+  </message>
+  <message>
+   <source>brilliant red to orange-red</source>
+   <translation>leuchtend rot bis orangerot</translation>
+  </message>
+  <message>
+   <source>broad rounded, needs space</source>
+   <translation>breit rund, braucht Platz</translation>
+  </message>
+  <message>
+   <source>broad spreading frame</source>
+   <translation>breites, ausladendes Gerüst</translation>
+  </message>
+  <message>
+   <source>broad upright</source>
+   <translation>breit aufrecht</translation>
+  </message>
+  <message>
+   <source>bronze</source>
+   <translation>bronzefarben</translation>
+  </message>
+  <message>
+   <source>bronze or silvery</source>
+   <translation>bronzefarben oder silbrig</translation>
+  </message>
+  <message>
+   <source>bronze then green</source>
+   <translation>erst bronzefarben, dann grün</translation>
+  </message>
+  <message>
+   <source>bronze tinted</source>
+   <translation>bronzefarben überhaucht</translation>
+  </message>
+  <message>
+   <source>bronze tints</source>
+   <translation>bronzefarbene Töne</translation>
+  </message>
+  <message>
+   <source>bronze to burgundy</source>
+   <translation>bronzefarben bis weinrot</translation>
+  </message>
+  <message>
+   <source>bronze-green</source>
+   <translation>bronzegrün</translation>
+  </message>
+  <message>
+   <source>bronze-red</source>
+   <translation>bronzerot</translation>
   </message>
   <message>
    <source>brown rot</source>
@@ -2298,6 +2542,18 @@
   <message>
    <source>buds are swelling; cover on frost nights</source>
    <translation>die Knospen schwellen; in Frostnächten abdecken</translation>
+  </message>
+  <message>
+   <source>bumble bees</source>
+   <translation>Hummeln</translation>
+  </message>
+  <message>
+   <source>bumble bees; birds on fruit</source>
+   <translation>Hummeln; Vögel an den Früchten</translation>
+  </message>
+  <message>
+   <source>burgundy leaves, red fruit</source>
+   <translation>weinrote Blätter, rote Früchte</translation>
   </message>
   <message>
    <source>buried crowns rot, high ones dry out</source>
@@ -2328,6 +2584,10 @@
    <translation>Buschbaum</translation>
   </message>
   <message>
+   <source>butterfly larvae</source>
+   <translation>Raupen von Schmetterlingen</translation>
+  </message>
+  <message>
    <source>butternut</source>
    <translation>Butternuss</translation>
   </message>
@@ -2352,6 +2612,10 @@
    <translation>Rutenhorst</translation>
   </message>
   <message>
+   <source>cane outline only</source>
+   <translation>nur die Ruten als Umriss</translation>
+  </message>
+  <message>
    <source>cane row</source>
    <translation>Rutenreihe</translation>
   </message>
@@ -2370,6 +2634,10 @@
   <message>
    <source>canker fungi enter wet cuts</source>
    <translation>Krebspilze dringen in nasse Schnitte ein</translation>
+  </message>
+  <message>
+   <source>catkins through winter</source>
+   <translation>Kätzchen den Winter über</translation>
   </message>
   <message>
    <source>cedar-apple rust</source>
@@ -2416,12 +2684,32 @@
    <translation>Abstände der Gruppen wachsen in milden Wintern: unter 500 Kältestunden</translation>
   </message>
   <message>
+   <source>clean dark green, keeps its leaves without spraying</source>
+   <translation>reines Dunkelgrün, behält die Blätter ohne Spritzen</translation>
+  </message>
+  <message>
+   <source>clean foliage</source>
+   <translation>gesundes Laub</translation>
+  </message>
+  <message>
+   <source>clear yellow</source>
+   <translation>klares Gelb</translation>
+  </message>
+  <message>
+   <source>climber</source>
+   <translation>Kletterpflanze</translation>
+  </message>
+  <message>
    <source>clipped hedge</source>
    <translation>geschnittene Hecke</translation>
   </message>
   <message>
    <source>clump</source>
    <translation>Horst</translation>
+  </message>
+  <message>
+   <source>clump, no runners</source>
+   <translation>Horst, keine Ausläufer</translation>
   </message>
   <message>
    <source>cold-hardy Japanese plums are set by wild plum</source>
@@ -2458,6 +2746,50 @@
   <message>
    <source>comfrey</source>
    <translation>Beinwell</translation>
+  </message>
+  <message>
+   <source>compact 2 ft</source>
+   <translation>gedrungen, 60 cm</translation>
+  </message>
+  <message>
+   <source>compact 2-3 ft</source>
+   <translation>gedrungen, 60–90 cm</translation>
+  </message>
+  <message>
+   <source>compact rounded</source>
+   <translation>gedrungen rund</translation>
+  </message>
+  <message>
+   <source>compact tree</source>
+   <translation>gedrungener Baum</translation>
+  </message>
+  <message>
+   <source>compact upright</source>
+   <translation>gedrungen aufrecht</translation>
+  </message>
+  <message>
+   <source>compact upright, 3-4 ft</source>
+   <translation>gedrungen aufrecht, 0,9–1,2 m</translation>
+  </message>
+  <message>
+   <source>compact, 1.5-4 ft</source>
+   <translation>gedrungen, 0,5–1,2 m</translation>
+  </message>
+  <message>
+   <source>compact, 3-4 ft</source>
+   <translation>gedrungen, 0,9–1,2 m</translation>
+  </message>
+  <message>
+   <source>compact, 4-6 ft</source>
+   <translation>gedrungen, 1,2–1,8 m</translation>
+  </message>
+  <message>
+   <source>cones strong</source>
+   <translation>Zapfen duften stark</translation>
+  </message>
+  <message>
+   <source>conical then rounded</source>
+   <translation>erst kegelförmig, dann rund</translation>
   </message>
   <message>
    <source>conifer</source>
@@ -2498,6 +2830,66 @@
   <message>
    <source>cranberry</source>
    <translation>Moosbeere (Cranberry)</translation>
+  </message>
+  <message>
+   <source>cream</source>
+   <translation>cremefarben</translation>
+  </message>
+  <message>
+   <source>cream flat heads</source>
+   <translation>flache, cremefarbene Dolden</translation>
+  </message>
+  <message>
+   <source>cream plume if allowed</source>
+   <translation>cremefarbene Rispe, wenn man sie lässt</translation>
+  </message>
+  <message>
+   <source>cream to greenish, hidden</source>
+   <translation>cremefarben bis grünlich, verdeckt</translation>
+  </message>
+  <message>
+   <source>cream, cup-shaped</source>
+   <translation>cremefarben, schalenförmig</translation>
+  </message>
+  <message>
+   <source>cream, hidden</source>
+   <translation>cremefarben, verdeckt</translation>
+  </message>
+  <message>
+   <source>cream-white</source>
+   <translation>cremeweiß</translation>
+  </message>
+  <message>
+   <source>creamy white flat heads, to 10 in</source>
+   <translation>flache, cremeweiße Dolden, bis 25 cm</translation>
+  </message>
+  <message>
+   <source>creeping mat</source>
+   <translation>kriechende Matte</translation>
+  </message>
+  <message>
+   <source>creeping, 6-24 in</source>
+   <translation>kriechend, 15–60 cm</translation>
+  </message>
+  <message>
+   <source>crimson</source>
+   <translation>karminrot</translation>
+  </message>
+  <message>
+   <source>crinkled red buds</source>
+   <translation>krause rote Knospen</translation>
+  </message>
+  <message>
+   <source>crooked</source>
+   <translation>krumm</translation>
+  </message>
+  <message>
+   <source>crooked frame</source>
+   <translation>krummes Gerüst</translation>
+  </message>
+  <message>
+   <source>crooked picturesque branches; downy twigs</source>
+   <translation>malerisch krumme Äste; filzige Zweige</translation>
   </message>
   <message>
    <source>crossing and crowded wood</source>
@@ -2552,12 +2944,64 @@
    <translation>Feuchte und Bohrer unter dem Wickel</translation>
   </message>
   <message>
+   <source>dark blue-green</source>
+   <translation>dunkel blaugrün</translation>
+  </message>
+  <message>
+   <source>dark green</source>
+   <translation>dunkelgrün</translation>
+  </message>
+  <message>
+   <source>dark green, aromatic</source>
+   <translation>dunkelgrün, aromatisch</translation>
+  </message>
+  <message>
+   <source>dark green, reddish veins</source>
+   <translation>dunkelgrün, rötliche Adern</translation>
+  </message>
+  <message>
+   <source>dark thorny twigs</source>
+   <translation>dunkle, dornige Zweige</translation>
+  </message>
+  <message>
+   <source>dark twigs with spurs</source>
+   <translation>dunkle Zweige mit Fruchtspießen</translation>
+  </message>
+  <message>
    <source>day-neutral</source>
    <translation>tagneutral</translation>
   </message>
   <message>
    <source>dead and crossing wood</source>
    <translation>totes und kreuzendes Holz</translation>
+  </message>
+  <message>
+   <source>dead bines</source>
+   <translation>abgestorbene Ranken</translation>
+  </message>
+  <message>
+   <source>deep green</source>
+   <translation>tiefgrün</translation>
+  </message>
+  <message>
+   <source>deep pink and white, large</source>
+   <translation>tiefrosa und weiß, groß</translation>
+  </message>
+  <message>
+   <source>deep pinkish red</source>
+   <translation>tiefes Rosarot</translation>
+  </message>
+  <message>
+   <source>dense dark green</source>
+   <translation>dicht, dunkelgrün</translation>
+  </message>
+  <message>
+   <source>dense green</source>
+   <translation>dicht, grün</translation>
+  </message>
+  <message>
+   <source>dense rounded</source>
+   <translation>dicht rund</translation>
   </message>
   <message>
    <source>disease</source>
@@ -2572,8 +3016,16 @@
    <translation>ruhende Knospe</translation>
   </message>
   <message>
+   <source>downy</source>
+   <translation>filzig</translation>
+  </message>
+  <message>
    <source>downy mildew</source>
    <translation>Falscher Mehltau</translation>
+  </message>
+  <message>
+   <source>drooping small tree</source>
+   <translation>überhängender kleiner Baum</translation>
   </message>
   <message>
    <source>dry and papery, yellow powder inside</source>
@@ -2588,12 +3040,20 @@
    <translation>Austrocknen tötet</translation>
   </message>
   <message>
+   <source>dull green-pink bells</source>
+   <translation>mattgrün-rosa Glocken</translation>
+  </message>
+  <message>
    <source>dwarf</source>
    <translation>schwach</translation>
   </message>
   <message>
    <source>dwarf (quince)</source>
    <translation>schwach (Quitte)</translation>
+  </message>
+  <message>
+   <source>dwarf globe, 2 ft</source>
+   <translation>Zwergkugel, 60 cm</translation>
   </message>
   <message>
    <source>dwarf or bush</source>
@@ -2608,8 +3068,16 @@
    <translation>schwach bis mittelstark</translation>
   </message>
   <message>
+   <source>dwarf, 8-10 ft</source>
+   <translation>Zwerg, 2,4–3 m</translation>
+  </message>
+  <message>
    <source>earlier fruit</source>
    <translation>frühere Früchte</translation>
+  </message>
+  <message>
+   <source>earliest bees</source>
+   <translation>früheste Bienen</translation>
   </message>
   <message>
    <source>early</source>
@@ -2640,6 +3108,30 @@
    <translation>früh (Ende Mai–Juni in Nordflorida)</translation>
   </message>
   <message>
+   <source>early bees</source>
+   <translation>frühe Bienen</translation>
+  </message>
+  <message>
+   <source>early bees, butterflies, hummingbirds; birds</source>
+   <translation>frühe Bienen, Schmetterlinge, Kolibris; Vögel</translation>
+  </message>
+  <message>
+   <source>early bees; 40 or more birds on June fruit</source>
+   <translation>frühe Bienen; 40 und mehr Vogelarten an den Junifrüchten</translation>
+  </message>
+  <message>
+   <source>early bees; birds on red strings</source>
+   <translation>frühe Bienen; Vögel an den roten Fruchtschnüren</translation>
+  </message>
+  <message>
+   <source>early bees; butterflies</source>
+   <translation>frühe Bienen; Schmetterlinge</translation>
+  </message>
+  <message>
+   <source>early bees; nesting cover</source>
+   <translation>frühe Bienen; Deckung für Nester</translation>
+  </message>
+  <message>
    <source>early fall</source>
    <translation>Frühherbst</translation>
   </message>
@@ -2648,12 +3140,20 @@
    <translation>Frühherbst (Mitte Aug.)</translation>
   </message>
   <message>
+   <source>early fresh green</source>
+   <translation>früh frisches Grün</translation>
+  </message>
+  <message>
    <source>early partner for the earliest kinds</source>
    <translation>früher Befruchter für die frühesten Sorten</translation>
   </message>
   <message>
    <source>early pink bud</source>
    <translation>frühe Rotknospe</translation>
+  </message>
+  <message>
+   <source>early pollen; jays and squirrels</source>
+   <translation>früher Pollen; Häher und Eichhörnchen</translation>
   </message>
   <message>
    <source>early summer</source>
@@ -2732,6 +3232,10 @@
    <translation>Aufrechte Brombeere</translation>
   </message>
   <message>
+   <source>erect canes</source>
+   <translation>aufrechte Ruten</translation>
+  </message>
+  <message>
    <source>error of chill hours estimated from monthly temperatures: in the plant's favour</source>
    <translation>Fehler der aus Monatstemperaturen geschätzten Kältestunden: zugunsten der Pflanze</translation>
   </message>
@@ -2804,12 +3308,24 @@
    <translation>jedes Jahr, wo Schwefel gegeben wurde</translation>
   </message>
   <message>
+   <source>faint</source>
+   <translation>schwach</translation>
+  </message>
+  <message>
+   <source>faint, not pleasant close by</source>
+   <translation>schwach, aus der Nähe unangenehm</translation>
+  </message>
+  <message>
    <source>fall</source>
    <translation>Herbst</translation>
   </message>
   <message>
    <source>fall (Sep to frost)</source>
    <translation>Herbst (Sept. bis Frost)</translation>
+  </message>
+  <message>
+   <source>falls silver</source>
+   <translation>fällt silbrig</translation>
   </message>
   <message>
    <source>fan</source>
@@ -2860,8 +3376,20 @@
    <translation>wenige Insekten besuchen sie</translation>
   </message>
   <message>
+   <source>fiery orange</source>
+   <translation>feuriges Orange</translation>
+  </message>
+  <message>
    <source>fig</source>
    <translation>Feige</translation>
+  </message>
+  <message>
+   <source>fine evergreen</source>
+   <translation>schönes Immergrün</translation>
+  </message>
+  <message>
+   <source>fine-cut or broad green</source>
+   <translation>fein geschlitzt oder breit, grün</translation>
   </message>
   <message>
    <source>fire blight</source>
@@ -2900,6 +3428,10 @@
    <translation>erstes Weiß</translation>
   </message>
   <message>
+   <source>flies and beetles; zebra swallowtail larvae; mammals</source>
+   <translation>Fliegen und Käfer; Raupen des Zebra-Schwalbenschwanzes; Säugetiere</translation>
+  </message>
+  <message>
    <source>floricane</source>
    <translation>sommertragend</translation>
   </message>
@@ -2922,6 +3454,14 @@
   <message>
    <source>fourth leaf</source>
    <translation>viertes Blatt</translation>
+  </message>
+  <message>
+   <source>fragrant</source>
+   <translation>duftend</translation>
+  </message>
+  <message>
+   <source>fresh green</source>
+   <translation>frisches Grün</translation>
   </message>
   <message>
    <source>from just before bloom; a third to half of last year's wood; keep pencil-thick shoots</source>
@@ -2966,6 +3506,10 @@
   <message>
    <source>fruit size and next year's flower buds</source>
    <translation>Fruchtgröße und Blütenknospen des nächsten Jahres</translation>
+  </message>
+  <message>
+   <source>fruit strong</source>
+   <translation>Früchte stark</translation>
   </message>
   <message>
    <source>full bloom</source>
@@ -3048,8 +3592,60 @@
    <translation>Artischocke</translation>
   </message>
   <message>
+   <source>glossy</source>
+   <translation>glänzend</translation>
+  </message>
+  <message>
+   <source>glossy bark</source>
+   <translation>glänzende Rinde</translation>
+  </message>
+  <message>
+   <source>glossy dark green</source>
+   <translation>glänzend dunkelgrün</translation>
+  </message>
+  <message>
+   <source>glossy dark green, red stalks</source>
+   <translation>glänzend dunkelgrün, rote Stiele</translation>
+  </message>
+  <message>
+   <source>glossy evergreen</source>
+   <translation>glänzend immergrün</translation>
+  </message>
+  <message>
+   <source>glossy green</source>
+   <translation>glänzend grün</translation>
+  </message>
+  <message>
+   <source>glossy heart-shaped green</source>
+   <translation>glänzend grün, herzförmig</translation>
+  </message>
+  <message>
+   <source>glossy light green</source>
+   <translation>glänzend hellgrün</translation>
+  </message>
+  <message>
+   <source>gnarled outline with age</source>
+   <translation>im Alter knorriger Umriss</translation>
+  </message>
+  <message>
    <source>goji</source>
    <translation>Goji</translation>
+  </message>
+  <message>
+   <source>gold to red</source>
+   <translation>gold bis rot</translation>
+  </message>
+  <message>
+   <source>gold, orange and red</source>
+   <translation>gold, orange und rot</translation>
+  </message>
+  <message>
+   <source>golden fruit to New Year</source>
+   <translation>goldene Früchte bis Neujahr</translation>
+  </message>
+  <message>
+   <source>golden yellow trumpets, red centre</source>
+   <translation>goldgelbe Trompeten, Mitte rot</translation>
   </message>
   <message>
    <source>gooseberry</source>
@@ -3072,12 +3668,72 @@
    <translation>größter Unterschied im Kältebedarf zwischen Befruchtern an einem milden Standort</translation>
   </message>
   <message>
+   <source>green</source>
+   <translation>grün</translation>
+  </message>
+  <message>
+   <source>green cones</source>
+   <translation>grüne Zapfen</translation>
+  </message>
+  <message>
    <source>green fruit</source>
    <translation>grüne Frucht</translation>
   </message>
   <message>
+   <source>green or bronze</source>
+   <translation>grün oder bronzefarben</translation>
+  </message>
+  <message>
+   <source>green or bronze-red</source>
+   <translation>grün oder bronzerot</translation>
+  </message>
+  <message>
    <source>green tip</source>
    <translation>grüne Spitze</translation>
+  </message>
+  <message>
+   <source>green, aromatic</source>
+   <translation>grün, aromatisch</translation>
+  </message>
+  <message>
+   <source>green, early</source>
+   <translation>grün, früh</translation>
+  </message>
+  <message>
+   <source>green, white beneath</source>
+   <translation>grün, unterseits weiß</translation>
+  </message>
+  <message>
+   <source>greenish-cream</source>
+   <translation>grünlich cremefarben</translation>
+  </message>
+  <message>
+   <source>greenish-white to pinkish</source>
+   <translation>grünlich weiß bis rosa überhaucht</translation>
+  </message>
+  <message>
+   <source>greenish-yellow tassels</source>
+   <translation>grünlich gelbe Quasten</translation>
+  </message>
+  <message>
+   <source>grey bark</source>
+   <translation>graue Rinde</translation>
+  </message>
+  <message>
+   <source>grey stems</source>
+   <translation>graue Stämme</translation>
+  </message>
+  <message>
+   <source>grey-green</source>
+   <translation>graugrün</translation>
+  </message>
+  <message>
+   <source>grey-green, downy</source>
+   <translation>graugrün, filzig</translation>
+  </message>
+  <message>
+   <source>grey-green, downy beneath</source>
+   <translation>graugrün, unterseits filzig</translation>
   </message>
   <message>
    <source>ground colour from green to yellow, brown seeds, a twist upward and it comes off</source>
@@ -3090,6 +3746,10 @@
   <message>
    <source>ground cover</source>
    <translation>Bodendecker</translation>
+  </message>
+  <message>
+   <source>ground-covering rosettes</source>
+   <translation>bodendeckende Rosetten</translation>
   </message>
   <message>
    <source>half the pollen is refused and a garden list calls the pair unreliable</source>
@@ -3224,6 +3884,10 @@
    <translation>Meerrettich</translation>
   </message>
   <message>
+   <source>huge leaves, red stalks</source>
+   <translation>riesige Blätter, rote Stiele</translation>
+  </message>
+  <message>
    <source>hybrid persimmon</source>
    <translation>Hybrid-Persimone</translation>
   </message>
@@ -3266,6 +3930,18 @@
   <message>
    <source>in the shuck</source>
    <translation>in der Blütenhülle</translation>
+  </message>
+  <message>
+   <source>inconspicuous</source>
+   <translation>unscheinbar</translation>
+  </message>
+  <message>
+   <source>inconspicuous catkins</source>
+   <translation>unscheinbare Kätzchen</translation>
+  </message>
+  <message>
+   <source>inconspicuous, brownish</source>
+   <translation>unscheinbar, bräunlich</translation>
   </message>
   <message>
    <source>iron sulfate</source>
@@ -3380,8 +4056,56 @@
    <translation>Kiwi</translation>
   </message>
   <message>
+   <source>large arching thicket, 5-12 ft</source>
+   <translation>großes überhängendes Dickicht, 1,5–3,7 m</translation>
+  </message>
+  <message>
+   <source>large black fruit persist</source>
+   <translation>große schwarze Früchte bleiben hängen</translation>
+  </message>
+  <message>
+   <source>large glossy</source>
+   <translation>groß, glänzend</translation>
+  </message>
+  <message>
+   <source>large glossy green</source>
+   <translation>groß, glänzend grün</translation>
+  </message>
+  <message>
+   <source>large glossy leaves</source>
+   <translation>große glänzende Blätter</translation>
+  </message>
+  <message>
+   <source>large leaves</source>
+   <translation>große Blätter</translation>
+  </message>
+  <message>
+   <source>large leaves, dark green, downy</source>
+   <translation>große Blätter, dunkelgrün, filzig</translation>
+  </message>
+  <message>
+   <source>large orange fruit</source>
+   <translation>große orange Früchte</translation>
+  </message>
+  <message>
+   <source>large spreading tree unless dwarfed</source>
+   <translation>großer ausladender Baum, wenn die Unterlage ihn nicht bremst</translation>
+  </message>
+  <message>
    <source>large tree</source>
    <translation>großer Baum</translation>
+  </message>
+  <message>
+   <source>large upright, 6-12 ft</source>
+   <translation>groß aufrecht, 1,8–3,7 m</translation>
+  </message>
+  <message>
+   <source>large vase</source>
+   <translation>große Vase</translation>
+  </message>
+  <message>
+   <source>large white, very profuse</source>
+   <translation>groß, weiß, sehr reich</translation>
   </message>
   <message>
    <source>last year's shoots under [12 in]: [0.1 lb] of nitrogen for each [1 in] of trunk</source>
@@ -3440,12 +4164,24 @@
    <translation>spät; in Missouri vor Adams 2</translation>
   </message>
   <message>
+   <source>lax arching shrub</source>
+   <translation>locker überhängender Strauch</translation>
+  </message>
+  <message>
    <source>leader up to the next wire, side shoots level</source>
    <translation>Mitteltrieb zum nächsten Draht, Seitentriebe waagerecht</translation>
   </message>
   <message>
    <source>leaf curl</source>
    <translation>Kräuselkrankheit</translation>
+  </message>
+  <message>
+   <source>leaf scent in heat</source>
+   <translation>Blattduft bei Hitze</translation>
+  </message>
+  <message>
+   <source>leaf scent strong</source>
+   <translation>starker Blattduft</translation>
   </message>
   <message>
    <source>leaf scorch</source>
@@ -3458,6 +4194,14 @@
   <message>
    <source>leaves burn</source>
    <translation>Blätter verbrennen</translation>
+  </message>
+  <message>
+   <source>leaves splashed white and pink, strongest on males</source>
+   <translation>Blätter weiß und rosa gefleckt, am stärksten an männlichen Pflanzen</translation>
+  </message>
+  <message>
+   <source>leaves turn mahogany-red in cold</source>
+   <translation>Blätter werden in der Kälte mahagonirot</translation>
   </message>
   <message>
    <source>lemon</source>
@@ -3500,8 +4244,24 @@
    <translation>Licht und junges Holz</translation>
   </message>
   <message>
+   <source>light green</source>
+   <translation>hellgrün</translation>
+  </message>
+  <message>
+   <source>light honey</source>
+   <translation>leichter Honigduft</translation>
+  </message>
+  <message>
    <source>light in the middle</source>
    <translation>Licht in der Mitte</translation>
+  </message>
+  <message>
+   <source>light scent</source>
+   <translation>schwacher Duft</translation>
+  </message>
+  <message>
+   <source>light to strong</source>
+   <translation>schwach bis stark</translation>
   </message>
   <message>
    <source>light, fruit size and health</source>
@@ -3512,8 +4272,20 @@
    <translation>Licht, weniger Mehltau</translation>
   </message>
   <message>
+   <source>light, sweet</source>
+   <translation>schwach, süß</translation>
+  </message>
+  <message>
+   <source>light; fruit strongly fragrant</source>
+   <translation>schwach; Früchte duften stark</translation>
+  </message>
+  <message>
    <source>lilac</source>
    <translation>Flieder</translation>
+  </message>
+  <message>
+   <source>lily-of-the-valley scent</source>
+   <translation>Duft nach Maiglöckchen</translation>
   </message>
   <message>
    <source>lime</source>
@@ -3576,8 +4348,36 @@
    <translation>wenig Holz, viele auslichtende Schnitte</translation>
   </message>
   <message>
+   <source>lobed green</source>
+   <translation>gelappt, grün</translation>
+  </message>
+  <message>
+   <source>long glossy green</source>
+   <translation>lang, glänzend grün</translation>
+  </message>
+  <message>
    <source>loquat</source>
    <translation>Wollmispel</translation>
+  </message>
+  <message>
+   <source>low crooked spreading frame</source>
+   <translation>niedriges, krummes, ausladendes Gerüst</translation>
+  </message>
+  <message>
+   <source>low mound, 2 ft</source>
+   <translation>niedrige Kuppel, 60 cm</translation>
+  </message>
+  <message>
+   <source>low spreading</source>
+   <translation>niedrig ausladend</translation>
+  </message>
+  <message>
+   <source>low spreading small tree, wider than tall</source>
+   <translation>niedriger, ausladender kleiner Baum, breiter als hoch</translation>
+  </message>
+  <message>
+   <source>low, spreading, 3-4 ft</source>
+   <translation>niedrig, ausladend, 0,9–1,2 m</translation>
   </message>
   <message>
    <source>low-chill partners in bloom together</source>
@@ -3628,8 +4428,28 @@
    <translation>Zuckerahorn</translation>
   </message>
   <message>
+   <source>maroon, scarlet to orange</source>
+   <translation>kastanienbraun, scharlachrot bis orange</translation>
+  </message>
+  <message>
+   <source>maroon-purple to red</source>
+   <translation>purpurbraun bis rot</translation>
+  </message>
+  <message>
+   <source>maroon-purple, nodding, 1-2 in</source>
+   <translation>purpurbraun, nickend, 2,5–5 cm</translation>
+  </message>
+  <message>
+   <source>mason bees; late winter birds</source>
+   <translation>Mauerbienen; Vögel im Spätwinter</translation>
+  </message>
+  <message>
    <source>mat</source>
    <translation>Matte</translation>
+  </message>
+  <message>
+   <source>mat, 6-18 in</source>
+   <translation>Matte, 15–45 cm</translation>
   </message>
   <message>
    <source>matted row</source>
@@ -3674,6 +4494,14 @@
   <message>
    <source>mid (reference)</source>
    <translation>mittel (Bezug)</translation>
+  </message>
+  <message>
+   <source>mid green</source>
+   <translation>mittelgrün</translation>
+  </message>
+  <message>
+   <source>mid green, rounded</source>
+   <translation>mittelgrün, rundlich</translation>
   </message>
   <message>
    <source>mid summer</source>
@@ -3724,6 +4552,10 @@
    <translation>Feuchte und Unkraut</translation>
   </message>
   <message>
+   <source>more upright when young</source>
+   <translation>in der Jugend aufrechter</translation>
+  </message>
+  <message>
    <source>most hybrid plums set other hybrids poorly</source>
    <translation>die meisten Hybridpflaumen befruchten andere Hybriden schlecht</translation>
   </message>
@@ -3748,6 +4580,10 @@
    <translation>mehrtriebiger Busch</translation>
   </message>
   <message>
+   <source>multi-stem small tree</source>
+   <translation>mehrstämmiger kleiner Baum</translation>
+  </message>
+  <message>
    <source>mummy berry (fruit)</source>
    <translation>Fruchtmumien (Frucht)</translation>
   </message>
@@ -3766,6 +4602,10 @@
   <message>
    <source>muscadine grape</source>
    <translation>Muskadinrebe</translation>
+  </message>
+  <message>
+   <source>musky</source>
+   <translation>moschusartig</translation>
   </message>
   <message>
    <source>n/a</source>
@@ -3812,8 +4652,36 @@
    <translation>enge Astwinkel reißen</translation>
   </message>
   <message>
+   <source>narrow grey-green</source>
+   <translation>schmal, graugrün</translation>
+  </message>
+  <message>
+   <source>narrow upright</source>
+   <translation>schmal aufrecht</translation>
+  </message>
+  <message>
+   <source>narrow upright, ideal espalier</source>
+   <translation>schmal aufrecht, ideal fürs Spalier</translation>
+  </message>
+  <message>
+   <source>native bees; wildlife</source>
+   <translation>heimische Bienen; wilde Tiere</translation>
+  </message>
+  <message>
+   <source>natural dwarf, 6-12 ft</source>
+   <translation>von Natur zwergig, 1,8–3,7 m</translation>
+  </message>
+  <message>
    <source>nearly</source>
    <translation>fast</translation>
+  </message>
+  <message>
+   <source>neat spreading</source>
+   <translation>zierlich ausladend</translation>
+  </message>
+  <message>
+   <source>neat tufts</source>
+   <translation>zierliche Büschel</translation>
   </message>
   <message>
    <source>nectarine</source>
@@ -3872,8 +4740,24 @@
    <translation>keine</translation>
   </message>
   <message>
+   <source>none (fruit drops)</source>
+   <translation>keine (Früchte fallen)</translation>
+  </message>
+  <message>
    <source>none in the first two years</source>
    <translation>in den ersten zwei Jahren keine</translation>
+  </message>
+  <message>
+   <source>none of note</source>
+   <translation>keine nennenswerte</translation>
+  </message>
+  <message>
+   <source>none visible (inside the fruit)</source>
+   <translation>keine sichtbaren (im Inneren der Frucht)</translation>
+  </message>
+  <message>
+   <source>none, cane-like</source>
+   <translation>keine, rutenartig</translation>
   </message>
   <message>
    <source>northern highbush</source>
@@ -3930,6 +4814,10 @@
   <message>
    <source>oak, white</source>
    <translation>Weißeiche</translation>
+  </message>
+  <message>
+   <source>often semi-evergreen</source>
+   <translation>oft halbimmergrün</translation>
   </message>
   <message>
    <source>okra</source>
@@ -4028,16 +4916,80 @@
    <translation>offene Blüten sterben zuerst</translation>
   </message>
   <message>
+   <source>open frame</source>
+   <translation>offenes Gerüst</translation>
+  </message>
+  <message>
+   <source>open rounded frame; late fruit may hang</source>
+   <translation>offenes, rundes Gerüst; späte Früchte bleiben manchmal hängen</translation>
+  </message>
+  <message>
+   <source>open spreading</source>
+   <translation>offen ausladend</translation>
+  </message>
+  <message>
+   <source>open vase</source>
+   <translation>offene Vase</translation>
+  </message>
+  <message>
+   <source>open vase, 8-15 ft</source>
+   <translation>offene Vase, 2,4–4,6 m</translation>
+  </message>
+  <message>
    <source>or it becomes a thicket</source>
    <translation>sonst wird sie ein Dickicht</translation>
+  </message>
+  <message>
+   <source>orange</source>
+   <translation>orange</translation>
+  </message>
+  <message>
+   <source>orange fruit after leaf fall; chequered bark (American)</source>
+   <translation>orange Früchte nach dem Laubfall; gefelderte Rinde (Amerikanische)</translation>
+  </message>
+  <message>
+   <source>orange fruit on bare wood</source>
+   <translation>orange Früchte am kahlen Holz</translation>
   </message>
   <message>
    <source>orange rust</source>
    <translation>Orangerost</translation>
   </message>
   <message>
+   <source>orange to crimson</source>
+   <translation>orange bis karminrot</translation>
+  </message>
+  <message>
+   <source>orange to deep red</source>
+   <translation>orange bis tiefrot</translation>
+  </message>
+  <message>
+   <source>orange to red</source>
+   <translation>orange bis rot</translation>
+  </message>
+  <message>
+   <source>orange to scarlet</source>
+   <translation>orange bis scharlachrot</translation>
+  </message>
+  <message>
    <source>orange, mandarin or grapefruit</source>
    <translation>Orange, Mandarine oder Grapefruit</translation>
+  </message>
+  <message>
+   <source>orange-red</source>
+   <translation>orangerot</translation>
+  </message>
+  <message>
+   <source>orange-red fruit into winter</source>
+   <translation>orangerote Früchte bis in den Winter</translation>
+  </message>
+  <message>
+   <source>orange-red fruit to midwinter</source>
+   <translation>orangerote Früchte bis zur Wintermitte</translation>
+  </message>
+  <message>
+   <source>orange-yellow</source>
+   <translation>orangegelb</translation>
   </message>
   <message>
    <source>own-root</source>
@@ -4050,6 +5002,38 @@
   <message>
    <source>pair named by the extension service</source>
    <translation>Paar von der Fachberatung genannt</translation>
+  </message>
+  <message>
+   <source>pale canes</source>
+   <translation>helle Ruten</translation>
+  </message>
+  <message>
+   <source>pale pink</source>
+   <translation>hellrosa</translation>
+  </message>
+  <message>
+   <source>pale pink to white</source>
+   <translation>hellrosa bis weiß</translation>
+  </message>
+  <message>
+   <source>pale pink to white, large single</source>
+   <translation>hellrosa bis weiß, groß, einfach</translation>
+  </message>
+  <message>
+   <source>pale pink, 1.5 in</source>
+   <translation>hellrosa, 4 cm</translation>
+  </message>
+  <message>
+   <source>pale pink, swept-back petals</source>
+   <translation>hellrosa, zurückgeschlagene Blütenblätter</translation>
+  </message>
+  <message>
+   <source>pale yellow</source>
+   <translation>hellgelb</translation>
+  </message>
+  <message>
+   <source>pale yellow funnels in pairs</source>
+   <translation>hellgelbe Trichter, zu zweit</translation>
   </message>
   <message>
    <source>passion fruit</source>
@@ -4084,6 +5068,18 @@
    <translation>Pekannuss</translation>
   </message>
   <message>
+   <source>peeling bark</source>
+   <translation>abblätternde Rinde</translation>
+  </message>
+  <message>
+   <source>peeling bark on trunk</source>
+   <translation>abblätternde Rinde am Stamm</translation>
+  </message>
+  <message>
+   <source>peeling tan bark</source>
+   <translation>abblätternde gelbbraune Rinde</translation>
+  </message>
+  <message>
    <source>pepper</source>
    <translation>Paprika</translation>
   </message>
@@ -4116,6 +5112,10 @@
    <translation>Persimone</translation>
   </message>
   <message>
+   <source>persistent fruit into winter on many</source>
+   <translation>bei vielen bleiben die Früchte bis in den Winter</translation>
+  </message>
+  <message>
    <source>petal fall / green fruit</source>
    <translation>Blütenende / grüne Frucht</translation>
   </message>
@@ -4146,6 +5146,34 @@
   <message>
    <source>pine, ponderosa</source>
    <translation>Gelbkiefer</translation>
+  </message>
+  <message>
+   <source>pink</source>
+   <translation>rosa</translation>
+  </message>
+  <message>
+   <source>pink (large showy or small)</source>
+   <translation>rosa (groß und auffällig oder klein)</translation>
+  </message>
+  <message>
+   <source>pink and white variegation</source>
+   <translation>rosa und weiß gescheckt</translation>
+  </message>
+  <message>
+   <source>pink buds opening pale pink to white</source>
+   <translation>rosa Knospen, öffnen hellrosa bis weiß</translation>
+  </message>
+  <message>
+   <source>pink, showy</source>
+   <translation>rosa, auffällig</translation>
+  </message>
+  <message>
+   <source>pinkish</source>
+   <translation>rosa überhaucht</translation>
+  </message>
+  <message>
+   <source>pinkish or downy shoots</source>
+   <translation>rosa überhauchte oder filzige Triebe</translation>
   </message>
   <message>
    <source>planted together at four to one</source>
@@ -4212,8 +5240,36 @@
    <translation>Hochstamm, geschnitten</translation>
   </message>
   <message>
+   <source>pure white from pink buds</source>
+   <translation>reinweiß aus rosa Knospen</translation>
+  </message>
+  <message>
+   <source>purple bloomed canes</source>
+   <translation>purpurne, bereifte Ruten</translation>
+  </message>
+  <message>
    <source>purple raspberry</source>
    <translation>Violette Himbeere</translation>
+  </message>
+  <message>
+   <source>purple-bronze to red</source>
+   <translation>purpurbronze bis rot</translation>
+  </message>
+  <message>
+   <source>purple-green shoots</source>
+   <translation>purpurgrüne Triebe</translation>
+  </message>
+  <message>
+   <source>purple-red tints</source>
+   <translation>purpurrote Töne</translation>
+  </message>
+  <message>
+   <source>purple-red, some leaves held</source>
+   <translation>purpurrot, einige Blätter bleiben</translation>
+  </message>
+  <message>
+   <source>pyramidal to rounded, suckering grove</source>
+   <translation>kegelförmig bis rund, bildet durch Ausläufer Haine</translation>
   </message>
   <message>
    <source>quince</source>
@@ -4272,6 +5328,18 @@
    <translation>empfohlen</translation>
   </message>
   <message>
+   <source>red</source>
+   <translation>rot</translation>
+  </message>
+  <message>
+   <source>red (orange in places)</source>
+   <translation>rot (stellenweise orange)</translation>
+  </message>
+  <message>
+   <source>red berries against green</source>
+   <translation>rote Beeren vor Grün</translation>
+  </message>
+  <message>
    <source>red cedar</source>
    <translation>Rotzeder</translation>
   </message>
@@ -4280,8 +5348,16 @@
    <translation>Rote Johannisbeere</translation>
   </message>
   <message>
+   <source>red fruit persists</source>
+   <translation>rote Früchte bleiben hängen</translation>
+  </message>
+  <message>
    <source>red maple</source>
    <translation>Rot-Ahorn</translation>
+  </message>
+  <message>
+   <source>red or yellow young stems</source>
+   <translation>junge Stängel rot oder gelb</translation>
   </message>
   <message>
    <source>red raspberry</source>
@@ -4296,8 +5372,68 @@
    <translation>Rote Wurzelfäule</translation>
   </message>
   <message>
+   <source>red tints</source>
+   <translation>rote Töne</translation>
+  </message>
+  <message>
+   <source>red tints on old leaves</source>
+   <translation>rote Töne an alten Blättern</translation>
+  </message>
+  <message>
+   <source>red to burgundy</source>
+   <translation>rot bis weinrot</translation>
+  </message>
+  <message>
+   <source>red to orange, late</source>
+   <translation>rot bis orange, spät</translation>
+  </message>
+  <message>
+   <source>red twigs</source>
+   <translation>rote Zweige</translation>
+  </message>
+  <message>
+   <source>red-burgundy</source>
+   <translation>weinrot, rötlich</translation>
+  </message>
+  <message>
+   <source>red-green</source>
+   <translation>rotgrün</translation>
+  </message>
+  <message>
+   <source>red-green canes</source>
+   <translation>rotgrüne Ruten</translation>
+  </message>
+  <message>
+   <source>red-maroon</source>
+   <translation>rötlich kastanienbraun</translation>
+  </message>
+  <message>
+   <source>red-orange to yellow</source>
+   <translation>rotorange bis gelb</translation>
+  </message>
+  <message>
+   <source>red-purple</source>
+   <translation>rotpurpurn</translation>
+  </message>
+  <message>
    <source>redbud</source>
    <translation>Judasbaum</translation>
+  </message>
+  <message>
+   <source>reddish stems</source>
+   <translation>rötliche Stängel</translation>
+  </message>
+  <message>
+   <source>reddish twigs</source>
+   <translation>rötliche Zweige</translation>
+  </message>
+  <message>
+   <source>reddish winter twigs</source>
+   <translation>rötliches Winterholz</translation>
+  </message>
+  <message>
+   <source>reddish-orange fruit after leaf fall</source>
+   <translation>rötlich orange Früchte nach dem Laubfall</translation>
   </message>
   <message>
    <source>required</source>
@@ -4344,12 +5480,60 @@
    <translation>Rose</translation>
   </message>
   <message>
+   <source>rose red</source>
+   <translation>rosenrot</translation>
+  </message>
+  <message>
    <source>rosette (double blossom)</source>
    <translation>Rosettenkrankheit (Doppelblüte)</translation>
   </message>
   <message>
    <source>rot and spotted wing drosophila</source>
    <translation>Fäulnis und Kirschessigfliege</translation>
+  </message>
+  <message>
+   <source>rough lobed green</source>
+   <translation>rau, gelappt, grün</translation>
+  </message>
+  <message>
+   <source>rounded</source>
+   <translation>gerundet</translation>
+  </message>
+  <message>
+   <source>rounded blue-green</source>
+   <translation>rundlich, blaugrün</translation>
+  </message>
+  <message>
+   <source>rounded bush</source>
+   <translation>runder Busch</translation>
+  </message>
+  <message>
+   <source>rounded bush, 4-6 ft</source>
+   <translation>runder Busch, 1,2–1,8 m</translation>
+  </message>
+  <message>
+   <source>rounded bush, about 6 ft</source>
+   <translation>runder Busch, etwa 1,8 m</translation>
+  </message>
+  <message>
+   <source>rounded small tree</source>
+   <translation>runder kleiner Baum</translation>
+  </message>
+  <message>
+   <source>rounded small tree, easily trained as espalier or cordon</source>
+   <translation>runder kleiner Baum, leicht als Spalier oder Schnurbaum zu ziehen</translation>
+  </message>
+  <message>
+   <source>rounded, 12-20 ft</source>
+   <translation>rund, 3,7–6 m</translation>
+  </message>
+  <message>
+   <source>rounded, 15-20 ft</source>
+   <translation>rund, 4,6–6 m</translation>
+  </message>
+  <message>
+   <source>rounded, upright or weeping</source>
+   <translation>rund, aufrecht oder hängend</translation>
   </message>
   <message>
    <source>rowan</source>
@@ -4384,6 +5568,10 @@
    <translation>Schuppen öffnen sich</translation>
   </message>
   <message>
+   <source>scarlet</source>
+   <translation>scharlachrot</translation>
+  </message>
+  <message>
    <source>scatter of the last frost date where only the even-odds date is known</source>
    <translation>Streuung des letzten Frosts, wo nur das Datum für jedes zweite Jahr bekannt ist</translation>
   </message>
@@ -4414,6 +5602,18 @@
   <message>
    <source>semi-erect blackberry</source>
    <translation>Halbaufrechte Brombeere</translation>
+  </message>
+  <message>
+   <source>semi-evergreen</source>
+   <translation>halbimmergrün</translation>
+  </message>
+  <message>
+   <source>semi-evergreen in mild winters</source>
+   <translation>in milden Wintern halbimmergrün</translation>
+  </message>
+  <message>
+   <source>semi-evergreen mat</source>
+   <translation>halbimmergrüne Matte</translation>
   </message>
   <message>
    <source>semi-standard</source>
@@ -4456,6 +5656,10 @@
    <translation>Laubbaum, klein</translation>
   </message>
   <message>
+   <source>shaggy twining stems</source>
+   <translation>zottige, windende Stämme</translation>
+  </message>
+  <message>
    <source>shallow roots</source>
    <translation>flache Wurzeln</translation>
   </message>
@@ -4482,6 +5686,10 @@
   <message>
    <source>shared bloom that a good set asks for: pollination works for a few days only</source>
    <translation>gemeinsame Blüte für guten Ansatz: Bestäubung gelingt nur wenige Tage lang</translation>
+  </message>
+  <message>
+   <source>shiny ringed bark</source>
+   <translation>glänzende, geringelte Rinde</translation>
   </message>
   <message>
    <source>shoots die near [30 F]</source>
@@ -4536,6 +5744,22 @@
    <translation>silberne Spitze</translation>
   </message>
   <message>
+   <source>silver-grey willow leaves</source>
+   <translation>silbergraue Weidenblätter</translation>
+  </message>
+  <message>
+   <source>silvery</source>
+   <translation>silbrig</translation>
+  </message>
+  <message>
+   <source>silvery, downy</source>
+   <translation>silbrig, filzig</translation>
+  </message>
+  <message>
+   <source>silvery-green</source>
+   <translation>silbriggrün</translation>
+  </message>
+  <message>
    <source>simple and clean</source>
    <translation>einfach und sauber</translation>
   </message>
@@ -4576,6 +5800,10 @@
    <translation>Größe, keine Astbrüche, Ernte im nächsten Jahr</translation>
   </message>
   <message>
+   <source>slight</source>
+   <translation>leicht</translation>
+  </message>
+  <message>
    <source>slips from its core</source>
    <translation>löst sich vom Zapfen</translation>
   </message>
@@ -4584,12 +5812,72 @@
    <translation>löst sich vom Zapfen; bis zum Frost</translation>
   </message>
   <message>
+   <source>small crooked rounded tree, 10-15 ft</source>
+   <translation>kleiner, krummer, runder Baum, 3–4,6 m</translation>
+  </message>
+  <message>
+   <source>small deep pink (non-showy type)</source>
+   <translation>klein, tiefrosa (unauffälliger Typ)</translation>
+  </message>
+  <message>
+   <source>small glossy rounded leaves</source>
+   <translation>kleine, glänzende, runde Blätter</translation>
+  </message>
+  <message>
+   <source>small green</source>
+   <translation>klein, grün</translation>
+  </message>
+  <message>
+   <source>small leaves</source>
+   <translation>kleine Blätter</translation>
+  </message>
+  <message>
+   <source>small lobed green</source>
+   <translation>klein, gelappt, grün</translation>
+  </message>
+  <message>
+   <source>small maroon fruit persistent to winter</source>
+   <translation>kleine, kastanienbraune Früchte bis in den Winter</translation>
+  </message>
+  <message>
+   <source>small purple</source>
+   <translation>klein, purpurn</translation>
+  </message>
+  <message>
+   <source>small rounded tree</source>
+   <translation>kleiner runder Baum</translation>
+  </message>
+  <message>
+   <source>small rounded tree or bush</source>
+   <translation>kleiner runder Baum oder Busch</translation>
+  </message>
+  <message>
+   <source>small spreading tree</source>
+   <translation>kleiner ausladender Baum</translation>
+  </message>
+  <message>
    <source>small tree</source>
    <translation>kleiner Baum</translation>
   </message>
   <message>
+   <source>small white</source>
+   <translation>klein, weiß</translation>
+  </message>
+  <message>
    <source>smooth bark, up to about ten years old; interior latex thinned one to one</source>
    <translation>glatte Rinde, bis etwa zehn Jahre; Innenlatexfarbe eins zu eins verdünnt</translation>
+  </message>
+  <message>
+   <source>smooth grey bark, showy trunk</source>
+   <translation>glatte graue Rinde, schöner Stamm</translation>
+  </message>
+  <message>
+   <source>smooth grey stout branches</source>
+   <translation>glatte, graue, kräftige Äste</translation>
+  </message>
+  <message>
+   <source>smooth grey striped bark</source>
+   <translation>glatte, graue, gestreifte Rinde</translation>
   </message>
   <message>
    <source>smothers eggs</source>
@@ -4598,6 +5886,10 @@
   <message>
    <source>smothers overwintering eggs and scale</source>
    <translation>erstickt überwinternde Eier und Schildläuse</translation>
+  </message>
+  <message>
+   <source>snowy white bells</source>
+   <translation>schneeweiße Glocken</translation>
   </message>
   <message>
    <source>so that every female has a male within reach</source>
@@ -4614,6 +5906,10 @@
   <message>
    <source>soft herbs (basil, parsley, chives)</source>
    <translation>Weiche Kräuter (Basilikum, Petersilie, Schnittlauch)</translation>
+  </message>
+  <message>
+   <source>soft pink to white</source>
+   <translation>zartrosa bis weiß</translation>
   </message>
   <message>
    <source>soil above its range; amount in the soil sheet</source>
@@ -4652,6 +5948,10 @@
    <translation>Sauerkirsche</translation>
   </message>
   <message>
+   <source>southeastern blueberry bee; birds</source>
+   <translation>Blaubeer-Pelzbiene; Vögel</translation>
+  </message>
+  <message>
    <source>southern highbush</source>
    <translation>südliche Kulturheidelbeere</translation>
   </message>
@@ -4668,12 +5968,28 @@
    <translation>Spindel</translation>
   </message>
   <message>
+   <source>spiny mound, or standard</source>
+   <translation>stachelige Kuppel oder Hochstamm</translation>
+  </message>
+  <message>
    <source>spores ripen in spring</source>
    <translation>Sporen reifen im Frühjahr</translation>
   </message>
   <message>
    <source>spread among the others</source>
    <translation>unter den anderen verteilt</translation>
+  </message>
+  <message>
+   <source>spreading</source>
+   <translation>ausladend</translation>
+  </message>
+  <message>
+   <source>spreading small tree</source>
+   <translation>ausladender kleiner Baum</translation>
+  </message>
+  <message>
+   <source>spreading, suckers</source>
+   <translation>ausladend, treibt Ausläufer</translation>
   </message>
   <message>
    <source>spring</source>
@@ -4744,12 +6060,36 @@
    <translation>die übrigen und die untersten Blätter entfernen</translation>
   </message>
   <message>
+   <source>strong clove scent</source>
+   <translation>starker Nelkenduft</translation>
+  </message>
+  <message>
    <source>strong growth</source>
    <translation>starker Wuchs</translation>
   </message>
   <message>
    <source>strong growth, fruit on one-year wood and spurs</source>
    <translation>starker Wuchs, Früchte an einjährigem Holz und Kurztrieben</translation>
+  </message>
+  <message>
+   <source>strong, honey-musk</source>
+   <translation>stark, nach Honig und Moschus</translation>
+  </message>
+  <message>
+   <source>strong, sweet</source>
+   <translation>stark, süß</translation>
+  </message>
+  <message>
+   <source>suckering shrub</source>
+   <translation>Strauch mit Ausläufern</translation>
+  </message>
+  <message>
+   <source>suckering small tree or thicket</source>
+   <translation>kleiner Baum mit Ausläufern oder Dickicht</translation>
+  </message>
+  <message>
+   <source>suckering vase-shaped shrub</source>
+   <translation>vasenförmiger Strauch mit Ausläufern</translation>
   </message>
   <message>
    <source>summer</source>
@@ -4776,8 +6116,20 @@
    <translation>anfällig</translation>
   </message>
   <message>
+   <source>sweet</source>
+   <translation>süß</translation>
+  </message>
+  <message>
    <source>sweet cherry</source>
    <translation>Süßkirsche</translation>
+  </message>
+  <message>
+   <source>sweet honey</source>
+   <translation>süßer Honigduft</translation>
+  </message>
+  <message>
+   <source>sweet mignonette at bloom</source>
+   <translation>zur Blüte süß, nach Reseda</translation>
   </message>
   <message>
    <source>sweet, seeds brown; it does not ripen later</source>
@@ -4838,6 +6190,10 @@
   <message>
    <source>tall strings</source>
    <translation>hohe Schnüre</translation>
+  </message>
+  <message>
+   <source>tall upright to spreading; needs dwarf stock in a front garden</source>
+   <translation>hoch aufrecht bis ausladend; im Vorgarten nur auf schwacher Unterlage</translation>
   </message>
   <message>
    <source>tangle</source>
@@ -4948,8 +6304,28 @@
    <translation>sie beschatten den Baum und zehren an ihm</translation>
   </message>
   <message>
+   <source>thicket</source>
+   <translation>Dickicht</translation>
+  </message>
+  <message>
+   <source>thicket of arching canes</source>
+   <translation>Dickicht überhängender Ruten</translation>
+  </message>
+  <message>
    <source>third leaf</source>
    <translation>drittes Blatt</translation>
+  </message>
+  <message>
+   <source>thorny outline</source>
+   <translation>dorniger Umriss</translation>
+  </message>
+  <message>
+   <source>thorny suckering shrub, 6-12 ft</source>
+   <translation>dorniger Strauch mit Ausläufern, 1,8–3,7 m</translation>
+  </message>
+  <message>
+   <source>thorny thicket</source>
+   <translation>dorniges Dickicht</translation>
   </message>
   <message>
    <source>tie a new shoot in the place of each that fruited</source>
@@ -4960,12 +6336,24 @@
    <translation>Bindungen schnüren ein, Pfähle faulen</translation>
   </message>
   <message>
+   <source>tight bark</source>
+   <translation>feste Rinde</translation>
+  </message>
+  <message>
    <source>tight bud</source>
    <translation>geschlossene Knospe</translation>
   </message>
   <message>
    <source>tight cluster</source>
    <translation>Grünknospe</translation>
+  </message>
+  <message>
+   <source>tiny green</source>
+   <translation>winzig, grün</translation>
+  </message>
+  <message>
+   <source>tiny green, fragrant</source>
+   <translation>winzig, grün, duftend</translation>
   </message>
   <message>
    <source>tip green</source>
@@ -4996,8 +6384,20 @@
    <translation>Rankende Brombeere</translation>
   </message>
   <message>
+   <source>trailing canes</source>
+   <translation>rankende Ruten</translation>
+  </message>
+  <message>
+   <source>trailing, on wire</source>
+   <translation>rankend, am Draht</translation>
+  </message>
+  <message>
    <source>tree</source>
    <translation>Baum</translation>
+  </message>
+  <message>
+   <source>tree-like, 10-15 ft</source>
+   <translation>baumartig, 3–4,6 m</translation>
   </message>
   <message>
    <source>trees up to this height are dwarf for pollen range</source>
@@ -5024,12 +6424,44 @@
    <translation>Rebe am Drahtgerüst</translation>
   </message>
   <message>
+   <source>trifoliate green</source>
+   <translation>dreizählig, grün</translation>
+  </message>
+  <message>
    <source>trouble is caught while it is small</source>
    <translation>Schäden fallen auf, solange sie klein sind</translation>
   </message>
   <message>
    <source>trunk only; where borers were found</source>
    <translation>nur der Stamm; wo Bohrer gefunden wurden</translation>
+  </message>
+  <message>
+   <source>twiggy</source>
+   <translation>feinzweigig</translation>
+  </message>
+  <message>
+   <source>twiggy mound</source>
+   <translation>feinzweigige Kuppel</translation>
+  </message>
+  <message>
+   <source>twiggy outline</source>
+   <translation>feinzweigiger Umriss</translation>
+  </message>
+  <message>
+   <source>twiner</source>
+   <translation>Schlingpflanze</translation>
+  </message>
+  <message>
+   <source>twiner, 10-15 ft</source>
+   <translation>Schlingpflanze, 3–4,6 m</translation>
+  </message>
+  <message>
+   <source>twining perennial, 15-25 ft</source>
+   <translation>schlingende Staude, 4,6–7,6 m</translation>
+  </message>
+  <message>
+   <source>twining stems</source>
+   <translation>windende Stämme</translation>
   </message>
   <message>
    <source>two crabapples set 27 % by hand against 77 to 83 % from apples</source>
@@ -5056,12 +6488,104 @@
    <translation>unbeheizter Schuppen bei stetigen [15-25 F], oder den Kübel in den Boden einsenken</translation>
   </message>
   <message>
+   <source>unpleasant close by, not noticed at a distance</source>
+   <translation>aus der Nähe unangenehm, von weitem nicht zu merken</translation>
+  </message>
+  <message>
    <source>unpruned standard</source>
    <translation>Hochstamm, ungeschnitten</translation>
   </message>
   <message>
    <source>up to a quarter of the wood; keep 3-5 main branches</source>
    <translation>bis zu einem Viertel des Holzes; 3–5 Leitäste behalten</translation>
+  </message>
+  <message>
+   <source>upright</source>
+   <translation>aufrecht</translation>
+  </message>
+  <message>
+   <source>upright conical</source>
+   <translation>aufrecht kegelförmig</translation>
+  </message>
+  <message>
+   <source>upright multi-stem bush or small tree</source>
+   <translation>aufrechter, mehrstämmiger Busch oder kleiner Baum</translation>
+  </message>
+  <message>
+   <source>upright narrow</source>
+   <translation>aufrecht schmal</translation>
+  </message>
+  <message>
+   <source>upright open</source>
+   <translation>aufrecht offen</translation>
+  </message>
+  <message>
+   <source>upright outline, blocky bark with age</source>
+   <translation>aufrechter Umriss, im Alter gefelderte Rinde</translation>
+  </message>
+  <message>
+   <source>upright oval</source>
+   <translation>aufrecht oval</translation>
+  </message>
+  <message>
+   <source>upright oval (American) or rounded (Asian)</source>
+   <translation>aufrecht oval (Amerikanische) oder rund (Asiatische)</translation>
+  </message>
+  <message>
+   <source>upright rounded</source>
+   <translation>aufrecht rund</translation>
+  </message>
+  <message>
+   <source>upright rounded shrub</source>
+   <translation>aufrecht runder Strauch</translation>
+  </message>
+  <message>
+   <source>upright rounded, or cordon</source>
+   <translation>aufrecht rund oder als Schnurbaum</translation>
+  </message>
+  <message>
+   <source>upright spreading</source>
+   <translation>aufrecht ausladend</translation>
+  </message>
+  <message>
+   <source>upright suckering</source>
+   <translation>aufrecht, treibt Ausläufer</translation>
+  </message>
+  <message>
+   <source>upright tall</source>
+   <translation>aufrecht, hoch</translation>
+  </message>
+  <message>
+   <source>upright then arching</source>
+   <translation>erst aufrecht, dann überhängend</translation>
+  </message>
+  <message>
+   <source>upright then spreading</source>
+   <translation>erst aufrecht, dann ausladend</translation>
+  </message>
+  <message>
+   <source>upright then vase shaped</source>
+   <translation>erst aufrecht, dann vasenförmig</translation>
+  </message>
+  <message>
+   <source>upright vase</source>
+   <translation>aufrechte Vase</translation>
+  </message>
+  <message>
+   <source>upright, 15-25 ft</source>
+   <translation>aufrecht, 4,6–7,6 m</translation>
+  </message>
+  <message>
+   <source>upright, 4-6 ft</source>
+   <translation>aufrecht, 1,2–1,8 m</translation>
+  </message>
+  <message>
+   <source>upright, 6-8 x 5-6 ft</source>
+   <translation>aufrecht, 1,8–2,4 x 1,5–1,8 m</translation>
+  </message>
+  <message>
+   <source>upright, hedge use</source>
+   <translation>aufrecht, für Hecken</translation>
   </message>
   <message>
    <source>upwind of the others</source>
@@ -5084,6 +6608,10 @@
    <translation>meist nicht (3–5 Jahre anpfählen)</translation>
   </message>
   <message>
+   <source>vase</source>
+   <translation>Vase</translation>
+  </message>
+  <message>
    <source>vegetables</source>
    <translation>Gemüse</translation>
   </message>
@@ -5104,6 +6632,10 @@
    <translation>sehr früh</translation>
   </message>
   <message>
+   <source>very early bumble bees; birds</source>
+   <translation>sehr frühe Hummeln; Vögel</translation>
+  </message>
+  <message>
    <source>very early fall</source>
    <translation>sehr früher Herbst</translation>
   </message>
@@ -5116,6 +6648,14 @@
    <translation>sehr früher Sommer</translation>
   </message>
   <message>
+   <source>very early, blue-green</source>
+   <translation>sehr früh, blaugrün</translation>
+  </message>
+  <message>
+   <source>very large drooping leaves, tropical look</source>
+   <translation>sehr große, hängende Blätter, tropisches Aussehen</translation>
+  </message>
+  <message>
    <source>very late</source>
    <translation>sehr spät</translation>
   </message>
@@ -5124,8 +6664,20 @@
    <translation>sehr anfällig</translation>
   </message>
   <message>
+   <source>very vigorous twiner</source>
+   <translation>sehr wüchsige Schlingpflanze</translation>
+  </message>
+  <message>
+   <source>vigorous vine, arbour</source>
+   <translation>wüchsige Kletterpflanze, Laube</translation>
+  </message>
+  <message>
    <source>vine</source>
    <translation>Rebe</translation>
+  </message>
+  <message>
+   <source>vine for arch, arbour or fence</source>
+   <translation>Kletterpflanze für Bogen, Laube oder Zaun</translation>
   </message>
   <message>
    <source>virus and root rot</source>
@@ -5134,6 +6686,10 @@
   <message>
    <source>viruses (general)</source>
    <translation>Viren (allgemein)</translation>
+  </message>
+  <message>
+   <source>vivid red to orange</source>
+   <translation>lebhaft rot bis orange</translation>
   </message>
   <message>
    <source>voles and rabbits gnaw bark under snow</source>
@@ -5204,8 +6760,28 @@
    <translation>solange sie klein sind</translation>
   </message>
   <message>
+   <source>white</source>
+   <translation>weiß</translation>
+  </message>
+  <message>
+   <source>white clusters with pink anthers</source>
+   <translation>weiße Büschel mit rosa Staubbeuteln</translation>
+  </message>
+  <message>
    <source>white currant</source>
    <translation>Weiße Johannisbeere</translation>
+  </message>
+  <message>
+   <source>white flushed pink</source>
+   <translation>weiß, rosa überlaufen</translation>
+  </message>
+  <message>
+   <source>white from pink buds</source>
+   <translation>weiß aus rosa Knospen</translation>
+  </message>
+  <message>
+   <source>white from red buds</source>
+   <translation>weiß aus roten Knospen</translation>
   </message>
   <message>
    <source>white pine</source>
@@ -5214,6 +6790,98 @@
   <message>
    <source>white pine blister rust</source>
    <translation>Blasenrost der Weymouthskiefer</translation>
+  </message>
+  <message>
+   <source>white tinged pink</source>
+   <translation>weiß mit rosa Hauch</translation>
+  </message>
+  <message>
+   <source>white to pale pink, 1 in</source>
+   <translation>weiß bis hellrosa, 2,5 cm</translation>
+  </message>
+  <message>
+   <source>white to pink</source>
+   <translation>weiß bis rosa</translation>
+  </message>
+  <message>
+   <source>white to pink bells from pink buds</source>
+   <translation>weiße bis rosa Glocken aus rosa Knospen</translation>
+  </message>
+  <message>
+   <source>white to pink urn-shaped</source>
+   <translation>weiß bis rosa, krugförmig</translation>
+  </message>
+  <message>
+   <source>white to pinkish bells</source>
+   <translation>weiße bis rosa überhauchte Glocken</translation>
+  </message>
+  <message>
+   <source>white, 2 in across, single</source>
+   <translation>weiß, 5 cm breit, einfach</translation>
+  </message>
+  <message>
+   <source>white, airy</source>
+   <translation>weiß, luftig</translation>
+  </message>
+  <message>
+   <source>white, dense</source>
+   <translation>weiß, dicht</translation>
+  </message>
+  <message>
+   <source>white, dense before leaves</source>
+   <translation>weiß, dicht, vor den Blättern</translation>
+  </message>
+  <message>
+   <source>white, fragrant</source>
+   <translation>weiß, duftend</translation>
+  </message>
+  <message>
+   <source>white, hanging clusters</source>
+   <translation>weiß, in hängenden Büscheln</translation>
+  </message>
+  <message>
+   <source>white, in clusters, dark anthers</source>
+   <translation>weiß, in Büscheln, dunkle Staubbeutel</translation>
+  </message>
+  <message>
+   <source>white, large</source>
+   <translation>weiß, groß</translation>
+  </message>
+  <message>
+   <source>white, large clusters</source>
+   <translation>weiß, in großen Büscheln</translation>
+  </message>
+  <message>
+   <source>white, large, abundant</source>
+   <translation>weiß, groß, reichlich</translation>
+  </message>
+  <message>
+   <source>white, pink or red</source>
+   <translation>weiß, rosa oder rot</translation>
+  </message>
+  <message>
+   <source>white, showy</source>
+   <translation>weiß, auffällig</translation>
+  </message>
+  <message>
+   <source>white, showy, fragrant</source>
+   <translation>weiß, auffällig, duftend</translation>
+  </message>
+  <message>
+   <source>white, small, dense</source>
+   <translation>weiß, klein, dicht</translation>
+  </message>
+  <message>
+   <source>white, very early and dense</source>
+   <translation>weiß, sehr früh und dicht</translation>
+  </message>
+  <message>
+   <source>white, very showy</source>
+   <translation>weiß, sehr auffällig</translation>
+  </message>
+  <message>
+   <source>white-bloomed purple canes, strong winter feature</source>
+   <translation>weiß bereifte, purpurne Ruten, starker Winterschmuck</translation>
   </message>
   <message>
    <source>wide forks bear sooner and split less</source>
@@ -5252,6 +6920,10 @@
    <translation>Rotwein-Hybride</translation>
   </message>
   <message>
+   <source>wine red to scarlet</source>
+   <translation>weinrot bis scharlachrot</translation>
+  </message>
+  <message>
    <source>wine vinifera</source>
    <translation>Weintraube, Vinifera</translation>
   </message>
@@ -5266,6 +6938,10 @@
   <message>
    <source>wine/table white hybrid</source>
    <translation>Wein-/Tafeltraube, weiße Hybride</translation>
+  </message>
+  <message>
+   <source>winter thrushes; wind pollinated</source>
+   <translation>Drosseln im Winter; windbestäubt</translation>
   </message>
   <message>
    <source>with Adams 2; Jul-Aug to Sep</source>
@@ -5316,12 +6992,88 @@
    <translation>Verholzende Kräuter (Rosmarin, Salbei, Lavendel)</translation>
   </message>
   <message>
+   <source>yellow</source>
+   <translation>gelb</translation>
+  </message>
+  <message>
+   <source>yellow (American) to crimson (some hybrids)</source>
+   <translation>gelb (Amerikanische) bis karminrot (manche Hybriden)</translation>
+  </message>
+  <message>
    <source>yellow and fragrant, before a hard frost</source>
    <translation>gelb und duftend, vor starkem Frost</translation>
   </message>
   <message>
+   <source>yellow branches</source>
+   <translation>gelbe Äste</translation>
+  </message>
+  <message>
+   <source>yellow collapse</source>
+   <translation>gelb, dann zusammenfallend</translation>
+  </message>
+  <message>
+   <source>yellow male catkins, tiny red female</source>
+   <translation>gelbe männliche Kätzchen, winzige rote weibliche Blüten</translation>
+  </message>
+  <message>
    <source>yellow raspberry</source>
    <translation>Gelbe Himbeere</translation>
+  </message>
+  <message>
+   <source>yellow to orange</source>
+   <translation>gelb bis orange</translation>
+  </message>
+  <message>
+   <source>yellow to orange-red</source>
+   <translation>gelb bis orangerot</translation>
+  </message>
+  <message>
+   <source>yellow to purple-red</source>
+   <translation>gelb bis purpurrot</translation>
+  </message>
+  <message>
+   <source>yellow to red</source>
+   <translation>gelb bis rot</translation>
+  </message>
+  <message>
+   <source>yellow to red-bronze, cultivar dependent</source>
+   <translation>gelb bis rotbronze, je nach Sorte</translation>
+  </message>
+  <message>
+   <source>yellow to red-purple</source>
+   <translation>gelb bis rotpurpurn</translation>
+  </message>
+  <message>
+   <source>yellow winter wood</source>
+   <translation>gelbes Winterholz</translation>
+  </message>
+  <message>
+   <source>yellow with red to red-purple</source>
+   <translation>gelb mit Rot bis Rotpurpur</translation>
+  </message>
+  <message>
+   <source>yellow wood</source>
+   <translation>gelbes Holz</translation>
+  </message>
+  <message>
+   <source>yellow, orange to red-purple</source>
+   <translation>gelb, orange bis rotpurpurn</translation>
+  </message>
+  <message>
+   <source>yellow, short</source>
+   <translation>gelb, kurz</translation>
+  </message>
+  <message>
+   <source>yellow, unremarkable</source>
+   <translation>gelb, unauffällig</translation>
+  </message>
+  <message>
+   <source>yellow-orange</source>
+   <translation>gelborange</translation>
+  </message>
+  <message>
+   <source>yellow-red</source>
+   <translation>gelbrot</translation>
   </message>
   <message>
    <source>yes</source>
