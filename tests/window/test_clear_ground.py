@@ -184,6 +184,15 @@ def test_pointing_at_closed_ground_says_why(make_window, qtbot) -> None:
     assert window.status.currentMessage() == ""
 
 
+def test_why_is_told_as_soon_as_it_is_known(make_window, qtbot) -> None:
+    window: MainWindow = make_window(crowded())
+    window.open_yard.take_in_hand(LIBERTY)
+    window.canvas.pointed.emit((20.0, 11.0))
+    assert window.status.currentMessage() == ""
+    wait_for(qtbot, window.open_yard)
+    assert window.status.currentMessage().startswith("Closed here: too close to Empire (A3)")
+
+
 def test_why_a_plant_dragged_may_not_stand_is_told_of_its_own_place(make_window, qtbot) -> None:
     """It was taken by its rim: the pointer is on clear ground, the plant is not."""
     window: MainWindow = make_window(crowded())
@@ -192,6 +201,8 @@ def test_why_a_plant_dragged_may_not_stand_is_told_of_its_own_place(make_window,
     wait_for(qtbot, yard)
     window.canvas.pointed.emit((14.0, 3.0))
     assert window.status.currentMessage().startswith("Closed here: too close to Empire (A3)")
+    yard.show_trial(edits.move(yard.yard, {"A1"}, (6.0, -7.0)))
+    assert window.status.currentMessage() == ""  # it has followed the pointer to clear ground
 
 
 def settled(window: MainWindow, qtbot) -> None:

@@ -22,7 +22,7 @@ from yardplan.arrange.closed_neighbours import closed_neighbours
 from yardplan.arrange.closed_pollen import closed_pollen, unset
 from yardplan.arrange.closed_room import closed_room
 from yardplan.arrange.closed_soil import closed_soil
-from yardplan.arrange.discs import distinct, taken_off
+from yardplan.arrange.discs import Shapes, distinct, taken_off
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import NAME as POLLINATION
 from yardplan.checks.run import CHECKS
@@ -70,8 +70,12 @@ class ClearGround:
 
     def why(self, place: Point) -> list[Closed]:
         """The reasons that close a place, in the order of the checks; empty on open ground."""
-        here = shapely.Point(place)
-        return [one for one in self.closed if one.geometry.intersects(here)]
+        here = shapely.intersects(self._shapes, shapely.Point(place))
+        return [self.closed[number] for number in np.flatnonzero(here)]
+
+    @cached_property
+    def _shapes(self) -> Shapes:
+        return np.array([one.geometry for one in self.closed], dtype=object)
 
     def nearest(self, place: Point) -> Point | None:
         """The nearest clear place, a little inside the edge where there is room; None where there is none.

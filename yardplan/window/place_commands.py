@@ -54,8 +54,11 @@ class PlaceCommands(QObject):
         self._yard.shown.connect(self._stale)
         self._yard.closing.connect(self._bench.stop)
         window.canvas.pointed.connect(self._show_why)
-        self._yard.shown.connect(self._forget_why)
         self._yard.clear.changed.connect(self._forget_names)
+        # The pointer is told before what it drags has followed.
+        self._yard.shown.connect(self._say_again)
+        self._yard.clear.changed.connect(lambda: self._show_why(self._pointed))
+        self._pointed: Point | None = None
         self._names: dict[str, str] = {}
         self._said = ""
         self._refresh()
@@ -149,6 +152,7 @@ class PlaceCommands(QObject):
 
     def _show_why(self, place: Point | None) -> None:
         """Say in the status line why the ground under the pointer is closed to the plant in hand."""
+        self._pointed = place
         words = self.why_at(place) if place is not None else ""
         if words:
             self._window.status.showMessage(words)
@@ -156,10 +160,9 @@ class PlaceCommands(QObject):
             self._window.status.clearMessage()
         self._said = words
 
-    def _forget_why(self) -> None:
-        """What stood under the pointer of a gesture is no longer so once it has ended or is undone."""
-        if not self._yard.on_trial:
-            self._show_why(None)
+    def _say_again(self, *_: object) -> None:
+        """What is dragged is elsewhere now, or its gesture has ended or is undone: then nothing is said."""
+        self._show_why(self._pointed if self._yard.on_trial else None)
 
     def why_at(self, place: Point) -> str:
         """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is.
