@@ -57,7 +57,7 @@ class PlaceCommands(QObject):
         self._yard.clear.changed.connect(self._forget_names)
         # The pointer is told before what it drags has followed.
         self._yard.shown.connect(self._say_again)
-        self._yard.clear.changed.connect(lambda: self._show_why(self._pointed))
+        self._yard.clear.changed.connect(self._say_now)
         self._pointed: Point | None = None
         self._names: dict[str, str] = {}
         self._said = ""
@@ -163,6 +163,10 @@ class PlaceCommands(QObject):
     def _say_again(self, *_: object) -> None:
         """What is dragged is elsewhere now, or its gesture has ended or is undone: then nothing is said."""
         self._show_why(self._pointed if self._yard.on_trial else None)
+
+    def _say_now(self) -> None:
+        """Other clear ground is known."""
+        self._show_why(self._pointed)
 
     def why_at(self, place: Point) -> str:
         """Why a place is closed to the plant in hand or dragged; empty where it is open or nothing is.
