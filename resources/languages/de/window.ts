@@ -293,7 +293,7 @@
   </message>
   <message>
    <source>'{text}' is not an angle: write 90, or a bearing like N 45 E</source>
-   <translation>„{text}“ ist kein Winkel: Schreiben Sie 90 oder eine Richtung wie N 45 E</translation>
+   <translation>„{text}“ ist kein Winkel: Schreiben Sie 90 oder eine Richtung wie N 45 O</translation>
   </message>
   <message>
    <source>'{text}' is not one distance: type for example 12.5 m</source>
@@ -1247,8 +1247,8 @@
    <translation>O</translation>
   </message>
   <message>
-   <source>Each card says what is wrong and what would clear it; a click shows the place. Drag plants apart, change a variety, or let the program find a clear place.</source>
-   <translation>Jede Karte sagt, was nicht stimmt und was abhilft; ein Klick zeigt die Stelle. Ziehen Sie Pflanzen auseinander, wechseln Sie eine Sorte oder lassen Sie das Programm einen freien Platz suchen.</translation>
+   <source>Each card says what is wrong and what would clear it; a click shows the place. Drag plants apart, change a variety, or let the program find a clear place. What you can live with may stay: Next step goes on.</source>
+   <translation>Jede Karte sagt, was nicht stimmt und was abhilft; ein Klick zeigt die Stelle. Ziehen Sie Pflanzen auseinander, wechseln Sie eine Sorte oder lassen Sie das Programm einen freien Platz suchen. Was Ihnen recht ist, darf bleiben: Nächster Schritt geht weiter.</translation>
   </message>
   <message>
    <source>Eaves</source>
@@ -2164,6 +2164,10 @@
   <message>
    <source>N</source>
    <translation>N</translation>
+  </message>
+  <message>
+   <source>N E S W</source>
+   <translation>N O S W</translation>
   </message>
   <message>
    <source>N&amp;ext conflict or caution</source>
@@ -5152,6 +5156,10 @@
   <message>
    <source>sewer</source>
    <translation>Abwasser</translation>
+  </message>
+  <message>
+   <source>shade tree, small</source>
+   <translation>Laubbaum, klein</translation>
   </message>
   <message>
    <source>share taken {share}</source>

@@ -7,16 +7,17 @@ from typing import Literal
 
 from attrs import frozen
 
-from yardplan.language import tr
+from yardplan.language import later, tr
 from yardplan.units import System, UnitError, parse_length
 from yardplan.window.canvas.geometry import along, polar
 from yardplan.window.open_yard import OpenYard
 from yardplan.yard.ground import Point
 
+#: The letters of the winds as the language writes them; the English ones are read everywhere.
+_WINDS = later("N E S W")
 _BEARING = re.compile(
-    r"(?P<from>[ns])\s*(?P<degrees>\d+(?:[.,]\d+)?)\s*°?"
-    r"(?:\s*(?P<minutes>\d+(?:[.,]\d+)?)\s*'(?:\s*(?P<seconds>\d+(?:[.,]\d+)?)\s*\")?)?\s*(?P<to>[ew])",
-    re.IGNORECASE,
+    r"(?P<from>[^\W\d])\s*(?P<degrees>\d+(?:[.,]\d+)?)\s*°?"
+    r"(?:\s*(?P<minutes>\d+(?:[.,]\d+)?)\s*'(?:\s*(?P<seconds>\d+(?:[.,]\d+)?)\s*\")?)?\s*(?P<to>[^\W\d])",
 )
 
 
@@ -32,8 +33,9 @@ class Typed:
 def parse_typed(text: str, system: System, *, north: float = 0.0) -> Typed:
     """Read an entry. Raises UnitError with words for a person.
 
-    An angle is in degrees counter-clockwise from the right of the drawing; a bearing (`N 45 E`, surveyors'
-    quadrant bearing) counts from true north, which lies `north` degrees clockwise from the top.
+    An angle is in degrees counter-clockwise from the right of the drawing; a bearing (`N 45 E`, in German
+    `N 45 O`; surveyors' quadrant bearing) counts from true north, which lies `north` degrees clockwise from
+    the top.
     """
     if ";" in text:
         x, y = _two(text, ";")
@@ -64,8 +66,9 @@ def _above_zero(text: str, system: System) -> float:
 
 def _angle(text: str, north: float) -> float:
     match = _BEARING.fullmatch(text.strip())
-    if match:
-        return _from_bearing(match, north)
+    turn = _from_bearing(match, north) if match else None
+    if turn is not None:
+        return turn
     try:
         return float(text.replace("°", "").replace(",", ".").strip())
     except ValueError:
@@ -74,14 +77,22 @@ def _angle(text: str, north: float) -> float:
         ) from None
 
 
-def _from_bearing(match: re.Match[str], north: float) -> float:
+def _quadrant(match: re.Match[str]) -> str:
+    """The quadrant in English letters, `NE`, whichever it was typed with; the language's own go first."""
+    english = dict(zip("NESW", "NESW", strict=True))
+    own = dict(zip(tr(_WINDS).split(), "NESW", strict=True))
+    return "".join((english | own).get(match[name].upper(), " ") for name in ("from", "to"))
+
+
+def _from_bearing(match: re.Match[str], north: float) -> float | None:
+    """A bearing as an angle; None where its letters name no quadrant."""
     parts = (match[name] for name in ("degrees", "minutes", "seconds"))
     turn = sum(
         float((part or "0").replace(",", ".")) / 60**power for power, part in enumerate(parts)
     )
-    quadrant = match["from"].upper() + match["to"].upper()
-    clockwise = {"NE": turn, "SE": 180 - turn, "SW": 180 + turn, "NW": 360 - turn}[quadrant]
-    return float((90 - clockwise - north) % 360)
+    turns = {"NE": turn, "SE": 180 - turn, "SW": 180 + turn, "NW": 360 - turn}
+    clockwise = turns.get(_quadrant(match))
+    return None if clockwise is None else float((90 - clockwise - north) % 360)
 
 
 def parse_degrees(text: str) -> float:
