@@ -7,11 +7,14 @@ from attrs import evolve
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 from support import builders
+from support.orchards import MEANS
 from support.widgets import too_small, unnamed
 
+from yardplan.arrange.partners import _rank
 from yardplan.plants.pollen import sets_fruit
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.partner_list import PartnerList
+from yardplan.yard import edits
 from yardplan.yard.ground import Building
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard
@@ -47,6 +50,22 @@ def test_listed_partners_do_set_fruit_and_none_is_a_clone(partners: PartnerList)
         assert sets_fruit(known.cultivars[key], known.cultivars[_LIBERTY]).verdict != "no"
     assert partners.title.text() == "Partners for Liberty (A1)"
     assert "trunk to trunk" in partners.note.text()
+
+
+def test_each_partner_tells_when_it_ripens_beside_the_plant(partners: PartnerList) -> None:
+    """Order stays by pollination; the dates let a person spread the harvest."""
+    yard = partners._open_yard.yard
+    partners._open_yard.commit("Climate", edits.set_site(yard, monthly_means=MEANS))
+    partners.show_for(_LIBERTY, "A1")
+    rows = [partners.rows.row(n) for n in range(partners.rows.rowCount())]
+    assert [row.suggestion for row in rows] == sorted((row.suggestion for row in rows), key=_rank)
+    dated = [row for row in rows if row.ripens.startswith("ripens ")]
+    beside = {row.ripens.rpartition(", ")[2] for row in dated}
+    assert beside & {"before Liberty", "with Liberty", "after Liberty"}
+    assert all(row.ripens in row.spoken for row in rows)
+    assert {row.ripens for row in rows if row not in dated} <= {"when it ripens is not known here"}
+    partners.show_for_all()
+    assert all(partners.rows.row(n).ripens for n in range(partners.rows.rowCount()))
 
 
 def test_a_plant_only_in_hand_can_be_asked_for(partners: PartnerList) -> None:

@@ -8,6 +8,7 @@ from typing import Any
 from yardplan.arrange.partner_plan import plan_for
 from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Addition, Plan, Suggestion, partners_for
+from yardplan.arrange.ripening_beside import Ripening, ripening_beside
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.cli.check import keys_of, yard_in
@@ -54,7 +55,10 @@ def _for_one(survey: Survey, thing: str, json: bool) -> int:
     if json:
         print_json({
             "for": thing, "expected": _expected(survey, thing), "clear_ground": roomy,
-            "partners": [suggestion_json(one) for one in found],
+            "partners": [
+                suggestion_json(one) | _ripening_json(ripening_beside(survey, one.key, thing))
+                for one in found
+            ],
         })
         return 0
     told = fruit_set(outlooks_for(survey), thing)
@@ -63,7 +67,7 @@ def _for_one(survey: Survey, thing: str, json: bool) -> int:
     if not found:
         print(f"No partner found for {thing}: it takes no pollen, or no variety here suits it.")
     else:
-        _print_suggestions(survey, found)
+        _print_suggestions(survey, found, thing)
         if not roomy:
             print(f"\nNo clear ground near {thing} is left for any of them: make room, or graft a branch on.")
     return 0
@@ -128,7 +132,11 @@ def _plan_json(survey: Survey, plan: Plan) -> dict[str, Any]:
     }
 
 
-def _print_suggestions(survey: Survey, found: list[Suggestion]) -> None:
+def _ripening_json(one: Ripening) -> dict[str, Any]:
+    return {"ripens": list(one.dates) if one.dates else None, "ripens_beside": one.beside}
+
+
+def _print_suggestions(survey: Survey, found: list[Suggestion], thing: str) -> None:
     print_table(
         ("variety", "sets it", "set in turn", "days together", "plant within"),
         [(str(one.key), one.verdict, one.back, "-" if one.overlap is None else f"{one.overlap:.0f}",
@@ -136,7 +144,8 @@ def _print_suggestions(survey: Survey, found: list[Suggestion]) -> None:
     )
     print()
     for one in found:
-        print(f"{one.key.cultivar}: {'; '.join(one.reasons)}.")
+        words = (*one.reasons, ripening_beside(survey, one.key, thing).words)
+        print(f"{one.key.cultivar}: {'; '.join(words)}.")
 
 
 def _print_plan(survey: Survey, plan: Plan) -> None:

@@ -12,6 +12,10 @@
    <translation>Hier geschlossen: {reasons}; und {more} weitere</translation>
   </message>
   <message>
+   <source>bears no fruit itself</source>
+   <translation>trägt selbst keine Früchte</translation>
+  </message>
+  <message>
    <source>grows too tall beside the overhead line {thing}</source>
    <translation>wird neben der Freileitung {thing} zu hoch</translation>
   </message>
@@ -58,6 +62,22 @@
   <message>
    <source>outside the lot line</source>
    <translation>außerhalb der Grenze</translation>
+  </message>
+  <message>
+   <source>ripens {first} to {last}</source>
+   <translation>reift vom {first} bis {last}</translation>
+  </message>
+  <message>
+   <source>ripens {first} to {last}, after {plant}</source>
+   <translation>reift vom {first} bis {last}, nach {plant}</translation>
+  </message>
+  <message>
+   <source>ripens {first} to {last}, before {plant}</source>
+   <translation>reift vom {first} bis {last}, vor {plant}</translation>
+  </message>
+  <message>
+   <source>ripens {first} to {last}, with {plant}</source>
+   <translation>reift vom {first} bis {last}, zugleich mit {plant}</translation>
   </message>
   <message>
    <source>roots of {thing} would poison it, or it would poison them</source>
@@ -122,6 +142,10 @@
   <message>
    <source>too near {thing} on clay that shrinks</source>
    <translation>zu nah an {thing} auf schrumpfendem Ton</translation>
+  </message>
+  <message>
+   <source>when it ripens is not known here</source>
+   <translation>wann sie hier reift, ist nicht bekannt</translation>
   </message>
   <message>
    <source>would block the view of the street at {thing}</source>

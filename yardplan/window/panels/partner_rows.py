@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from yardplan.arrange.partner_plan import plan_for
 from yardplan.arrange.partner_room import fitting
 from yardplan.arrange.partners import Suggestion, partners_for
+from yardplan.arrange.ripening_beside import ripening_beside
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.language import later, tr, tr_n
 from yardplan.window.panels.parts import Sign, draw_sign
@@ -32,7 +33,7 @@ from yardplan.yard.yard import Yard
 ROW_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 #: Varieties listed for one plant.
 LISTED = 20
-_HEIGHT = 44
+_HEIGHT = 61
 _Index = QModelIndex | QPersistentModelIndex
 
 _SIGNS: dict[str, Sign] = {"yes": "good", "partly": "caution", "not proved": "unknown", "no": "conflict"}
@@ -54,7 +55,8 @@ _BACK = {
 class PartnerRow:
     """A suggestion, the thing beside which it is to be planted, and for whom where several gain.
 
-    `near` the ids it must be in reach of; `room` False where no clear ground is left for it there.
+    `near` the ids it must be in reach of; `room` False where no clear ground is left for it there;
+    `ripens` when it ripens, beside the plant it sets.
     """
 
     suggestion: Suggestion
@@ -62,6 +64,7 @@ class PartnerRow:
     serves: str = ""
     near: tuple[str, ...] = ()
     room: bool = True
+    ripens: str = ""
 
     @property
     def sign(self) -> Sign:
@@ -82,7 +85,8 @@ class PartnerRow:
     def spoken(self) -> str:
         """The row in words, for screen readers."""
         key = self.suggestion.key
-        return f"{key.cultivar}, {tr(key.crop)}: {self.facts.replace(' · ', ', ')}"
+        told = ", ".join(part for part in (self.facts.replace(" · ", ", "), self.ripens) if part)
+        return f"{key.cultivar}, {tr(key.crop)}: {told}"
 
 
 def with_plant(yard: Yard, key: PlantKey) -> tuple[Yard, str]:
@@ -102,7 +106,12 @@ def rows_for(survey: Survey, key: PlantKey, thing_id: str | None) -> list[Partne
     found = partners_for(survey, thing_id, limit=LISTED, fits=fitting(survey, near))
     room = bool(found)
     found = found or partners_for(survey, thing_id, limit=LISTED)
-    return [PartnerRow(each, thing_id, near=near, room=room) for each in found]
+    return [
+        PartnerRow(
+            each, thing_id, near=near, room=room, ripens=ripening_beside(survey, each.key, thing_id).words,
+        )
+        for each in found
+    ]
 
 
 def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
@@ -115,6 +124,7 @@ def rows_for_all(survey: Survey) -> tuple[list[PartnerRow], tuple[str, ...]]:
             tr("for {plants}", plants=", ".join(each.serves)) if each.serves else "",
             # What is added for the sake of another addition stands beside the same plant.
             tuple(one for one in each.serves if survey.yard.find(one) is not None) or (each.anchor,),
+            ripens=ripening_beside(survey, each.suggestion.key, each.anchor).words,
         )
         for each in plan.additions
     ]
@@ -151,7 +161,7 @@ class PartnerRows(QAbstractListModel):
 
 
 class PartnerCard(QStyledItemDelegate):
-    """Draws a suggestion on two lines."""
+    """Draws a suggestion on three lines."""
 
     def __init__(self, view: QListView) -> None:
         super().__init__(view)
@@ -177,7 +187,8 @@ class PartnerCard(QStyledItemDelegate):
         painter.setFont(font(SMALL))
         painter.setPen(QColor(c.muted))
         painter.drawText(inner, right, tr(key.crop))
-        _words(painter, inner.adjusted(0, scaled(19), 0, 0), row.facts, QColor(c.muted), SMALL, bold=False)
+        for down, line in ((19, row.facts), (36, row.ripens)):
+            _words(painter, inner.adjusted(0, scaled(down), 0, 0), line, QColor(c.muted), SMALL, bold=False)
         if option.state & QStyle.StateFlag.State_HasFocus:
             painter.setPen(QPen(QColor(c.focus), 2))
             painter.drawRect(box.adjusted(1, 1, -1, -1))
