@@ -252,10 +252,23 @@ def name_clear_ground(painter: QPainter, view: PlanView) -> None:
     shape = size[0] / size[1]
     places = [_box_about(view, place, size) for piece in largest for place in _middles(piece, shape)]
     free = [one for one in places if not any(one[0].intersects(kept) for kept in view.keep_clear)]
+    if largest and not any(fits >= 1.0 for _, fits in free):
+        free += [_box_about(view, place, size) for place in _between_names(view, largest[0], shape)]
     if places:
         # The largest piece comes first: of those in which the words fit the first, else the roomiest.
         box, _ = max(free or places, key=lambda one: min(one[1], 1.0))
         draw_text(painter, view, box, words, _CLEAR)
+
+
+def _between_names(
+    view: PlanView, piece: tuple[Outline, ...], shape: float
+) -> tuple[tuple[float, float, float], ...]:
+    """The roomiest place in a piece that no name takes."""
+    names = [
+        shapely.box(*view.metres(box.bottomLeft()), *view.metres(box.topRight())) for box in view.keep_clear
+    ]
+    ground = polygonal(_ground(piece).difference(shapely.union_all(names)))
+    return (_roomiest(ground, shape),) if ground.area > LEAST_AREA else ()
 
 
 def _box_about(
@@ -267,14 +280,19 @@ def _box_about(
     return QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), room * view.scale / (wide / 2)
 
 
+def _ground(piece: tuple[Outline, ...]) -> BaseGeometry:
+    """A piece without its holes."""
+    holes = [area(hole) for hole in piece[1:]]
+    return polygonal(area(piece[0]).difference(shapely.union_all(holes))) if holes else area(piece[0])
+
+
 @lru_cache(maxsize=16)
 def _middles(piece: tuple[Outline, ...], shape: float) -> tuple[tuple[float, float, float], ...]:
     """Places well inside a piece and its halves, and half the width of the widest box there.
 
     `shape`: of the box, wide by high.
     """
-    holes = [area(hole) for hole in piece[1:]]
-    ground = polygonal(area(piece[0]).difference(shapely.union_all(holes))) if holes else area(piece[0])
+    ground = _ground(piece)
     if ground.is_empty:
         return ()
     x0, y0, x1, y1 = ground.bounds
