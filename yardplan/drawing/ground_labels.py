@@ -13,7 +13,7 @@ from PySide6.QtCore import QPointF, QRectF
 from yardplan.drawing.breaking import broken
 from yardplan.drawing.crowd import Crowd
 from yardplan.drawing.hard_lines import HardLines
-from yardplan.drawing.label_words import barrier_words, bed_words, building_facts, row_words
+from yardplan.drawing.label_words import barrier_words, bed_count_words, bed_words, building_facts, row_words
 from yardplan.drawing.lettering import FACT, GROUND, NAME, NOTE, TITLE, Type, pill_size, text_size
 from yardplan.drawing.patterns import LEAST_EDGE, area
 from yardplan.drawing.roofs import roof_plan
@@ -256,7 +256,7 @@ def _pushed_in(view: PlanView, box: QRectF) -> QRectF:
 
 
 def _bed(view: PlanView, bed: Bed) -> list[Label]:
-    """Words over the bed's upper edge, or under it; the name alone where there is little room."""
+    """Words over the bed's upper edge, or under it; fewer where there is little room, at last the name."""
     shape = area(bed.outline)
     if shape.is_empty:
         return []
@@ -264,7 +264,7 @@ def _bed(view: PlanView, bed: Bed) -> list[Label]:
     if right - left < 30 * view.unit:
         return []
     places = []
-    for words in (bed_words(bed, view.units), bed.name):
+    for words in filter(None, (bed_words(bed, view.units), bed_count_words(bed), bed.name)):
         wide, high = text_size(words, GROUND, view.unit)
         if wide > max(right - left, 130 * view.unit):
             continue

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from yardplan.drawing.patterns import area
+from yardplan.drawing.rows import bed_places
 from yardplan.language import decimals, tr
 from yardplan.plants.stand import Standing
 from yardplan.units import System, format_area, format_coarse, format_length
@@ -38,10 +39,18 @@ def row_words(row: Row, units: System) -> str:
 
 
 def bed_words(bed: Bed, units: System) -> str:
-    """Name, size, and the soil's pH where it has its own."""
+    """Name, what grows there, size, and the soil's pH where it has its own."""
     words = [bed.name, format_area(area(bed.outline).area, units)]
     if bed.soil is not None and bed.soil.ph is not None:
         words.append(decimals(f"pH {bed.soil.ph:.1f}"))
     if bed.plant is not None:
-        words.insert(1, bed.plant.cultivar)
+        words.insert(1, bed_count_words(bed))
     return "  ".join(words)
+
+
+def bed_count_words(bed: Bed) -> str:
+    """The cultivar of a planted bed and how many of it: `Honeoye × 48`; no count where it is not known."""
+    if bed.plant is None:
+        return ""
+    count = len(bed_places(bed))
+    return f"{bed.plant.cultivar} × {count}" if count else bed.plant.cultivar

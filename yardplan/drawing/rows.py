@@ -15,7 +15,17 @@ from shapely.geometry import Polygon
 from yardplan.drawing.patterns import along, area, ring, widened
 from yardplan.drawing.plants import plain_look, stamp
 from yardplan.drawing.shapes import leaf, polyline
-from yardplan.drawing.style import FINE, HAIR, MATURE_DASH, THIN, colour, pen
+from yardplan.drawing.style import (
+    BED_DOT,
+    BED_DOT_ROOM,
+    FINE,
+    HAIR,
+    MATURE_DASH,
+    SYMBOL_FLOOR,
+    THIN,
+    colour,
+    pen,
+)
 from yardplan.drawing.view import PlanView
 from yardplan.plants.crop import Size
 from yardplan.plants.stand import StandingBed, StandingRow
@@ -237,11 +247,15 @@ def _bed_places(outline: Outline, spacing: float, pattern: str) -> tuple[Point, 
 
 
 def draw_bed_plants(painter: QPainter, view: PlanView, standing: StandingBed) -> None:
-    """The plants of a planted bed, where each is wide enough to be drawn."""
-    if standing.size is None or not view.sees_points(standing.bed.outline):
+    """The plants of a planted bed: symbols, or dots where these would run together into black."""
+    bed, size = standing.bed, standing.size
+    if size is None or not view.sees_points(bed.outline):
         return
-    spread = standing.size.spread
-    if spread * view.scale < 4 * view.unit:
-        return
-    for place in bed_places(standing.bed):
-        stamp(painter, view, place, plain_look(view, standing.size))
+    places = bed_places(bed)
+    room = min(size.spread, bed.spacing or size.spread) * view.scale / view.unit
+    if room >= SYMBOL_FLOOR:
+        for place in places:
+            stamp(painter, view, place, plain_look(view, size))
+    elif room >= BED_DOT_ROOM:
+        painter.setPen(pen("leaf", BED_DOT, view.unit))
+        painter.drawPoints([view.at(place) for place in places])

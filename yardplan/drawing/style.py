@@ -58,6 +58,14 @@ GROUNDS = ("paper", "room", "panel", "roof", "soil", "stone", "water", "crown", 
 #: Line weights in style units.
 HAIR, THIN, FINE, MEDIUM, HEAVY, BOLD = 0.6, 0.85, 1.25, 1.6, 2.2, 3.0
 
+#: Plants of a bed that take less room than this on the sheet are dots, not symbols: 2.4 mm on paper. A symbol
+#: narrower than the smallest letters (`fonts.FLOOR`) is no longer told by its shape, and its lines, which
+#: keep their weight, close up into a black field.
+SYMBOL_FLOOR = 11.0
+#: How wide such a dot is, and the room it needs so that a bed of them stays a light tone: a dot then covers
+#: about a tenth of its plant's room. Closer ones are left to the bed's stipple.
+BED_DOT, BED_DOT_ROOM = 1.4, 4.0
+
 #: Dash patterns in style units: drawn, left out, ...
 LOT_DASH = (22.0, 5.0, 4.5, 5.0, 4.5, 5.0)
 STANDING_DASH = (5.0, 3.0)
