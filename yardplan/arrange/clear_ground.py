@@ -102,10 +102,15 @@ class ClearGround:
     def _pieces(self) -> tuple[tuple[Outline, ...], ...]:
         drawn = shapely.get_parts(shapely.simplify(self.open, _DRAWN, preserve_topology=False))
         areas = drawn[(shapely.get_type_id(drawn) == shapely.GeometryType.POLYGON) & ~shapely.is_empty(drawn)]
-        return tuple(
-            tuple(tuple((x, y) for x, y in shapely.get_coordinates(ring)[:-1].tolist()) for ring in rings)
-            for rings in map(shapely.get_rings, areas)
-        )
+        rings, piece_of = shapely.get_rings(areas, return_index=True)
+        corners, ring_of = shapely.get_coordinates(rings, return_index=True)
+        places = list(map(tuple, corners.tolist()))
+        ends = np.searchsorted(ring_of, np.arange(len(rings) + 1)).tolist()
+        pieces: list[list[Outline]] = [[] for _ in areas]
+        for piece, start, end in zip(piece_of.tolist(), ends, ends[1:], strict=False):
+            # The last corner of a ring is the first again.
+            pieces[piece].append(tuple(places[start : end - 1]))
+        return tuple(map(tuple, pieces))
 
 
 def clear_ground(

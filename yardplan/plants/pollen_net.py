@@ -329,8 +329,10 @@ def moved_net(net: PollenNet, stand: Stand) -> PollenNet | None:
             continue
         if not _alike(nodes[number], node):
             return None
+        # Stands worked out anew, as after an undo, hold other objects that stand where they stood.
+        if nodes[number].points != node.points:
+            changed.append(number)
         nodes[number] = node
-        changed.append(number)
     return _with_places(net, stand, nodes, changed)
 
 
