@@ -1,4 +1,7 @@
-"""Everything the tables say of a place, each fact with the words that tell where it came from."""
+"""Everything the tables say of a place, each fact with the words that tell where it came from.
+
+These words go into the yard file in English; `origin_words.origin_said` says them in the language shown.
+"""
 
 from __future__ import annotations
 
@@ -6,22 +9,14 @@ from typing import Any
 
 from attrs import frozen
 
-from yardplan.language import later, tr
+from yardplan.language import later
 from yardplan.places.climate import Climate, Frost, StationUse, climate_at, with_height, zone_for
 from yardplan.places.lookup import distance_km, find_places, nearest_town, nearest_zone
 from yardplan.places.tables import Place
 from yardplan.shipped import resource
+from yardplan.yard import origin_words as words
+from yardplan.yard.origin_words import ZONE_SENTENCE
 from yardplan.yard.site import Origin
-
-#: Shown with every US zone, as the publisher asks.
-ZONE_SENTENCE = later(
-    "Looked up by ZIP code; this program is not the official USDA Plant Hardiness Zone Map."
-)
-_GRADES = {
-    "good": later("good match"), "fair": later("fair match"), "poor": later("poor match"),
-    "none": later("no match"),
-}
-_FROST_GUIDE = later("a guide: cold hollows run two weeks later")
 
 
 @frozen(kw_only=True)
@@ -59,9 +54,9 @@ def facts_at(place: Place, elevation: float | None = None) -> PlaceFacts:
     )
 
 
-def facts_for(words: str, elevation: float | None = None) -> PlaceFacts:
+def facts_for(typed: str, elevation: float | None = None) -> PlaceFacts:
     """The facts of the best guess for typed words. Raises PlaceError as `find_places` does."""
-    return facts_at(find_places(words, 1)[0], elevation)
+    return facts_at(find_places(typed, 1)[0], elevation)
 
 
 def to_site_fields(facts: PlaceFacts) -> dict[str, Any]:
@@ -92,7 +87,7 @@ def credits() -> tuple[str, ...]:
 
 def _place_text(place: Place) -> str:
     if place.found_by == "zip":
-        return tr("ZIP code {zip}; US Census Bureau and GeoNames", zip=place.zip_code)
+        return words.ZIP_PLACE.format(zip=place.zip_code)
     return later("typed in") if place.found_by == "position" else "GeoNames"
 
 
@@ -104,8 +99,8 @@ def _by_town(place: Place) -> list[Origin]:
         town = nearest_town(*at)
         if town is not None:
             km = distance_km(at, (town.latitude, town.longitude))
-            text = tr("that of {town}, {km} km away; GeoNames", town=town.name, km=f"{km:.0f}")
-    region = tr("the ZIP code's; US Census Bureau") if place.found_by == "zip" else text
+            text = words.OF_TOWN.format(town=town.name, km=f"{km:.0f}")
+    region = words.OF_ZIP if place.found_by == "zip" else text
     return [
         *([Origin(fact="region", text=region)] if _region(place) else []),
         *([Origin(fact="time_zone", text=text)] if place.time_zone else []),
@@ -116,7 +111,7 @@ def _height_origin(place: Place, *, typed: bool) -> list[Origin]:
     if place.elevation is None:
         return []
     text = later("typed in") if typed else (
-        tr("the nearest place of 1,000 people; slopes differ") if place.found_by == "zip" else "GeoNames"
+        words.NEAREST_PLACE if place.found_by == "zip" else "GeoNames"
     )
     return [Origin(fact="elevation", text=text)]
 
@@ -125,42 +120,36 @@ def _zone(place: Place, climate: Climate) -> tuple[str | None, bool, str]:
     """Zone, whether it is only an estimate, and where it came from."""
     if place.country == "US":
         if place.zone and place.found_by == "zip":
-            text = tr("ZIP code {zip}, USDA 2023.", zip=place.zip_code)
-            return place.zone, False, f"{text} {tr(ZONE_SENTENCE)}"
+            text = words.ZIP_ZONE.format(zip=place.zip_code)
+            return place.zone, False, f"{text} {ZONE_SENTENCE}"
         found = nearest_zone(place.latitude, place.longitude)
         if found and found[0].zone:
-            text = tr("ZIP code {zip}, {km} km away, USDA 2023.", zip=found[0].zip_code, km=f"{found[1]:.0f}")
-            return found[0].zone, False, f"{text} {tr(ZONE_SENTENCE)}"
+            text = words.ZIP_ZONE_OFF.format(zip=found[0].zip_code, km=f"{found[1]:.0f}")
+            return found[0].zone, False, f"{text} {ZONE_SENTENCE}"
     if climate.extreme_low is None:
         return None, False, ""
     whole = zone_for(climate.extreme_low).rstrip("ab")
-    text = tr(
-        "about zone {zone}, give or take one: estimated from monthly temperatures (yearly minimum about "
-        "{low} °C)", zone=whole, low=f"{climate.extreme_low:.0f}",
-    )
+    text = words.ABOUT_ZONE.format(zone=whole, low=f"{climate.extreme_low:.0f}")
     return whole, True, text
 
 
 def station_text(use: StationUse) -> str:
     """A station with its distance, height difference, period and source, in one line."""
-    kind = {"NOAA8110": later("NOAA normals"), "WMO9120": later("WMO normals"),
-            "CHELSA": later("climate model CHELSA")}
-    height = tr("height difference not known")
+    height = words.NO_HEIGHT
     if use.height is not None:
-        words = later("place {metres} m above it") if use.height >= 0 else later("place {metres} m below it")
-        height = tr(words, metres=f"{abs(use.height):.0f}")
-    source = f"{tr(kind.get(use.station.source, use.station.source))} {use.station.period}"
-    return tr("{station}, {km} km away, {height}, {source}", station=use.station.name,
-              km=f"{use.distance:.0f}", height=height, source=source)
+        height = (words.ABOVE if use.height >= 0 else words.BELOW).format(metres=f"{abs(use.height):.0f}")
+    source = f"{words.KINDS.get(use.station.source, use.station.source)} {use.station.period}"
+    return words.STATION.format(
+        station=use.station.name, km=f"{use.distance:.0f}", height=height, source=source
+    )
 
 
 def _climate_origins(climate: Climate) -> list[Origin]:
     origins = []
     if climate.means:
-        text = f"{tr(_GRADES[climate.grade])}: " + "; ".join(station_text(use) for use in climate.uses)
+        text = f"{words.GRADES[climate.grade]}: " + "; ".join(station_text(use) for use in climate.uses)
         if climate.grade != "poor":
-            text = tr("{text}. Near a coast, a large lake or in a narrow valley count it one grade worse",
-                      text=text)
+            text = words.WORSE_NEAR_WATER.format(text=text)
         origins.append(Origin(fact="monthly_means", text=text))
     if climate.frost.use:
         origins.append(Origin(fact="frost", text=_frost_text(climate.frost, climate.frost.use)))
@@ -169,9 +158,9 @@ def _climate_origins(climate: Climate) -> list[Origin]:
 
 def _frost_text(frost: Frost, use: StationUse) -> str:
     if frost.kind == "rare":
-        return tr("frost is rare: under two days a year at {station}", station=station_text(use))
+        return words.RARE.format(station=station_text(use))
     if frost.kind == "allyear":
-        return tr("frost is possible in every month at {station}", station=station_text(use))
-    how = tr("freeze dates") if use.station.frost == "N" else tr("estimated from frost days by month")
-    spread = [tr("one-in-ten dates by the usual spread")] if frost.ten_percent_estimated else []
-    return "; ".join((station_text(use), how, *spread, tr(_FROST_GUIDE)))
+        return words.ALL_YEAR.format(station=station_text(use))
+    how = words.FREEZE_DATES if use.station.frost == "N" else words.FROST_DAYS
+    spread = [words.USUAL_SPREAD] if frost.ten_percent_estimated else []
+    return "; ".join((station_text(use), how, *spread, words.FROST_GUIDE))

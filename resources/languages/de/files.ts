@@ -204,10 +204,6 @@
    <translation>Listen oder Objekte sind zu tief geschachtelt</translation>
   </message>
   <message>
-   <source>lot line in {file}</source>
-   <translation>Grundstücksgrenze in {file}</translation>
-  </message>
-  <message>
    <source>none</source>
    <translation>keine</translation>
   </message>

@@ -12,6 +12,7 @@ from yardplan.files.shape import RANGES
 from yardplan.language import decimals, tr
 from yardplan.yard import edits
 from yardplan.yard.ground import Outline, Point
+from yardplan.yard.origin_words import LOT_LINE
 from yardplan.yard.site import Origin
 from yardplan.yard.yard import Yard
 
@@ -73,7 +74,7 @@ def with_lot(yard: Yard, outline: LotOutline, file_name: str, *, move_site: bool
     changed = edits.set_lot(yard, outline.corners)
     if not move_site or outline.latitude is None or outline.longitude is None:
         return changed
-    words = tr("lot line in {file}", file=file_name)
+    words = LOT_LINE.format(file=file_name)
     said = tuple(Origin(fact=fact, text=words) for fact in ("latitude", "longitude"))
     kept = tuple(one for one in yard.site.origins if one.fact not in {origin.fact for origin in said})
     return edits.set_site(

@@ -25,6 +25,7 @@ from yardplan.window.panels.fields import FieldGrid
 from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.site_plans import GROUPS
 from yardplan.yard import edits
+from yardplan.yard.origin_words import origin_said
 from yardplan.yard.site import TYPED, Site
 
 #: What facts are called where they came from.
@@ -60,7 +61,8 @@ _PLAIN = ("name", "units")
 def origin_words(site: Site) -> list[str]:
     """Where each looked-up fact came from, a line each; what was typed in comes last in one line."""
     told = [origin for origin in site.origins if origin.fact not in _PLAIN]
-    said = [f"{_fact_words(origin.fact)}: {tr(origin.text)}" for origin in told if origin.text != TYPED]
+    looked_up = [origin for origin in told if origin.text != TYPED]
+    said = [f"{_fact_words(origin.fact)}: {origin_said(origin.text)}" for origin in looked_up]
     typed = [_fact_words(origin.fact) for origin in told if origin.text == TYPED]
     return said + ([tr("Typed in: {facts}", facts=", ".join(typed))] if typed else [])
 
