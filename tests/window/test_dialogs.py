@@ -3,8 +3,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 from pytestqt.qtbot import QtBot
 from support import builders
@@ -22,6 +22,7 @@ from yardplan.window.dialogs.command_finder import (
 from yardplan.window.dialogs.cultivar_card import CultivarCard
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.cultivar_facts import card_facts, readable_note
+from yardplan.window.used_commands import COMMON, UsedCommands
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Yard
 
@@ -49,6 +50,51 @@ def test_commands_are_found_by_name_or_hint(actions: list[QAction]) -> None:
     menu.addAction(actions[0])
     assert menu_name(actions[0]) == "Edit"
     assert [command_name(a) for a in matching(actions, "edit")] == ["Undo"]
+
+
+def names_of(found: list[QAction]) -> list[str]:
+    return [command_name(action) for action in found]
+
+
+def test_the_likeliest_command_comes_first(qapp) -> None:
+    words = ("Replant", "The plant of the year", "Plant", "Plant list", "Open")
+    made = [QAction(each) for each in words]
+    made[4].setStatusTip("Plants of a file")
+    assert names_of(matching(made, "plant")) == [
+        "Plant", "Plant list", "The plant of the year", "Replant", "Open",
+    ]
+    made[3].setEnabled(False)
+    made[0].setObjectName("replant")
+    made[1].setText("A tree replanted")
+    assert names_of(matching(made, "plant"))[1] == "Plant list"
+    # Among equals the one used lately, then what can be done now.
+    assert names_of(matching(made, "replant", ("replant",)))[0] == "Replant"
+    assert names_of(matching(made, ""))[0] == "A tree replanted"
+    assert names_of(matching(made, "", ("none", "replant")))[0] == "Replant"
+
+
+def test_a_choice_of_an_inner_menu_says_what_it_sets(qapp) -> None:
+    outer, inner, group = QMenu("&View"), QMenu("Te&xt size"), QActionGroup(None)
+    outer.addMenu(inner)
+    choice = inner.addAction("150 %")
+    assert command_name(choice) == "150 %"
+    group.addAction(choice)
+    assert command_name(choice) == "Text size: 150 %"
+    assert menu_name(choice) == "View"
+
+
+def test_the_commands_used_last_are_kept_and_come_first(tmp_path) -> None:
+    settings = QSettings(str(tmp_path / "used.ini"), QSettings.Format.IniFormat)
+    used = UsedCommands(settings)
+    assert tuple(used.first()) == COMMON
+    for name in ("sheets", "undo", "grid", "find command", "sheets"):
+        used.note(name)
+    assert UsedCommands(settings).names == ("sheets", "grid")
+    assert list(UsedCommands(settings).first())[:3] == ["sheets", "grid", "tool lot"]
+    for number in range(9):
+        used.note(f"command {number}")
+    assert UsedCommands(settings).names[0] == "command 8"
+    assert len(UsedCommands(settings).names) == 6
 
 
 def test_enter_does_the_first_found_and_arrows_walk(qtbot: QtBot, theme, actions: list[QAction]) -> None:

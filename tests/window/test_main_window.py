@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QAbstractButton, QAbstractSlider, QComboBox, QLine
 from support.builders import plant, yard_of
 from support.window_hands import click, press_key, trigger
 
+from yardplan.window.dialogs.command_finder import CommandFinder
 from yardplan.window.tools.toolbox import TOOLS
+from yardplan.window.used_commands import COMMON
 
 YARD = yard_of(plant("A1", "apple:Liberty", (5, 5)), plant("A2", "apple:Topaz", (15, 5)))
 
@@ -147,6 +149,23 @@ def test_every_control_has_a_name(window):
         and not (control.accessibleName() or (isinstance(control, QAbstractButton) and control.text()))
     ]
     assert nameless == []
+
+
+def test_the_finder_begins_with_what_was_used_and_the_main_job(window, monkeypatch):
+    listed = []
+
+    def look(finder):
+        model = finder.commands
+        listed.append([model.action(row).objectName() for row in range(model.rowCount())])
+
+    monkeypatch.setattr(CommandFinder, "exec", look)
+    trigger(window, "find command")
+    assert set(COMMON) <= {action.objectName() for action in window.actions_.all()}
+    assert tuple(listed[0][:len(COMMON)]) == COMMON
+    trigger(window, "tool bed")
+    trigger(window, "find command")
+    assert listed[1][:2] == ["tool bed", COMMON[0]]
+    assert set(listed[1]) == {action.objectName() for action in window.actions_.all()}
 
 
 def test_the_context_menu_holds_only_known_commands(window):

@@ -43,6 +43,8 @@ class Actions:
     def __init__(self, window: QMainWindow, sheet: QWidget) -> None:
         self._window, self._sheet = window, sheet
         self._actions: dict[str, QAction] = {}
+        #: Told the name of each command that is used.
+        self.on_use: Callable[[str], None] = lambda _name: None
 
     def __getitem__(self, name: str) -> QAction:
         return self._actions[name]
@@ -68,9 +70,13 @@ class Actions:
         if command.check is not None:
             action.setCheckable(True)
             action.setChecked(command.check)
-        action.triggered.connect(lambda _checked=False: command.does())
+        action.triggered.connect(lambda _checked=False: self._do(name, command))
         self._actions[name] = action
         return action
+
+    def _do(self, name: str, command: Command) -> None:
+        self.on_use(name)
+        command.does()
 
     def add_existing(self, name: str, action: QAction) -> QAction:
         """Take in an action made elsewhere (undo, redo)."""

@@ -28,6 +28,7 @@ def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
     from yardplan.window.arrange_commands import ArrangeCommands
     from yardplan.window.drawing_commands import DrawingCommands
+    from yardplan.window.edges import DockEdge
     from yardplan.window.help_commands import HelpCommands
     from yardplan.window.light.room import LightRoom
     from yardplan.window.panels.season_strip import SeasonStrip
@@ -51,6 +52,8 @@ def furnish(window: MainWindow) -> None:
     window.season_dock.setVisible(window.actions_["season"].isChecked())
     window.resizeDocks([window.side_dock], [_side_width(window)], Qt.Orientation.Horizontal)
     window.resizeDocks([window.season_dock], [_season_height(window)], Qt.Orientation.Vertical)
+    DockEdge(window, window.side_dock, Qt.Orientation.Horizontal)
+    DockEdge(window, window.season_dock, Qt.Orientation.Vertical)
     side.card_wanted.connect(window.panel_commands.show_card_of)
     side.site_wanted.connect(window.panel_commands.show_site)
     side.findings.clear_wanted.connect(window.place_commands.move_plant)

@@ -29,6 +29,7 @@ from yardplan.window.take_home import TakeHome
 from yardplan.window.theme import Theme
 from yardplan.window.tool_column import ToolColumn
 from yardplan.window.tools.toolbox import TOOLS
+from yardplan.window.used_commands import UsedCommands
 
 if TYPE_CHECKING:
     from yardplan.window.arrange_commands import ArrangeCommands
@@ -68,6 +69,8 @@ class MainWindow(QMainWindow):
         self.canvas.desk.ask_text = self._ask_text
         self.setCentralWidget(self.canvas)
         self.actions_ = Actions(self, self.canvas)
+        self.used = UsedCommands(self.settings)
+        self.actions_.on_use = self.used.note
         self.commands = CommandTable(self)
         self.menus = self.actions_.menus(self, MENUS)
         self.panel_commands = PanelCommands(self)
@@ -180,7 +183,7 @@ class MainWindow(QMainWindow):
         """Type what you want: every command by its words."""
         from yardplan.window.dialogs.command_finder import CommandFinder
 
-        CommandFinder(self.actions_.all(), self).exec()
+        CommandFinder(self.actions_.all(), self, first=self.used.first()).exec()
 
     def _ask_text(self, question: str, text: str) -> str | None:
         return self.questions.text(question, text)

@@ -126,7 +126,7 @@ class PlaceCommands(QObject):
         """Settle the selected plants, or all when none is selected, as one undo step."""
         yard, catalogue, year = self._yard.yard, self._yard.catalogue, self._yard.year
         chosen = {plant.id for plant in yard.plantings} & self._yard.selection
-        self._say("Settling…")
+        self._say(tr("Settling…"))
         self._then = self._settled
         self._bench.ask(lambda ticket: _settle(ticket, yard, catalogue, year, chosen or None))
 

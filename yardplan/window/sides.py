@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QScrollArea, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QTabWidget, QVBoxLayout, QWidget
 
 from yardplan.language import tr
+from yardplan.window.edges import Splitter
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.theme import scaled
 from yardplan.yard.planting import PlantKey
@@ -59,8 +60,7 @@ class Side(QWidget):
         open_yard.selection_changed.connect(self._selection_changed)
 
     def _lay_out(self) -> None:
-        split = QSplitter(Qt.Orientation.Vertical)
-        split.setChildrenCollapsible(False)
+        split = Splitter()
         split.addWidget(self.tabs)
         split.addWidget(self.findings)
         for place, share in enumerate(_SHARES):

@@ -43,6 +43,7 @@ class StatusLine(QStatusBar):
         super().__init__(parent)
         self.canvas = canvas
         self.setSizeGripEnabled(False)
+        self.setContentsMargins(0, 0, 6, 0)
         self.hint = _Elided()
         self.place = QLabel()
         self.scale = QLabel()

@@ -791,6 +791,10 @@
    <translation>Auswahl</translation>
   </message>
   <message>
+   <source>Choose a line to read how and why it is done.</source>
+   <translation>Wählen Sie eine Zeile, um zu lesen, wie und warum es getan wird.</translation>
+  </message>
+  <message>
    <source>Choose a line to see its place on the plan and the rule behind it.</source>
    <translation>Eine Zeile wählen zeigt ihre Stelle auf dem Plan und die Regel dahinter.</translation>
   </message>
@@ -1027,6 +1031,10 @@
    <translation>Konflikte</translation>
   </message>
   <message>
+   <source>Conflicts and cautions on the plan</source>
+   <translation>Konflikte und Warnungen auf dem Plan</translation>
+  </message>
+  <message>
    <source>Conflicts, cautions and advice</source>
    <translation>Konflikte, Warnungen und Hinweise</translation>
   </message>
@@ -1141,6 +1149,14 @@
   <message>
    <source>Drag to choose the day; click a name to select the plant</source>
    <translation>Ziehen wählt den Tag; ein Klick auf einen Namen wählt die Pflanze</translation>
+  </message>
+  <message>
+   <source>Drag to make the panel larger or smaller</source>
+   <translation>Ziehen macht das Feld größer oder kleiner</translation>
+  </message>
+  <message>
+   <source>Drag to share the height</source>
+   <translation>Ziehen teilt die Höhe auf</translation>
   </message>
   <message>
    <source>Drainage</source>
@@ -3131,6 +3147,10 @@
    </translation>
   </message>
   <message>
+   <source>Settling…</source>
+   <translation>Wird verteilt…</translation>
+  </message>
+  <message>
    <source>Sh&amp;opping list…</source>
    <translation>&amp;Einkaufsliste…</translation>
   </message>
@@ -3854,7 +3874,7 @@
   </message>
   <message>
    <source>Type the town, a US ZIP code, or latitude and longitude, then press Enter. Winter cold, frost days and the height of the sun follow from it.</source>
-   <translation>Geben Sie die Stadt, eine US-Postleitzahl oder Breite und Länge ein und drücken Sie die Eingabetaste. Winterkälte, Frosttage und Höhe über dem Meer ergeben sich daraus.</translation>
+   <translation>Geben Sie die Stadt, eine US-Postleitzahl oder Breite und Länge ein und drücken Sie die Eingabetaste. Winterkälte, Frosttage und Sonnenstand ergeben sich daraus.</translation>
   </message>
   <message>
    <source>Type what you want to do</source>
@@ -4488,10 +4508,6 @@
   <message>
    <source>conflict</source>
    <translation>Konflikt</translation>
-  </message>
-  <message>
-   <source>conflicts and cautions on the plan</source>
-   <translation>Konflikte und Warnungen auf dem Plan</translation>
   </message>
   <message>
    <source>corner</source>
@@ -5470,7 +5486,7 @@
   </message>
   <message>
    <source>{choice}: {value}</source>
-   <translation type="unfinished" />
+   <translation>{choice}: {value}</translation>
   </message>
   <message>
    <source>{count} of them: from 2 to {most} can be made at once</source>
@@ -6072,6 +6088,14 @@
     <numerusform>{title} (und {n} weiterer)</numerusform>
     <numerusform>{title} (und {n} weitere)</numerusform>
    </translation>
+  </message>
+  <message>
+   <source>{title}, folded</source>
+   <translation>{title}, zugeklappt</translation>
+  </message>
+  <message>
+   <source>{title}, shown</source>
+   <translation>{title}, aufgeklappt</translation>
   </message>
   <message>
    <source>{value} is outside 0 to 5000</source>

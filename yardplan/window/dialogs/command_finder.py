@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import Any
 
@@ -15,7 +16,7 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QAction, QColor, QFontMetrics, QKeyEvent, QKeySequence, QPainter
+from PySide6.QtGui import QAction, QColor, QFont, QFontMetrics, QKeyEvent, QKeySequence, QPainter
 from PySide6.QtWidgets import (
     QDialog,
     QListView,
@@ -36,14 +37,28 @@ _Index = QModelIndex | QPersistentModelIndex
 
 
 def command_name(action: QAction) -> str:
-    """A command's words without access key and dots."""
-    return action.text().replace("&&", "\0").replace("&", "").replace("\0", "&").rstrip(".…")
+    """A command's words without access key and dots; a choice of a menu within a menu with what it sets."""
+    words, home = _plain(action.text()).rstrip(".…"), _home(action)
+    if home is None or action.actionGroup() is None or _home(home.menuAction()) is None:
+        return words
+    return tr("{choice}: {value}", choice=_plain(home.title()), value=words)
 
 
 def menu_name(action: QAction) -> str:
-    """The title of the menu that a command stands in, or nothing."""
+    """The title of the menu of the menu bar in which a command is found, or nothing."""
+    home = _home(action)
+    outer = _home(home.menuAction()) if home is not None else None
+    return "" if home is None else _plain((outer or home).title())
+
+
+def _home(action: QAction) -> QMenu | None:
+    """The menu with a title in which an action stands."""
     menus = [home for home in action.associatedObjects() if isinstance(home, QMenu)]
-    return next((menu.title().replace("&", "") for menu in menus if menu.title()), "")
+    return next((menu for menu in menus if menu.title()), None)
+
+
+def _plain(words: str) -> str:
+    return words.replace("&&", "\0").replace("&", "").replace("\0", "&")
 
 
 def shortcut_words(action: QAction) -> str:
@@ -51,21 +66,38 @@ def shortcut_words(action: QAction) -> str:
     return action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
 
 
-def matching(actions: Sequence[QAction], words: str) -> list[QAction]:
-    """The commands in whose name or hint all words are found; names that start so come first."""
-    wanted = words.casefold().split()
+def matching(actions: Sequence[QAction], words: str, first: Sequence[str] = ()) -> list[QAction]:
+    """The commands in which all words are found, the likeliest first.
 
-    def rank(action: QAction) -> tuple[int, str] | None:
-        name = command_name(action).casefold()
-        text = f"{name} {menu_name(action)} {action.statusTip()} {action.toolTip()}".casefold()
-        if not all(word in text for word in wanted):
-            return None
-        in_name = all(word in name for word in wanted)
-        return (0 if wanted and name.startswith(wanted[0]) else 1 if in_name else 2, name)
-
-    named = [(rank(a), a) for a in actions if command_name(a) and not a.isSeparator() and a.menu() is None]
-    found = [(place, action) for place, action in named if place is not None]
+    Names that are or begin with what was typed, then names whose words begin so, then names that hold it,
+    then menus and hints; among equals those of `first` (names of actions, in their order). Without words
+    those of `first` come before all others.
+    """
+    wanted = " ".join(words.casefold().split())
+    places = {name: place for place, name in enumerate(first)}
+    found = []
+    for action in actions:
+        name = command_name(action)
+        rank = _rank(action, name.casefold(), wanted) if name and not action.isSeparator() else None
+        if rank is not None and action.menu() is None:
+            place = places.get(action.objectName(), len(places))
+            now = action.isEnabled() or not wanted
+            found.append(((rank, not now, place, name.casefold()), action))
     return [action for _, action in sorted(found, key=lambda pair: pair[0])]
+
+
+def _rank(action: QAction, name: str, wanted: str) -> int | None:
+    """How well a command fits, 0 the best; None where it does not."""
+    parts = wanted.split()
+    if name.startswith(wanted):
+        return 0 if not wanted or name == wanted else 1
+    begins = re.split(r"[^\w]+", name)
+    if all(any(begin.startswith(part) for begin in begins) for part in parts):
+        return 2
+    if all(part in name for part in parts):
+        return 3
+    text = f"{name} {menu_name(action)} {action.statusTip()} {action.toolTip()}".casefold()
+    return 4 if all(part in text for part in parts) else None
 
 
 class _Commands(QAbstractListModel):
@@ -112,30 +144,37 @@ class _Line(QStyledItemDelegate):
         if option.state & QStyle.StateFlag.State_Selected:
             painter.fillRect(box, QColor(c.chosen))
         inner = box.adjusted(8, 0, -8, 0)
-        painter.setFont(font(BASE))
-        painter.setPen(QColor(c.ink if action.isEnabled() else c.muted))
-        words = command_name(action) + ("" if action.isEnabled() else f"  ({tr('not now')})")
-        painter.drawText(inner, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), words)
-        used = QFontMetrics(font(BASE)).horizontalAdvance(words)
-        painter.setFont(font(SMALL + 1))
-        painter.setPen(QColor(c.muted))
-        home = inner.adjusted(used + 12, 0, 0, 0)
-        painter.drawText(
-            home, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), menu_name(action)
-        )
+        name, small = font(BASE), font(SMALL + 1)
         keys = shortcut_words(action)
-        painter.drawText(inner, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), keys)
+        room = inner.width() - QFontMetrics(small).horizontalAdvance(keys) - 12
+        words = command_name(action) + ("" if action.isEnabled() else f"  ({tr('not now')})")
+        used = min(QFontMetrics(name).horizontalAdvance(words), room) + 12
+        ink = c.ink if action.isEnabled() else c.muted
+        _write(painter, inner.adjusted(0, 0, room - inner.width(), 0), words, name, ink)
+        _write(painter, inner.adjusted(used, 0, room - inner.width(), 0), menu_name(action), small, c.muted)
+        _write(painter, inner.adjusted(room, 0, 0, 0), keys, small, c.muted, right=True)
         painter.restore()
+
+
+def _write(painter: QPainter, box: QRect, words: str, face: QFont, ink: str, *, right: bool = False) -> None:
+    """Words on one line, ending in dots where there is no room."""
+    flag = Qt.AlignmentFlag
+    shown = QFontMetrics(face).elidedText(words, Qt.TextElideMode.ElideRight, max(box.width(), 0))
+    painter.setFont(face)
+    painter.setPen(QColor(ink))
+    painter.drawText(box, int(flag.AlignVCenter | (flag.AlignRight if right else flag.AlignLeft)), shown)
 
 
 class CommandFinder(QDialog):
     """A line to type in and the commands that fit; Enter or a click does the chosen one."""
 
-    def __init__(self, actions: Sequence[QAction], parent: QWidget | None = None) -> None:
+    def __init__(
+        self, actions: Sequence[QAction], parent: QWidget | None = None, *, first: Sequence[str] = ()
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle(tr("Find a command"))
         self.resize(roomy(self, 460, 420))
-        self._actions = list(actions)
+        self._actions, self._first = list(actions), first
         self.commands = _Commands(self)
         self.line = SearchLine(tr("What do you want to do?"))
         self.view = QListView()
@@ -144,7 +183,8 @@ class CommandFinder(QDialog):
         self.view.setItemDelegate(_Line(self.view))
         self.view.setUniformItemSizes(True)
         self.none = label(
-            tr("No command has these words. Try another word, such as plant, print or undo."), "muted"
+            tr("No command has these words. Try another word, such as plant, print or undo."), "muted",
+            wrap=True,
         )
         box = QVBoxLayout(self)
         box.setContentsMargins(12, 12, 12, 12)
@@ -157,11 +197,12 @@ class CommandFinder(QDialog):
         self._find("")
 
     def _find(self, words: str) -> None:
-        found = matching(self._actions, words)
+        found = matching(self._actions, words, self._first)
         self.commands.show_actions(found)
         self.none.setVisible(not found)
         if found:
             self.view.setCurrentIndex(self.commands.index(0))
+            self.view.scrollToTop()
 
     def _do(self, index: QModelIndex) -> None:
         action = self.commands.action(index.row()) if index.isValid() else None

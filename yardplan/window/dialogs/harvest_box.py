@@ -20,7 +20,7 @@ from yardplan.window.panels.entry import TextEntry, number_reading
 from yardplan.window.panels.parts import button, label
 from yardplan.yard.change import Change
 
-_SIZE = (760, 720)
+_SIZE = (960, 720)
 _MOST_PERSONS = 1000.0
 #: The sheet drawn: its width, its height without varieties and for each of them, millimetres.
 _WIDE, _HEAD, _LINE, _MOST_LINES = 185.0, 62.0, 5.0, 40

@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen, QPolyg
 from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QListWidget, QVBoxLayout, QWidget
 
 from yardplan.files.exchange.outline import LotOutline, fault_of, scaled
-from yardplan.language import later, tr, tr_n
+from yardplan.language import decimals, later, tr, tr_n
 from yardplan.units import FOOT, INCH, System, format_area, format_coarse
 from yardplan.window.dialogs.box import roomy
 from yardplan.window.panels.parts import Check, Combo, button, label
@@ -161,7 +161,7 @@ class OutlineBox(QDialog):
             notes.append(tr(
                 "The line lies at {latitude} degrees north, {longitude} degrees east, far from this yard's "
                 "place. Zone, frosts and temperatures stay as they are: check them on the site card.",
-                latitude=f"{outline.latitude:.4f}", longitude=f"{outline.longitude:.4f}",
+                latitude=decimals(f"{outline.latitude:.4f}"), longitude=decimals(f"{outline.longitude:.4f}"),
             ))
         if self._replaces:
             notes.append(tr("It takes the place of the lot line there is; what stands on the lot stays."))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
@@ -82,6 +82,7 @@ class PlantListBox(QDialog):
                 item.setToolTip(text)
                 table.setItem(row, column, item)
         head = table.horizontalHeader()
+        head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         head.setSectionResizeMode(_LINE, QHeaderView.ResizeMode.ResizeToContents)
         head.setSectionResizeMode(_WHY, QHeaderView.ResizeMode.Stretch)
         head.setSectionResizeMode(_CELLS, QHeaderView.ResizeMode.Stretch)

@@ -53,9 +53,9 @@ class SheetBox(BesideBox):
         eaters = number_reading(0.5, _MOST_PERSONS, optional=True)
         self.persons = TextEntry(tr("People fed from the yard"), eaters)
         self.persons.set_placeholder(tr("not given"))
-        self.marks = Check(tr("conflicts and cautions on the plan"))
+        self.marks = Check(tr("Conflicts and cautions on the plan"))
         self.every, self.none = button(tr("All"), "link"), button(tr("None"), "link")
-        self.save = button(tr("Save…"), tip=tr("PDF, SVG or PNG, true to scale"))
+        self.save = button(tr("Save…"), "main", tip=tr("PDF, SVG or PNG, true to scale"))
         self.printing = button(
             tr("Print…"), tip=tr("Print at 100 percent: the bar on the plan must measure 100 mm")
         )
@@ -137,7 +137,7 @@ class SheetBox(BesideBox):
         parts: tuple[QPushButton, ...] = (self.save, self.printing)
         for part in parts:
             part.setEnabled(not busy)
-        self.cancel.setEnabled(busy)
+        self.cancel.setVisible(busy)
         self.bar.setVisible(busy)
 
     def _stop_now(self) -> None:

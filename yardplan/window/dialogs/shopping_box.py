@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -43,6 +44,7 @@ class ShoppingBox(BesideBox):
             | QAbstractItemView.EditTrigger.SelectedClicked
         )
         head = self.table.horizontalHeader()
+        head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         head.setSectionResizeMode(ITEM, QHeaderView.ResizeMode.Stretch)
         for column in (QUANTITY, PRICE, COST):
             head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)

@@ -130,7 +130,8 @@ class VariantsBox(BesideBox):
         box = QHBoxLayout(self)
         box.addLayout(side)
         box.addLayout(main, 1)
-        self.list.setFixedWidth(scaled(216))
+        buttons = sum(part.sizeHint().width() + 6 for part in (self.take_up, self.rename, self.forget)) - 6
+        self.list.setFixedWidth(max(scaled(216), buttons))
         self.fault.hide()
         self._show_busy()
         self.resize(roomy(self, 1040, 660))

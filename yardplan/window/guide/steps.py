@@ -30,10 +30,10 @@ class Aim:
     piece: QRect | None = None
 
     def area(self, window: QWidget) -> QRect | None:
-        """Where it lies in the window, pixels; None while it is hidden."""
-        if not self.part.isVisible():
+        """Where what shows of it lies in the window, pixels; None while it is hidden or scrolled away."""
+        piece = (self.piece or self.part.rect()) & self.part.visibleRegion().boundingRect()
+        if piece.isEmpty():
             return None
-        piece = self.piece or self.part.rect()
         return QRect(self.part.mapTo(window, QPoint(0, 0)) + piece.topLeft(), piece.size())
 
 
@@ -165,7 +165,8 @@ STEPS: tuple[Step, ...] = (
     Step(
         title=later("Clear the warnings"),
         words=later("Each card says what is wrong and what would clear it; a click shows the place. Drag "
-                    "plants apart, change a variety, or let the program find a clear place."),
+                    "plants apart, change a variety, or let the program find a clear place. What you can live with "
+                    "may stay: Next step goes on."),
         aim=_findings_aim, done=_clear,
     ),
     Step(

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QListView,
     QScrollArea,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 from yardplan.care.calendar_file import CalendarError, calendar_file
 from yardplan.care.tables import KINDS
 from yardplan.language import later, tr, tr_n
+from yardplan.window.edges import Splitter
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.care_card import CareCard
 from yardplan.window.panels.care_rows import CareRows, View
@@ -52,6 +52,7 @@ _EMPTY: dict[View, str] = {
     "month": later("No work in this month."), "year": later("Nothing is planted yet, so there is no work."),
     "refused": later("No spray had to be left out."),
 }
+_CHOOSE = later("Choose a line to read how and why it is done.")
 _GUARD = later(
     "Nothing is sprayed from some days before any flower in or beside the yard opens until its petals are "
     "down, nor on fruit that is being picked. The label, the law and your local extension service come first."
@@ -142,8 +143,7 @@ class CarePanel(QWidget):
         below.setWidget(self.details)
         below.setFrameShape(QScrollArea.Shape.NoFrame)
         below.setAccessibleName(tr("What is known of the task"))
-        split = QSplitter(Qt.Orientation.Vertical)
-        split.setChildrenCollapsible(False)
+        split = Splitter()
         split.addWidget(self.cards)
         split.addWidget(below)
         split.setStretchFactor(0, 3)
@@ -216,7 +216,8 @@ class CarePanel(QWidget):
         here = self.cards.currentIndex()
         known = here.isValid() and here.row() < self.rows.rowCount()
         line = self.rows.line(here.row()) if known else None
-        self.details.setText(line.details if line is not None else "")
+        none = tr(_CHOOSE) if self.rows.rowCount() else ""
+        self.details.setText(line.details if line is not None else none)
         self.on_plan.setEnabled(line is not None)
 
     def _go_to(self, index: QModelIndex) -> None:

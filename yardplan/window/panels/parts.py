@@ -273,7 +273,9 @@ class Fold(QWidget):
     def _toggled(self, open_: bool) -> None:
         self._body.setVisible(open_)
         self._head.setText(self._title)
-        self._head.setAccessibleName(f"{self._title}, {'shown' if open_ else 'folded'}")
+        title = self._title
+        spoken = tr("{title}, shown", title=title) if open_ else tr("{title}, folded", title=title)
+        self._head.setAccessibleName(spoken)
         self.folded.emit(not open_)
 
 

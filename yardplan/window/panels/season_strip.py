@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from attrs import evolve
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QWheelEvent
+from PySide6.QtGui import (
+    QColor,
+    QFontMetrics,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QWheelEvent,
+)
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
 from yardplan.drawing.season import SeasonChart, SeasonLayout, SeasonRow, draw_season, height_for
@@ -91,7 +101,10 @@ class ChartView(QWidget):
         if self.empty_words and not self.chart.rows:
             painter.setFont(font(SMALL + 1))
             painter.setPen(QColor(PALETTE.muted))
+            # Large text in a narrow strip: there are no names yet, so the words may have their room too.
             field = self.layout_now().field.adjusted(0, 0, 0, -scaled(8))
+            if QFontMetrics(painter.font()).horizontalAdvance(self.empty_words) > field.width():
+                field = QRectF(self.rect()).adjusted(8, 0, -8, 0)
             middle = int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
             around = painter.boundingRect(field, middle, self.empty_words).adjusted(-8, -2, 8, 2)
             painter.fillRect(around, QColor(PALETTE.paper))
@@ -101,7 +114,9 @@ class ChartView(QWidget):
             painter.setFont(font(SMALL))
             painter.setPen(QColor(PALETTE.muted))
             words = tr("{n} more: scroll", n=hidden)
-            painter.drawText(self.rect().adjusted(12, 0, 0, -4), int(Qt.AlignmentFlag.AlignBottom), words)
+            room = round(self.layout_now().field.left()) - 16
+            shown = QFontMetrics(painter.font()).elidedText(words, Qt.TextElideMode.ElideRight, room)
+            painter.drawText(self.rect().adjusted(12, 0, 0, -4), int(Qt.AlignmentFlag.AlignBottom), shown)
         if self.hasFocus():
             painter.setPen(QPen(QColor(PALETTE.caution), 2))
             painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
@@ -171,7 +186,8 @@ class SeasonStrip(QWidget):
 
     def _lay_out(self) -> None:
         top = QHBoxLayout()
-        top.setContentsMargins(10, 3, 10, 0)
+        # The edge that is dragged to make the strip taller reaches this far into it.
+        top.setContentsMargins(10, 8, 10, 0)
         top.setSpacing(14)
         top.addWidget(label(tr("Season"), "heading"))
         top.addWidget(self.note, 1)
