@@ -329,3 +329,19 @@ def test_a_partner_just_too_far_is_told_the_range_of_the_pair_not_of_the_larger_
     assert found
     for finding in found:
         assert float(finding.figures["best"].value) < float(finding.figures["distance"].value)
+
+
+def test_who_stands_where_he_stood_has_not_moved_though_worked_out_anew() -> None:
+    """After an undo the stand holds other objects; only the plant that moved is told, and all scores hold."""
+    yard = yard_of(*(plant(f"A{n}", kind, (4.0 * n + 2, 5)) for n, kind in enumerate((
+        "apple:Liberty", "apple:Topaz", "apple:Akane", "sweet cherry:Bing", "sweet cherry:Van",
+    ))))
+    before = net_for(survey_of(yard))
+    again = net_for(survey_of(yard))
+    assert again.changed == frozenset()
+    assert (again.scores == before.scores).all()
+    elsewhere = survey_of(edits.move(yard, {"A4"}, (60.0, 0.0)))
+    moved = net_for(elsewhere)
+    assert moved.changed == {moved.number["A4"]}
+    anew = build_net(elsewhere.stand, moved.place, moved.cultivars)
+    assert moved.scores == pytest.approx(anew.scores)
