@@ -2,7 +2,9 @@
 
     QT_QPA_PLATFORM=offscreen PYTHONPATH=.:tests python -m support.handbook_pictures
 
-Run it when the window changes its looks. Each picture is one function; names given make only those.
+Run it when the window changes its looks. Each picture is one function; names given make only those, `en`
+or `de` only those of that language: English ones in resources/handbook/pictures, others in the language's
+folder there.
 """
 
 from __future__ import annotations
@@ -20,14 +22,16 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
 from support.window_hands import click, hover, trigger
+from yardplan.language import tr
 from yardplan.window.canvas.view import bounds_of
+from yardplan.window.languages import LANGUAGES, speak
 from yardplan.window.main_window import MainWindow
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.theme import Theme
 from yardplan.yard.planting import PlantKey
 
 ROOT = Path(__file__).resolve().parents[2]
-PICTURES = ROOT / "resources" / "handbook" / "pictures"
+HANDBOOK = ROOT / "resources" / "handbook"
 #: Widest picture, pixels.
 WIDEST = 640
 #: Colours of a picture.
@@ -38,10 +42,11 @@ SIZE = (1240, 764)
 class Studio:
     """A window dressed light, with a folder of its own for what it writes."""
 
-    def __init__(self, folder: Path) -> None:
-        self.app = QApplication(["yardplan", "-style", "fusion"])
-        self.app.setProperty("style", "fusion")
-        self.folder = folder
+    def __init__(self, app: QApplication, folder: Path, language: str) -> None:
+        self.app, self.folder = app, folder
+        self.pictures = (HANDBOOK if language == "en" else HANDBOOK / language) / "pictures"
+        self.pictures.mkdir(exist_ok=True)
+        speak(language)
         settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
         self.theme = Theme(settings)
         self.theme.choose("light")
@@ -83,10 +88,11 @@ class Studio:
         if picture.width() > width:
             picture = picture.scaledToWidth(width, Qt.TransformationMode.SmoothTransformation)
         small = in_few_colours(picture)
-        path = PICTURES / f"{name}.png"
+        path = self.pictures / f"{name}.png"
         if not small.save(str(path), quality=0):
             raise OSError(f"{path} could not be written")
-        print(f"{path.name}: {small.width()} x {small.height()}, {path.stat().st_size // 1024} kB")
+        size = f"{small.width()} x {small.height()}, {path.stat().st_size // 1024} kB"
+        print(f"{path.relative_to(HANDBOOK)}: {size}")
 
 
 def in_few_colours(picture: QImage) -> QImage:
@@ -225,7 +231,7 @@ def findings(studio: Studio) -> None:
 
 
 def _card(studio: Studio, name: str, words: str) -> None:
-    """The site card with a heading in view."""
+    """The site card with a heading in view, named as in English."""
     from PySide6.QtWidgets import QLabel, QScrollArea
 
     window_ = studio.sample()
@@ -233,8 +239,8 @@ def _card(studio: Studio, name: str, words: str) -> None:
     studio.rest()
     card = window_.panel_commands._boxes["site"]
     for area in card.findChildren(QScrollArea):
-        heads = [w for w in area.findChildren(QLabel) if w.text() == words]
-        heads += [w for w in area.findChildren(QWidget) if getattr(w, "_title", "") == words]
+        heads = [w for w in area.findChildren(QLabel) if w.text() == tr(words)]
+        heads += [w for w in area.findChildren(QWidget) if getattr(w, "_title", "") == tr(words)]
         if heads:
             bar = area.verticalScrollBar()
             bar.setValue(heads[0].mapTo(area.widget(), heads[0].rect().topLeft()).y())
@@ -298,15 +304,18 @@ SHOTS: tuple[Callable[[Studio], None], ...] = (
 
 
 def main(names: list[str]) -> None:
-    """Make the named pictures, or all."""
-    PICTURES.mkdir(exist_ok=True)
-    with tempfile.TemporaryDirectory() as folder:
-        studio = Studio(Path(folder))
-        for shot in SHOTS:
-            if not names or shot.__name__ in names:
-                shot(studio)
-        studio.window.questions.save_changes = lambda _name: "discard"
-        studio.window.close()
+    """Make the named pictures, or all, in the named languages, or all."""
+    app = QApplication(["yardplan", "-style", "fusion"])
+    app.setProperty("style", "fusion")
+    wanted = [name for name in names if name not in LANGUAGES]
+    for language in [name for name in names if name in LANGUAGES] or LANGUAGES:
+        with tempfile.TemporaryDirectory() as folder:
+            studio = Studio(app, Path(folder), language)
+            for shot in SHOTS:
+                if not wanted or shot.__name__ in wanted:
+                    shot(studio)
+            studio.window.questions.save_changes = lambda _name: "discard"
+            studio.window.close()
 
 
 if __name__ == "__main__":

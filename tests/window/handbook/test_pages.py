@@ -93,7 +93,10 @@ def test_the_german_page_has_the_same_sections_pictures_and_commands(name: str):
     english, german = ALL[name], GERMAN[name]
     assert (folder() / "de" / f"{name}.md").is_file()
     assert [s.address for s in german.sections()] == [s.address for s in english.sections()]
-    assert [file for _words, file in german.pictures()] == [file for _words, file in english.pictures()]
+    # The pictures are those of the German window.
+    files = [f"de/{file}" for _words, file in english.pictures()]
+    assert [file for _words, file in german.pictures()] == files
+    assert all((folder() / file).is_file() for file in files)
     assert german.title != english.title
     for target in german.links():
         page, _, section = target.partition("#")

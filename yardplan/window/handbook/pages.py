@@ -3,7 +3,7 @@
 A page is a Markdown file in resources/handbook; `index.md` is the list of contents and sets the order. A link
 is `page.md` or `page.md#section-in-small-letters`; a picture is `pictures/name.png`. A folder by the code of
 a language holds pages of the same names with the same sections in the same order; links name the sections as
-in English, so that an address holds in every language.
+in English, so that an address holds in every language, and its pictures are `CODE/pictures/name.png`.
 """
 
 from __future__ import annotations
