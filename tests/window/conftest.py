@@ -6,9 +6,10 @@ import gc
 from collections.abc import Callable, Iterator
 
 import pytest
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QLocale, QSettings
 from PySide6.QtWidgets import QApplication
 
+from yardplan.window.languages import speak
 from yardplan.window.main_window import MainWindow
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
@@ -100,3 +101,13 @@ def make_window(theme: Theme, qtbot, tmp_path) -> Iterator[Callable[..., MainWin
 def windows() -> list[MainWindow]:
     """One window kept over the examples of a property."""
     return []
+
+
+@pytest.fixture
+def german() -> Iterator[None]:
+    """German while the test runs."""
+    before = QLocale()
+    speak("de")
+    yield
+    speak("en")
+    QLocale.setDefault(before)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 from typing import get_args
 
@@ -87,16 +87,6 @@ def test_the_choice_is_remembered(tmp_path: Path) -> None:
     assert chosen(settings) == "system"
     choose(settings, "de")
     assert chosen(settings) == in_force(settings) == "de"
-
-
-@pytest.fixture
-def german() -> Iterator[None]:
-    """German while the test runs."""
-    before = QLocale()
-    speak("de")
-    yield
-    speak("en")
-    QLocale.setDefault(before)
 
 
 def test_the_window_and_its_boxes_are_all_in_german(

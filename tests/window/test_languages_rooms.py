@@ -6,12 +6,10 @@ import ast
 import csv
 import io
 import re
-from collections.abc import Iterator
 from functools import cache
 
 import pytest
 from pypdf import PdfReader
-from PySide6.QtCore import QLocale
 from support import texts
 from support.seen_texts import english_among
 from support.unwrapped import unwrapped
@@ -28,7 +26,6 @@ from yardplan.sheets.assembly import ALL, SheetOrder, assemble
 from yardplan.sheets.pdf import pdf_bytes
 from yardplan.sun.light import light_report
 from yardplan.sun.scene import scene_of
-from yardplan.window.languages import speak
 from yardplan.window.panels.garden_facts import ornament
 
 ROOMS = (
@@ -57,13 +54,9 @@ NOT_SAID = re.compile(
 
 
 @pytest.fixture
-def german() -> Iterator[texts.Translations]:
-    """German while the test runs, with its translations."""
-    before = QLocale()
-    speak("de")
-    yield texts.translations("de")
-    speak("en")
-    QLocale.setDefault(before)
+def translations(german: None) -> texts.Translations:
+    """What is said in German, while German is spoken."""
+    return texts.translations("de")
 
 
 @cache
@@ -99,10 +92,10 @@ def _figure(name: str, measure: Measure = "count") -> Figure:
     return Figure("A1", "thing") if name in ("mover", "nearest") else Figure(2.5, measure)
 
 
-def test_every_kind_of_finding_has_its_words(german: texts.Translations) -> None:
+def test_every_kind_of_finding_has_its_words(translations: texts.Translations) -> None:
     seen: set[str] = set()
     for check in CHECKS:
-        assert check.title in german
+        assert check.title in translations
         for kind, wording in check.wording.items():
             sentences = (wording.title, wording.message, wording.clears)
             names = {name for text in sentences for name in texts.names_in(text)} - set("ab") - {"things"}
@@ -116,10 +109,10 @@ def test_every_kind_of_finding_has_its_words(german: texts.Translations) -> None
             assert not {"{", "["} & set(said.title + said.message + said.clears), (check.name, kind)
             seen |= {said.title, said.message, said.clears, said.stake, said.source_text}
     assert "Liberty (A1) und Topaz (A2) stehen 2,5 auseinander" in " ".join(seen)
-    assert not (left := english_among(seen, german)), "\n".join(left)
+    assert not (left := english_among(seen, translations)), "\n".join(left)
 
 
-def test_the_whole_report_is_in_german(german: texts.Translations) -> None:
+def test_the_whole_report_is_in_german(translations: texts.Translations) -> None:
     yard = read_yard(texts.ROOT / "sample_yards" / "first_orchard.yard")
     # Light at live detail: the words are the same, and it takes a moment only.
     light = light_report(scene_of(yard, stand_of(yard, catalogue(), None)), "live")
@@ -129,18 +122,18 @@ def test_the_whole_report_is_in_german(german: texts.Translations) -> None:
     seen = {line.strip() for page in pages for line in page.extract_text().splitlines()}
     seen -= {getattr(thing, "name", "") for thing in yard.things()} | set("CEGOW")
     assert len(seen) > 500
-    assert not (left := english_among(seen, german)), "\n".join(left)
+    assert not (left := english_among(seen, translations)), "\n".join(left)
     words = {word for line in seen for word in re.findall(r"\w+", line)}
     assert {"Pflanzplan", "Befruchter", "Abhilfe", "Oktober"} <= words
     assert not words & {"needs", "wants", "days", "plants", "unknown", "years", "Move", "Choose"}
 
 
-def test_ornament_is_told_in_german(german: texts.Translations) -> None:
+def test_ornament_is_told_in_german(translations: texts.Translations) -> None:
     """Every word of the table of ornament, as the card of a variety shows it."""
     told = [fact for cultivar in catalogue().cultivars.values() for fact in ornament(cultivar)]
     assert len(told) > 100
     shown = {value for _, value, _, _ in told}
-    assert shown <= {text for text in german.values() if isinstance(text, str)}
+    assert shown <= {text for text in translations.values() if isinstance(text, str)}
     crab = next(one for one in catalogue().cultivars.values() if one.name == "Dolgo")
     assert {(name, value) for name, value, _, _ in ornament(crab)} >= {
         ("Blüten", "groß, weiß, sehr reich"), ("Herbstfärbung", "gelb"),

@@ -1,10 +1,7 @@
 """Where facts of the site came from: kept in English in the file, said in the language shown."""
 
 import re
-from collections.abc import Iterator
 
-import pytest
-from PySide6.QtCore import QLocale
 from support.builders import yard_of
 
 from yardplan.files.reading import read_yard
@@ -23,15 +20,6 @@ ENGLISH = re.compile(
     r"\b(away|above|below|height|difference|known|normals|model|match|freeze|dates|estimated|from|that|of|the"
     r"|guide|rare|possible|place|about|zone|near|town|looked|code|line|typed)\b"
 )
-
-
-@pytest.fixture
-def german() -> Iterator[None]:
-    before = QLocale()
-    speak("de")
-    yield
-    speak("en")
-    QLocale.setDefault(before)
 
 
 def sites() -> list[Site]:

@@ -1,22 +1,10 @@
 """Bearings as they are typed: in letters of the language or in English ones, decimals with a comma."""
 
-from collections.abc import Iterator
 
 import pytest
-from PySide6.QtCore import QLocale
 
 from yardplan.units import UnitError
-from yardplan.window.languages import speak
 from yardplan.window.tools.typed import parse_typed
-
-
-@pytest.fixture
-def german() -> Iterator[None]:
-    before = QLocale()
-    speak("de")
-    yield
-    speak("en")
-    QLocale.setDefault(before)
 
 
 def turn(text: str) -> float:
