@@ -3,26 +3,37 @@
 Names: 4.1.2; targets of 24 px: 2.5.8; text 4.5:1: 1.4.3; text at 200 %: 1.4.4.
 """
 
+import json
 import re
 
 import pytest
-from PySide6.QtCore import QSettings, QSize
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtCore import QEvent, QPoint, QPointF, QSettings, QSize, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QInputDialog, QMessageBox, QWidget
 from support.builders import plant, yard_of
 from support.widgets import cut_text, focusable, small_pieces, spoken_name, too_small, unnamed
 from support.window_hands import trigger
 
 from yardplan.drawing.style import contrast
 from yardplan.shipped import resource
+from yardplan.window.dialogs.alongside_box import AlongsideBox
 from yardplan.window.dialogs.command_finder import CommandFinder
+from yardplan.window.edges import DockEdge, Splitter
 from yardplan.window.open_yard import InHand
+from yardplan.window.questions import Questions
 from yardplan.window.theme import DARK, LIGHT, TEXT_SIZES, Theme, scaled, set_text_scale, text_scale
 from yardplan.window.tools.select import HIT_PIXELS
+from yardplan.yard.ground import Barrier
 from yardplan.yard.planting import PlantKey
 
 YARD = yard_of(
     plant("A1", "apple:Akane", (5, 5)), plant("A2", "apple:Akane", (6, 5)),
     plant("P1", "european pear:Bartlett", (15, 5)),
+)
+FENCED = yard_of(
+    plant("A1", "apple:Akane", (5, 5)),
+    barriers=(Barrier(id="WF1", name="Fence", line=((2.0, 2.0), (12.0, 2.0))),),
 )
 BOXES = ("sheets", "shopping", "care", "site card", "local rules", "own varieties", "variety card", "about",
          "history", "handbook", "variants", "harvest")
@@ -102,6 +113,101 @@ def test_the_command_finder_has_names_and_can_be_hit(window, qtbot):
     finder = CommandFinder(window.actions_.all(), window)
     finder.show()
     assert hard_to_use(finder) == []
+
+
+def asked(window, monkeypatch):
+    """Each box that asks something, shown without waiting for an answer."""
+    made = []
+    monkeypatch.setattr(QMessageBox, "exec", lambda box: made.append(box) or 0)
+    monkeypatch.setattr(QInputDialog, "exec", lambda box: made.append(box) or 0)
+    questions = Questions(window)
+    questions.save_changes("Yard")
+    questions.restore("Yard", "14:20")
+    questions.text("Words of the note", "Compost")
+    questions.line("Name of the variant", "Variant 1")
+    questions.tell_fault("The yard was not opened", "It is damaged.", "plants: no list")
+    for box in made:
+        box.show()
+    return made
+
+
+def modal_boxes(window, tmp_path):
+    """The boxes that the window waits for: imports and strips alongside, each as it is opened."""
+    table, outline = tmp_path / "plants.csv", tmp_path / "lot.geojson"
+    table.write_text("kind,variety,x,y\napple,Liberty,3,4\napple,Nonesuch,5,4\n", encoding="utf-8")
+    ring = [[10.0, 50.0], [10.0004, 50.0], [10.0004, 50.0003], [10.0, 50.0003], [10.0, 50.0]]
+    outline.write_text(json.dumps({"type": "Polygon", "coordinates": [ring]}), encoding="utf-8")
+    window.exchange.read_plants(table)
+    yield window.exchange.box
+    window.exchange.box.close()
+    window.exchange.read_lot(outline)
+    yield window.exchange.box
+    window.exchange.box.close()
+    box = AlongsideBox(window.open_yard, "WF1", window)
+    box.show()
+    yield box
+    box.close()
+
+
+def all_modal(window, monkeypatch, tmp_path):
+    """Every box that the window waits for."""
+    boxes = asked(window, monkeypatch)
+    assert len(boxes) == 5
+    yield from boxes
+    yield from modal_boxes(window, tmp_path)
+
+
+def test_boxes_that_the_window_waits_for_have_names_and_can_be_hit(
+    make_window, qtbot, monkeypatch, tmp_path
+):
+    window = ready(make_window(FENCED), qtbot)
+    seen = 0
+    for box in all_modal(window, monkeypatch, tmp_path):
+        QApplication.processEvents()
+        assert box.windowTitle(), type(box)
+        assert hard_to_use(box) == [], box.windowTitle()
+        assert cut_text(box) == [], box.windowTitle()
+        seen += 1
+    assert seen == 8
+
+
+def test_the_strip_of_the_guide_has_names_and_can_be_hit_at_every_step(window, qtbot):
+    window.open_yard.new()
+    guide = window.help.show_guide()
+    while True:
+        QApplication.processEvents()
+        assert hard_to_use(guide.strip) == [], guide.number
+        assert cut_text(guide.strip) == [], guide.number
+        if guide.over:
+            break
+        guide.next_step()
+
+
+def test_edges_between_panels_can_be_grabbed_and_dragged(window, qtbot):
+    edges = window.findChildren(DockEdge)
+    assert len(edges) == 2
+    handle = window.side.findChild(Splitter).handle(1)
+    for edge in (*edges, handle):
+        assert min(edge.width(), edge.height()) >= 24
+    before = (window.side_dock.width(), window.season_dock.height())
+    for edge, way in zip(edges, (QPoint(-40, 0), QPoint(0, -30)), strict=True):
+        middle = edge.rect().center()
+        assert window.childAt(edge.mapTo(window, middle)) is edge
+        QTest.mousePress(edge, Qt.MouseButton.LeftButton, pos=middle)
+        move_pressed(edge, middle + way)
+        QTest.mouseRelease(edge, Qt.MouseButton.LeftButton, pos=middle + way)
+        QApplication.processEvents()
+    assert window.side_dock.width() == before[0] + 40
+    assert window.season_dock.height() == before[1] + 30
+
+
+def move_pressed(widget, place):
+    spot, button = QPointF(place), Qt.MouseButton
+    event = QMouseEvent(
+        QEvent.Type.MouseMove, spot, QPointF(widget.mapToGlobal(place)), button.NoButton, button.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    QApplication.sendEvent(widget, event)
 
 
 def test_menu_lines_can_be_hit(window):

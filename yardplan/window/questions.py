@@ -11,6 +11,8 @@ from PySide6 import QtWidgets
 from yardplan.language import later, tr
 
 SaveAnswer = Literal["save", "discard", "cancel"]
+#: Least width of a box in which something is typed, pixels.
+_WIDE = 320
 _FILES = later("Yards (*.yard);;All files (*)")
 
 
@@ -22,10 +24,10 @@ class Questions:
 
     def save_changes(self, name: str) -> SaveAnswer:
         """Unsaved work: save it, discard it, or go on working (Esc and the closing cross)."""
-        box = QtWidgets.QMessageBox(self._window)
-        box.setIcon(QtWidgets.QMessageBox.Icon.Question)
-        box.setText(tr("Save the changes to {name}?", name=name))
-        box.setInformativeText(tr("What you do not save is lost."))
+        icon = QtWidgets.QMessageBox.Icon.Question
+        box = self._message(
+            icon, tr("Save the changes to {name}?", name=name), tr("What you do not save is lost."),
+        )
         buttons = QtWidgets.QMessageBox.StandardButton
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
@@ -35,10 +37,11 @@ class Questions:
 
     def restore(self, name: str, when: str) -> bool:
         """Whether to take up unsaved work that was kept when the program ended."""
-        box = QtWidgets.QMessageBox(self._window)
-        box.setIcon(QtWidgets.QMessageBox.Icon.Question)
-        box.setText(tr("Take up the unsaved work on {name} of {when}?", name=name, when=when))
-        box.setInformativeText(tr("The program ended before it was saved. The file itself is unchanged."))
+        icon = QtWidgets.QMessageBox.Icon.Question
+        box = self._message(
+            icon, tr("Take up the unsaved work on {name} of {when}?", name=name, when=when),
+            tr("The program ended before it was saved. The file itself is unchanged."),
+        )
         take = box.addButton(tr("Take it up"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
         box.addButton(tr("Leave it for now"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(take)
@@ -71,21 +74,44 @@ class Questions:
 
     def text(self, question: str, text: str) -> str | None:
         """A few words, or None for cancel."""
-        answer, fine = QtWidgets.QInputDialog.getMultiLineText(self._window, tr("Note"), question, text)
-        return answer if fine else None
+        box = self._input(tr("Note"), question, text, lines=True)
+        return box.textValue() if box.exec() else None
 
     def line(self, question: str, text: str) -> str | None:
         """One line, or None for cancel."""
-        normal = QtWidgets.QLineEdit.EchoMode.Normal
-        answer, fine = QtWidgets.QInputDialog.getText(self._window, "yardplan", question, normal, text)
-        return answer if fine else None
+        box = self._input("yardplan", question, text)
+        return box.textValue() if box.exec() else None
+
+    def _input(
+        self, title: str, question: str, text: str, *, lines: bool = False
+    ) -> QtWidgets.QInputDialog:
+        box = QtWidgets.QInputDialog(self._window)
+        box.setOption(QtWidgets.QInputDialog.InputDialogOption.UsePlainTextEditForTextInput, lines)
+        box.setWindowTitle(title)
+        box.setLabelText(question)
+        box.setTextValue(text)
+        box.setMinimumWidth(_WIDE)
+        # What is typed in has no name of its own: a screen reader says the question.
+        for part in box.findChildren(QtWidgets.QWidget):
+            if isinstance(part, QtWidgets.QLineEdit | QtWidgets.QPlainTextEdit):
+                part.setAccessibleName(question)
+        return box
+
+    def _message(self, icon: QtWidgets.QMessageBox.Icon, text: str, more: str) -> QtWidgets.QMessageBox:
+        box = QtWidgets.QMessageBox(self._window)
+        box.setWindowTitle("yardplan")
+        box.setIcon(icon)
+        box.setText(text)
+        box.setInformativeText(more)
+        return box
 
     def tell_fault(self, title: str, text: str, details: str = "") -> None:
         """One clear message; every fault in the details."""
-        box = QtWidgets.QMessageBox(self._window)
-        box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-        box.setText(title)
-        box.setInformativeText(text)
+        icon = QtWidgets.QMessageBox.Icon.Warning
+        box = self._message(
+            icon, title,
+            text,
+        )
         if details:
             box.setDetailedText(details)
         box.exec()

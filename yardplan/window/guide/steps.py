@@ -165,8 +165,8 @@ STEPS: tuple[Step, ...] = (
     Step(
         title=later("Clear the warnings"),
         words=later("Each card says what is wrong and what would clear it; a click shows the place. Drag "
-                    "plants apart, change a variety, or let the program find a clear place. What you can live with "
-                    "may stay: Next step goes on."),
+                    "plants apart, change a variety, or let the program find a clear place. What you can "
+                    "live with may stay: Next step goes on."),
         aim=_findings_aim, done=_clear,
     ),
     Step(
