@@ -13,6 +13,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from support import grounds
 from support.builders import plant, yard_of
+from support.grounds import BAND, places
 
 from yardplan.arrange.clear_ground import ClearGround, by_steps, clear_ground
 from yardplan.checks.survey import survey_of
@@ -20,9 +21,6 @@ from yardplan.yard.ground import Building, Paving, Point, Service, StandingTree
 from yardplan.yard.planting import Bed, Container, Planting, PlantKey, Row
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
-
-#: How exactly the edge of clear ground is known, metres.
-BAND = 0.1
 
 
 def ground_of(yard: Yard, key: str, **how: Any) -> ClearGround:
@@ -34,20 +32,6 @@ def ground_of(yard: Yard, key: str, **how: Any) -> ClearGround:
 
 def reasons(ground: ClearGround, place: Point) -> set[str]:
     return {one.kind for one in ground.why(place)}
-
-
-def places(rng: np.random.Generator, yard: Yard, ground: ClearGround, number: int) -> list[Point]:
-    """Places all over the lot and about it, every other one just beyond the band along the edge."""
-    low, high = np.min(yard.lot, axis=0) - 1.0, np.max(yard.lot, axis=0) + 1.0
-    found = []
-    for n in range(number):
-        x, y = (float(v) for v in rng.uniform(low, high))
-        if n % 2 and not ground.open.is_empty:
-            edge = ground.open.boundary.interpolate(float(rng.uniform()), normalized=True)
-            turn = float(rng.uniform(0, 2 * math.pi))
-            x, y = edge.x + 1.3 * BAND * math.cos(turn), edge.y + 1.3 * BAND * math.sin(turn)
-        found.append((x, y))
-    return found
 
 
 def beyond_the_band(ground: ClearGround, place: Point) -> bool:

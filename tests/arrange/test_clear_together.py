@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 import numpy as np
 import pytest
 import shapely
@@ -12,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from support import grounds
 from support.builders import plant, yard_of
+from support.grounds import BAND, places
 
 from yardplan.arrange.clear_ground import ClearGround, clear_ground
 from yardplan.arrange.clear_together import clear_ground_together, steps_together
@@ -24,9 +23,7 @@ from yardplan.yard.planting import Bed, Container, PlantKey, Row
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
 
-#: How exactly the edge of clear ground is known, metres.
-BAND = 0.1
-#: What goes with rows and beds wherever they lie, and with plants by where they stand.
+#: What goes with rows, beds and plants in them wherever they lie, and with other plants by where they stand.
 SOIL = frozenset({"soil", "drainage"})
 
 
@@ -51,20 +48,6 @@ def there_without(yard: Yard, ids: frozenset[str]) -> grounds.Raised:
 
 def shifted(yard: Yard, ids: frozenset[str], anchor: Point, place: Point) -> Yard:
     return edits.move(yard, ids, (place[0] - anchor[0], place[1] - anchor[1]))
-
-
-def places(rng: np.random.Generator, yard: Yard, ground: ClearGround, number: int) -> list[Point]:
-    """Places all over the lot, every other one just beyond the band along the edge of open ground."""
-    low, high = np.min(yard.lot, axis=0) - 1.0, np.max(yard.lot, axis=0) + 1.0
-    found = []
-    for n in range(number):
-        x, y = (float(v) for v in rng.uniform(low, high))
-        if n % 2 and not ground.open.is_empty:
-            edge = ground.open.boundary.interpolate(float(rng.uniform()), normalized=True)
-            turn = float(rng.uniform(0, 2 * math.pi))
-            x, y = edge.x + 1.3 * BAND * math.cos(turn), edge.y + 1.3 * BAND * math.sin(turn)
-        found.append((x, y))
-    return found
 
 
 def beyond_the_band(ground: ClearGround, place: Point) -> bool:
@@ -92,7 +75,10 @@ def test_deeper_inside_no_drop_raises_a_conflict_and_further_outside_every_drop_
     assert ground is not None
     anchor = ground.anchor or yard.find(ground.plant).place
     kept = there_without(yard, ids)
-    lines = {thing.id for thing in (*yard.rows, *yard.beds)}
+    lines = {thing.id for thing in (*yard.rows, *yard.beds)} | {
+        one.id for one in yard.plantings for bed in yard.beds
+        if bed.id in ids and shapely.Polygon(bed.outline).covers(shapely.Point(one.place))
+    }
     anywhere = {check for check, _ in ground.anywhere}
     for place in places(rng, yard, ground, 5):
         if not beyond_the_band(ground, place):

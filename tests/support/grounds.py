@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 from attrs import evolve
 
+from yardplan.arrange.clear_ground import ClearGround
 from yardplan.checks.finding import Weight
 from yardplan.checks.run import CHECKS, findings
 from yardplan.checks.survey import Survey, survey_of
@@ -16,6 +19,9 @@ from yardplan.yard.ground import Barrier, Building, Paving, Point, Service, Stan
 from yardplan.yard.planting import Bed, Container, Planting, PlantKey, Row
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
+
+#: How exactly the edge of clear ground is known, metres.
+BAND = 0.1
 
 #: Conflicts as (check, things).
 Raised = set[tuple[str, tuple[str, ...]]]
@@ -153,3 +159,17 @@ def before(yard: Yard, plant: Planting, detail: Detail = "live") -> Raised:
     """Conflicts that a plant is not to blame for: there without it, and with it where it stands now."""
     found = conflicts(without(yard, plant), detail)
     return found & conflicts(yard, detail) if yard.find(plant.id) is not None else found
+
+
+def places(rng: np.random.Generator, yard: Yard, ground: ClearGround, number: int) -> list[Point]:
+    """Places all over the lot and about it, every other one just beyond `BAND` along the edge."""
+    low, high = np.min(yard.lot, axis=0) - 1.0, np.max(yard.lot, axis=0) + 1.0
+    found = []
+    for n in range(number):
+        x, y = (float(v) for v in rng.uniform(low, high))
+        if n % 2 and not ground.open.is_empty:
+            edge = ground.open.boundary.interpolate(float(rng.uniform()), normalized=True)
+            turn = float(rng.uniform(0, 2 * math.pi))
+            x, y = edge.x + 1.3 * BAND * math.cos(turn), edge.y + 1.3 * BAND * math.sin(turn)
+        found.append((x, y))
+    return found
