@@ -116,9 +116,10 @@ def _anywhere(moving: Moving) -> tuple[tuple[str, str], ...]:
         for finding in check.run(moving.alone)
         if finding.weight is Weight.CONFLICT and not moving.ids.isdisjoint(finding.things)
     }
-    # The soil of a row is that of the yard, that of a bed its own: neither changes when they move, nor does
-    # how many plants a row takes.
+    # The soil of a row is that of the yard, that of a bed and of plants in it its own: neither changes when
+    # they move, nor does how many plants a row takes.
     lines = {row.id for row in moving.rows} | {bed.id for bed in moving.beds}
+    lines |= {plant.id for plant in moving.plants if _in_own_bed(moving, plant)}
     found |= {
         (finding.check, finding.kind) for check in (soil.CHECK, drainage.CHECK, beds.CHECK)
         for finding in check.run(moving.alone)
