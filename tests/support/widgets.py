@@ -127,7 +127,9 @@ def _needs(widget: QWidget) -> QSize | None:
     if isinstance(widget, (QPushButton, QCheckBox)):
         words = widget.fontMetrics().size(Qt.TextFlag.TextShowMnemonic.value, widget.text())
         beside = widget.iconSize().width() if not widget.icon().isNull() else 0
-        return QSize(words.width() + beside, words.height())
+        # What the style puts round the words counts too: a button squeezed below it cuts them.
+        padded = widget.sizeHint().width() - 2 if isinstance(widget, QPushButton) else 0
+        return QSize(max(words.width() + beside, padded), words.height())
     if isinstance(widget, QLineEdit):
         return QSize(0, widget.fontMetrics().height())
     return None

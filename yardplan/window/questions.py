@@ -11,6 +11,8 @@ from PySide6 import QtWidgets
 from yardplan.language import later, tr
 
 SaveAnswer = Literal["save", "discard", "cancel"]
+#: Title of boxes that need none of their own: the name of the program.
+_NAME = "yardplan"
 #: Least width of a box in which something is typed, pixels.
 _WIDE = 320
 _FILES = later("Yards (*.yard);;All files (*)")
@@ -79,7 +81,7 @@ class Questions:
 
     def line(self, question: str, text: str) -> str | None:
         """One line, or None for cancel."""
-        box = self._input("yardplan", question, text)
+        box = self._input(_NAME, question, text)
         return box.textValue() if box.exec() else None
 
     def _input(
@@ -99,7 +101,7 @@ class Questions:
 
     def _message(self, icon: QtWidgets.QMessageBox.Icon, text: str, more: str) -> QtWidgets.QMessageBox:
         box = QtWidgets.QMessageBox(self._window)
-        box.setWindowTitle("yardplan")
+        box.setWindowTitle(_NAME)
         box.setIcon(icon)
         box.setText(text)
         box.setInformativeText(more)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QProgressBar,
+    QSizePolicy,
     QStyleOptionViewItem,
     QTableView,
     QVBoxLayout,
@@ -81,6 +82,7 @@ class VariantsBox(BesideBox):
         self.note = label("", "muted", wrap=True)
         self.bar = QProgressBar()
         self.bar.setRange(0, 100)
+        self.bar.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.bar.setAccessibleName(tr("How far the comparison is"))
         self.stop = button(tr("Stop"))
         self.only = Check(tr("Only what differs"))
@@ -120,12 +122,11 @@ class VariantsBox(BesideBox):
             side.addLayout(line)
         side.addWidget(self.fault)
         work = QHBoxLayout()
-        work.addWidget(self.only)
-        work.addStretch()
-        work.addWidget(self.bar)
+        work.addWidget(self.bar, 1)
         work.addWidget(self.stop)
         main = QVBoxLayout()
         main.addWidget(self.table, 1)
+        main.addWidget(self.only)
         main.addWidget(self.note)
         main.addLayout(work)
         box = QHBoxLayout(self)
