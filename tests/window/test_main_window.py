@@ -109,6 +109,10 @@ def test_units_are_an_undoable_step(window):
     assert window.open_yard.units == "imperial"
     trigger(window, "undo")
     assert window.open_yard.units == "metric"
+    # The menu tells what is shown, also after a step back.
+    window.menus["View"].aboutToShow.emit()
+    assert window.actions_["metres"].isChecked()
+    assert not window.actions_["feet"].isChecked()
 
 
 def test_years(window):

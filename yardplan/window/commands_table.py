@@ -7,7 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from attrs import evolve
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QDockWidget, QMenu
 
 from yardplan.files.errors import YardFileError
@@ -159,8 +159,11 @@ class CommandTable:
         self._add("side", tr("Panels &beside the sheet"), lambda: _toggle(window.side_dock), "F7", check=True)
         self._add("season", tr("Season s&trip"), lambda: _toggle(window.season_dock), "F8", check=True)
         self._add("full screen", tr("F&ull screen"), self._full_screen, _Std.FullScreen)
-        self._add("feet", tr("Feet and inches"), lambda: self._units("imperial"))
-        self._add("metres", tr("Metres"), lambda: self._units("metric"))
+        units = QActionGroup(window)
+        for name, words, system in (
+            ("feet", tr("Feet and inches"), "imperial"), ("metres", tr("Metres"), "metric"),
+        ):
+            units.addAction(self._add(name, words, partial(self._units, system), check=False))
         self._add("find command", tr("&Find a command…"), window.find_command, "Ctrl+K",
                   tip=tr("Type what you want to do"))
 
@@ -226,6 +229,10 @@ class CommandTable:
     def _units(self, system: str) -> None:
         words = tr("Show feet and inches") if system == "imperial" else tr("Show metres")
         self._yard.commit(words, edits.set_site(self._yard.yard, units=system))
+
+    def tick_units(self) -> None:
+        """The menu tells which measure is shown."""
+        self._window.actions_["feet" if self._yard.units == "imperial" else "metres"].setChecked(True)
 
     def _year(self, step: int) -> None:
         from yardplan.window.panels.year_control import LAST_YEAR

@@ -9,8 +9,9 @@ from PySide6.QtGui import QGuiApplication, QIcon, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 from yardplan.shipped import resource
+from yardplan.window.theme import scaled
 
-#: Side of an icon in pixels; drawn at twice that too where the screen is dense.
+#: Side of an icon in pixels, grown with the text; drawn at twice that too where the screen is dense.
 SIDE = 22
 
 
@@ -21,11 +22,12 @@ def icon(name: str, ink: str) -> QIcon:
     renderer = QSvgRenderer(QByteArray(drawing.encode("utf-8")))
     made = QIcon()
     dense = QGuiApplication.primaryScreen().devicePixelRatio() > 1
+    side = scaled(SIDE)
     for density in (1, 2) if dense else (1,):
-        picture = QPixmap(QSize(SIDE, SIDE) * density)
+        picture = QPixmap(QSize(side, side) * density)
         picture.fill(Qt.GlobalColor.transparent)
         painter = QPainter(picture)
-        renderer.render(painter, QRectF(0, 0, SIDE * density, SIDE * density))
+        renderer.render(painter, QRectF(0, 0, side * density, side * density))
         painter.end()
         picture.setDevicePixelRatio(density)
         made.addPixmap(picture)

@@ -122,6 +122,7 @@ class MainWindow(QMainWindow):
         self.documents.recent_changed.connect(self._fill_recent)
         self.autosave.failed.connect(lambda text: self.status.showMessage(text, 8000))
         self.menus["File"].aboutToShow.connect(self._fill_recent)
+        self.menus["View"].aboutToShow.connect(self.commands.tick_units)
         self._tool_changed()
         self._fill_recent()
 

@@ -274,14 +274,21 @@ class VariantsBox(BesideBox):
 
     def _stop(self) -> None:
         self.comparing.cancel()
-        self.note.setText(tr("Stopped. Tick a plan to go on."))
+        self._say(tr("Stopped. Tick a plan to go on."))
+
+    def _say(self, text: str) -> None:
+        """Below the table, with room for it at once."""
+        self.note.setText(text)
+        lines = self.layout()
+        if lines is not None:
+            lines.activate()
 
     def _show_busy(self) -> None:
         busy = self.comparing.busy
         self.bar.setVisible(busy)
         self.stop.setVisible(busy)
         if busy:
-            self.note.setText(tr("Working out light, partners and findings…"))
+            self._say(tr("Working out light, partners and findings…"))
 
     def _show_outcomes(self) -> None:
         """Everything asked for is there: side by side, drawn at the screen's own sharpness."""
@@ -295,7 +302,7 @@ class VariantsBox(BesideBox):
         self.rows.show_plans([name for name, _ in found], [made for _, made in found], pictures)
         if self.rows.rowCount():
             self._size_parts()
-        self.note.setText(self._summary(len(found)))
+        self._say(self._summary(len(found)))
 
     def _size_parts(self) -> None:
         """Room for the drawings and for the words beside them."""

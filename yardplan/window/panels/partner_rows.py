@@ -179,8 +179,8 @@ class PartnerCard(QStyledItemDelegate):
             painter.fillRect(box, QColor(c.chosen if chosen else c.panel))
         painter.setPen(QColor(c.rule))
         painter.drawLine(box.bottomLeft(), box.bottomRight())
-        draw_sign(painter, QRectF(box.left() + 8, box.top() + 7, 12, 12), row.sign, c)
-        inner = box.adjusted(26, 4, -8, -3)
+        draw_sign(painter, QRectF(box.left() + 8, box.top() + scaled(7), scaled(12), scaled(12)), row.sign, c)
+        inner = box.adjusted(14 + scaled(12), 4, -8, -3)
         key = row.suggestion.key
         _words(painter, inner, key.cultivar, QColor(c.ink), BASE, bold=True)
         right = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
