@@ -11,6 +11,7 @@ from yardplan.yard.ground import Point, StandingTree
 #: Height and spread in metres of a young shade tree; a guess to be corrected in the fields. Its pollen serves
 #: no fruit, so that no partner is made up.
 HEIGHT, SPREAD = 8.0, 6.0
+KIND = later("shade tree, small")
 
 
 class StandingTreeTool(DropTool):
@@ -22,7 +23,7 @@ class StandingTreeTool(DropTool):
     def drop(self, place: Point) -> None:
         yard = self.open_yard.yard
         made = StandingTree(
-            id=edits.next_key(yard, "N"), kind="shade tree, small", place=place, height=HEIGHT, spread=SPREAD,
+            id=edits.next_key(yard, "N"), kind=KIND, place=place, height=HEIGHT, spread=SPREAD,
             donor="seedling", beyond_lot=bool(yard.lot) and not inside(yard.lot, place),
         )
         self.open_yard.commit(tr("Mark standing tree"), edits.add(yard, made), selection={made.id})
