@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
 
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.plants.crop_names import crop_name
-from yardplan.plants.pollen_net import PollenNet
+from yardplan.plants.pollen_net import Kinds, PollenNet
 from yardplan.plants.pollen_nodes import Node
 from yardplan.plants.pollen_outlook import Outlook, Outlooks, named
 from yardplan.plants.pollen_range import pollen_range, smaller
@@ -23,12 +24,14 @@ def ratios(found: Outlooks) -> Iterator[Finding]:
     """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
     net, kinds = found.net, found.net.kinds
     set_here = kinds.wants & (found.top > 0)
-    counts = np.bincount(kinds.of[set_here], kinds.counts[set_here], len(kinds.first))
-    for (crop, clone), alike in sorted(_clones(net, np.unique(kinds.of[set_here]).tolist()).items()):
-        ratio, count = donor_ratio(crop), int(counts[alike].sum())
-        if ratio is None or count <= ratio.receivers:
+    many = len(kinds.cultivars)
+    present = np.bincount(kinds.of[set_here], minlength=many) > 0
+    counts = np.bincount(kinds.of[set_here], kinds.counts[set_here], many)
+    for crop, clone, ratio, alike in _clones(kinds, present.tobytes()):
+        count = int(counts[alike].sum())
+        if count <= ratio.receivers:
             continue
-        among = np.zeros(len(kinds.first), dtype=bool)
+        among = np.zeros(many, dtype=bool)
         among[alike] = True
         receivers = np.flatnonzero(set_here & among[kinds.of])
         # The best givers alone are often enough: then the others need not be looked for.
@@ -39,14 +42,20 @@ def ratios(found: Outlooks) -> Iterator[Finding]:
             yield _few(net, clone or crop_name(crop), count, donors.tolist(), ratio)
 
 
-def _clones(net: PollenNet, kinds: list[int]) -> dict[tuple[str, str], list[int]]:
-    """Numbers of cultivars by crop and clone; where plants are of two sexes the whole crop counts as one."""
+@lru_cache(maxsize=8)
+def _clones(kinds: Kinds, present: bytes) -> tuple[tuple[str, str, Ratio, list[int]], ...]:
+    """Crop, clone, ratio and the cultivars' numbers of the groups that have a ratio, of those present.
+
+    Where plants are of two sexes the whole crop counts as one.
+    """
     groups: dict[tuple[str, str], list[int]] = {}
-    for kind in kinds:
-        cultivar = net.nodes[net.kinds.first[kind]].cultivar
-        clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
-        groups.setdefault((cultivar.crop, clone), []).append(kind)
-    return groups
+    for number, here in enumerate(present):
+        if here:
+            cultivar = kinds.cultivars[number]
+            clone = "" if sex_of(cultivar) else clone_root(cultivar).cultivar
+            groups.setdefault((cultivar.crop, clone), []).append(number)
+    ratios_of = ((*key, donor_ratio(key[0]), alike) for key, alike in sorted(groups.items()))
+    return tuple((crop, clone, ratio, alike) for crop, clone, ratio, alike in ratios_of if ratio is not None)
 
 
 def _few(net: PollenNet, group: str, takers: int, donors: list[int], ratio: Ratio) -> Finding:

@@ -65,7 +65,7 @@ class Room:
         self, numbers: NDArray[np.intp], boxes: Boxes
     ) -> Iterator[tuple[int, QRectF]]:
         """Those of many device boxes in which no words stand, each with its number."""
-        free = Boxed(self._own).free(boxes)
+        free = Boxed(self._own).free(boxes) if self._own else np.ones(len(boxes), dtype=bool)
         if self._clear is not None:
             free &= self._clear.free(boxes)
         x, y = self._offset

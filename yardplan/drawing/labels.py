@@ -101,10 +101,10 @@ def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: Hard
 
 def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
     crowd, lines = Crowd(64.0 * view.unit), HardLines(evolve(view, yard=Yard()))
-    few = Stand(
-        year=view.stand.year, rows=tuple(chosen(view.stand.rows, ids))
-    )
-    yield from ground_labels(evolve(view, yard=_some(view.yard, ids), stand=few), crowd, lines)
+    few = Stand(year=view.stand.year, rows=tuple(chosen(view.stand.rows, ids)))
+    ground = _some(view.yard, ids)
+    if few.rows or next(iter(ground.things()), None) is not None:
+        yield from ground_labels(evolve(view, yard=ground, stand=few), crowd, lines)
     for plant in chosen(view.stand.plants, ids):
         key = _place_key(view, plant, crowd)
         if key is not None:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath, QPainterPathStroker
 
 from yardplan.drawing.plants import look_of
 from yardplan.drawing.rows import band_outline, run_of
 from yardplan.drawing.shapes import circle, polyline, square
-from yardplan.drawing.symbols import edge
+from yardplan.drawing.symbols import Look, edge
 from yardplan.drawing.view import PlanView
 from yardplan.plants.stand import Standing, StandingRow
 from yardplan.yard.ground import Barrier, Dimension, Gate, Note, Service
@@ -40,7 +42,7 @@ class Outlines:
         """The thing's outline, `grow` device pixels wider where it is a plant; None when it is not there."""
         plant = self.plant(thing_id)
         if plant is not None:
-            path = edge(look_of(self.view, plant), grow)
+            path = _edge(look_of(self.view, plant), grow)
             at = self.view.at(plant.place)
             return path.translated(at.x(), at.y())
         row = self._row(thing_id)
@@ -73,6 +75,12 @@ class Outlines:
         """The upright box round a thing."""
         path = self.of(thing_id)
         return None if path is None else path.boundingRect()
+
+
+@lru_cache(maxsize=256)
+def _edge(look: Look, grow: float) -> QPainterPath:
+    """The outline of a plant, kept: only ever copied to its place."""
+    return edge(look, grow)
 
 
 def _widened(path: QPainterPath, width: float) -> QPainterPath:

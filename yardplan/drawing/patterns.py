@@ -20,6 +20,7 @@ from shapely.geometry.base import BaseGeometry
 from yardplan.yard.ground import Outline, Point
 
 Segment = tuple[Point, Point]
+_Ends = tuple[NDArray[np.float64], NDArray[np.float64]]
 #: More lines or dots than this in one outline would be a grey smear: the filling is left out.
 MOST = 6000
 #: An edge shorter than this, metres, has no direction.
@@ -78,48 +79,18 @@ def _segments(cut: BaseGeometry) -> tuple[Segment, ...]:
     return tuple(((x0, y0), (x1, y1)) for x0, y0, x1, y1 in ends)
 
 
-def _parallels(shape: BaseGeometry, angle: float, gap: float) -> NDArray[np.float64]:
-    """Lines across the shape's box, `gap` apart, laid out from (0, 0) so that neighbours line up."""
-    along = np.array([math.cos(angle), math.sin(angle)])
-    across = np.array([-along[1], along[0]])
-    left, bottom, right, top = shape.bounds
-    corners = np.array([(left, bottom), (left, top), (right, bottom), (right, top)])
-    off, reach = corners @ across, corners @ along
-    steps = np.arange(math.ceil(off.min() / gap), math.floor(off.max() / gap) + 1) * gap
-    starts = steps[:, None] * across + (reach.min() - gap) * along
-    ends = steps[:, None] * across + (reach.max() + gap) * along
-    return np.stack([starts, ends], axis=1)
-
-
-#: The same measure at the starts of edges and at their ends.
-_Ends = tuple[NDArray[np.float64], NDArray[np.float64]]
-
-
 @lru_cache(maxsize=2048)
 def hatch(outline: Outline, degrees: float, gap: float) -> tuple[Segment, ...]:
     """Parallel lines within an outline, turned counter-clockwise from +x, `gap` metres apart."""
-    corners = np.array((*outline, *outline[:1]), dtype=float).reshape(-1, 2)
-    if len(outline) > 2 and _bulges(corners):
-        return _across_convex(corners, math.radians(degrees), gap)
-    return hatch_of(area(outline), degrees, gap)
-
-
-def hatch_of(shape: BaseGeometry, degrees: float, gap: float) -> tuple[Segment, ...]:
-    """Parallel lines within any shape."""
-    if shape.is_empty or gap <= 0:
-        return ()
-    left, bottom, right, top = shape.bounds
-    if math.hypot(right - left, top - bottom) / gap > MOST:
-        return ()
-    lines = _parallels(shape, math.radians(degrees), gap)
-    if not len(lines):
-        return ()
-    cut = cast("NDArray[np.object_]", shapely.intersection(shapely.linestrings(lines), shape))
-    return tuple(segment for part in cut for segment in _segments(part))
+    ends = hatch_between((outline,), degrees, gap).reshape(-1, 4).tolist()
+    return tuple(((x0, y0), (x1, y1)) for x0, y0, x1, y1 in ends)
 
 
 def hatch_between(rings: Sequence[Outline], degrees: float, gap: float) -> NDArray[np.float64]:
-    """The same lines where an odd number of rings is round them, (n, 2, 2): inside a rim, not its holes."""
+    """The same lines where an odd number of rings is round them, (n, 2, 2): inside a rim, not its holes.
+
+    Laid out from (0, 0), so that neighbours line up.
+    """
     angle = math.radians(degrees)
     along = np.array([math.cos(angle), math.sin(angle)])
     corners = [np.array((*ring, *ring[:1]), dtype=float) for ring in rings if len(ring) > 2]
@@ -148,42 +119,6 @@ def _crossings(off: _Ends, reach: _Ends) -> _Ends:
     line = first[edge] + np.arange(len(edge)) - np.repeat(np.cumsum(times) - times, times)
     share = (line - off[0][edge]) / (off[1] - off[0])[edge]
     return line, reach[0][edge] + share * (reach[1] - reach[0])[edge]
-
-
-def _bulges(corners: NDArray[np.float64]) -> bool:
-    """True for a closed outline, its first corner again at the end, that bulges everywhere and winds once."""
-    edges = np.diff(corners, axis=0)
-    edges = edges[edges.any(axis=1)]
-    if len(edges) < 3:
-        return False
-    after = np.concatenate((edges[1:], edges[:1]))
-    turns = edges[:, 0] * after[:, 1] - edges[:, 1] * after[:, 0]
-    if not ((turns > 0).all() or (turns < 0).all()):
-        return False
-    # Once round, the way turns to the right and back to the left once: a star does so more often.
-    right = edges[:, 0] > 0
-    return int(np.count_nonzero(right != np.concatenate((right[1:], right[:1])))) == 2
-
-
-def _across_convex(corners: NDArray[np.float64], angle: float, gap: float) -> tuple[Segment, ...]:
-    """The same lines as `_parallels` gives, cut at the edges they cross: far quicker than any shape's cut."""
-    along = np.array([math.cos(angle), math.sin(angle)])
-    across = np.array([-along[1], along[0]])
-    off, reach = corners @ across, corners @ along
-    if gap <= 0 or math.hypot(*np.ptp(corners, axis=0)) / gap > MOST:
-        return ()
-    steps = np.arange(math.ceil(off.min() / gap), math.floor(off.max() / gap) + 1) * gap
-    low, rise = off[:-1], np.diff(off)
-    slanted = np.flatnonzero(rise)
-    share = (steps[:, None] - low[slanted]) / rise[slanted]
-    places = reach[slanted] + share * np.diff(reach)[slanted]
-    crossed = (share >= 0.0) & (share <= 1.0)
-    first = np.where(crossed, places, np.inf).min(axis=1, initial=np.inf)
-    last = np.where(crossed, places, -np.inf).max(axis=1, initial=-np.inf)
-    held = last > first
-    base, start, end = steps[held, None] * across, first[held, None] * along, last[held, None] * along
-    ends = np.concatenate((base + start, base + end), axis=1).tolist()
-    return tuple(((x0, y0), (x1, y1)) for x0, y0, x1, y1 in ends)
 
 
 def _scatter(shape: BaseGeometry, gap: float, stray: float) -> NDArray[np.float64]:

@@ -98,13 +98,13 @@ class _Roles:
 @frozen(kw_only=True, eq=False)
 class Kinds:
     """What stays as it is while plants only move: by node its cultivar's number, its count of plants, and
-    whether it must be set by another's pollen; by cultivar the first node of it.
+    whether it must be set by another's pollen; the cultivars by their numbers.
     """
 
     of: Ints
     counts: Ints
     wants: Bools
-    first: tuple[int, ...]
+    cultivars: tuple[Cultivar, ...]
 
 
 @frozen(kw_only=True, eq=False)
@@ -169,8 +169,9 @@ class PollenNet:
     def donors_of(self, receiver: int) -> list[int]:
         """Numbers of the givers that do anything for a taker, best first."""
         column = self.scores[:, receiver]
-        order = np.argsort(-column, kind="stable")
-        return [int(number) for number in order if column[number] > 0]
+        givers = np.flatnonzero(column > 0)
+        best_first: list[int] = givers[np.argsort(-column[givers], kind="stable")].tolist()
+        return best_first
 
     def link(self, donor: int, receiver: int) -> Link:
         """The link between two nodes."""
@@ -238,15 +239,15 @@ def _roles_of(nodes: Sequence[Node], judged: Judgements) -> _Roles:
 
 def _kinds_of(nodes: Sequence[Node]) -> Kinds:
     numbers: dict[int, int] = {}
-    first: list[int] = []
-    for at, node in enumerate(nodes):
-        if numbers.setdefault(id(node.cultivar), len(first)) == len(first):
-            first.append(at)
+    cultivars: list[Cultivar] = []
+    for node in nodes:
+        if numbers.setdefault(id(node.cultivar), len(cultivars)) == len(cultivars):
+            cultivars.append(node.cultivar)
     return Kinds(
         of=np.array([numbers[id(node.cultivar)] for node in nodes], np.int32),
         counts=np.array([node.count for node in nodes], np.int32),
         wants=np.array([node.takes and needs_partner(node.cultivar) for node in nodes], np.bool_),
-        first=tuple(first),
+        cultivars=tuple(cultivars),
     )
 
 

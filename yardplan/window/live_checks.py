@@ -189,6 +189,8 @@ class LiveChecks(QObject):
         self._drag_light.broke.connect(self._broke)
         self._before: Survey | None = None
         self._pale = _Pale()
+        #: Ids of all things of the yard shown, as a finding may name them; moves leave them as they are.
+        self._alive: set[str] = set()
         #: The last refined answer.
         self._last: FullAnswer | None = None
         self._frame = FrameChecks(self)
@@ -345,7 +347,9 @@ class LiveChecks(QObject):
         """The near checks: all at once for a new document, what fits into a frame when something changed."""
         found = self._frame.run(self.survey, change, all_of_them=change is None)
         unmoved = _placeless() if change is not None and change.only_moves else frozenset[str]()
-        self.findings = matched(self.findings, found, unmoved, self._owner.shown_yard.ids() | {"lot"})
+        if change is None or not change.only_moves:
+            self._alive = self._owner.shown_yard.ids() | {"lot"}
+        self.findings = matched(self.findings, found, unmoved, self._alive)
         if change is not None and self._owner.on_trial:
             self._frame.follow_slow(self.survey, change, found.checks)
 
@@ -357,7 +361,7 @@ class LiveChecks(QObject):
         if found.yard is not owner.shown_yard:
             found = evolve(found, findings=self._pale.of(found.findings))
         others = frozenset(finding.check for finding in self.findings) - found.checks
-        self.findings = matched(self.findings, found, others, owner.shown_yard.ids() | {"lot"})
+        self.findings = matched(self.findings, found, others, self._alive)
         self.findings_changed.emit()
 
     def _ask_full(self) -> None:

@@ -203,7 +203,8 @@ class OpenYard(QObject):
         self.checks.follow(change)
         self.shown.emit(change)
         self.checks.announce()
-        self._keep_selection()
+        if not change.only_moves:
+            self._keep_selection()
 
     # Selection, year, in hand, moment
 

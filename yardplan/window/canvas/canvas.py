@@ -228,16 +228,21 @@ class Canvas(PlantDrops):
         self.hint_changed.emit(self.tool.hint())
 
     def _set_cursor(self) -> None:
+        wanted = self._cursor_wanted()
+        if self.cursor().shape() is not wanted:
+            self.setCursor(wanted)
+
+    def _cursor_wanted(self) -> Qt.CursorShape:
         if self._panning is not None:
-            self.setCursor(Qt.CursorShape.ClosedHandCursor)
-        elif self._space:
-            self.setCursor(Qt.CursorShape.OpenHandCursor)
-        elif isinstance(self.tool, SelectTool):
-            over = self.hovered is not None and not self.tool.busy
-            plain = Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor
-            self.setCursor(Qt.CursorShape.IBeamCursor if self.tool.over_length else plain)
-        else:
-            self.setCursor(Qt.CursorShape.CrossCursor)
+            return Qt.CursorShape.ClosedHandCursor
+        if self._space:
+            return Qt.CursorShape.OpenHandCursor
+        if not isinstance(self.tool, SelectTool):
+            return Qt.CursorShape.CrossCursor
+        if self.tool.over_length:
+            return Qt.CursorShape.IBeamCursor
+        over = self.hovered is not None and not self.tool.busy
+        return Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor
 
     def _typed(self, text: str) -> None:
         if not text.strip():
