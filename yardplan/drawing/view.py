@@ -152,9 +152,11 @@ class PlanView:
 
     def sees_points(self, points: Iterable[Point], reach: float = 24.0) -> bool:
         """True when the box round the points, `reach` style units wider, is in the window."""
-        if self.window is None:
+        places = list(points)
+        # Most of what is asked about begins in the window: then no box need be made.
+        if self.window is None or (places and self.window.contains(self.at(places[0]))):
             return True
-        box = self.polygon(points).boundingRect()
+        box = self.polygon(places).boundingRect()
         grow = reach * self.unit
         return self.window.intersects(box.adjusted(-grow, -grow, grow, grow))
 
