@@ -21,9 +21,11 @@ class HardLines:
         runs.append(yard.lot + yard.lot[:1])
         scaled = [[(x * scale, -y * scale) for x, y in run] for run in runs if len(run) > 1]
         shapes = [shapely.LineString(run) for run in scaled]
-        self._tree = shapely.STRtree(shapes)
+        self._tree = shapely.STRtree(shapes) if shapes else None
 
     def clear(self, box: QRectF) -> bool:
         """True when no line crosses the box."""
+        if self._tree is None:
+            return True
         shape = shapely.box(box.left(), box.top(), box.right(), box.bottom())
         return not len(self._tree.query(shape, predicate="intersects"))

@@ -8,7 +8,7 @@ import numpy as np
 
 from yardplan.drawing.view import Partner
 from yardplan.language import later
-from yardplan.plants.pollen_net import Link, PollenNet
+from yardplan.plants.pollen_net import Ints, Link, PollenNet
 from yardplan.plants.pollen_outlook import outlooks
 from yardplan.plants.pollen_tables import Answer
 from yardplan.yard.ground import Point
@@ -22,25 +22,26 @@ _REMARK: Mapping[Answer, str] = {
 }
 
 
-def partners_of(net: PollenNet, thing: str) -> tuple[Partner, ...]:
-    """The best givers of one plant, row or bed where they stand now, and those that it serves best."""
+def partners_of(net: PollenNet, thing: str, best: Ints | None = None) -> tuple[Partner, ...]:
+    """The best givers of one plant, row or bed where they stand now, and those that it serves best.
+
+    `best`: the best giver of every node, where that is known already.
+    """
     here = net.number.get(thing)
     if here is None:
         return ()
     givers = net.donors_of(here)[:_MOST]
-    takers = [taker for taker in _served_best_by(net, here) if taker not in givers][:_MOST]
+    served = _served_best_by(net, here, net.best_donors()[0] if best is None else best)
+    takers = [taker for taker in served if taker not in givers][:_MOST]
     pairs = [*((giver, here) for giver in givers), *((here, taker) for taker in takers)]
     return tuple(_line(net, net.link(donor, receiver)) for donor, receiver in pairs)
 
 
-def _served_best_by(net: PollenNet, giver: int) -> list[int]:
+def _served_best_by(net: PollenNet, giver: int, best: Ints) -> list[int]:
     """The takers for which no other giver is better, best served first."""
-    takers = np.flatnonzero(net.scores[giver] > 0)
-    if not len(takers):
-        return []
-    best = net.scores[:, takers].argmax(axis=0)
-    served = [int(taker) for taker, donor in zip(takers, best, strict=True) if donor == giver]
-    return sorted(served, key=lambda taker: -net.scores[giver, taker])
+    takers = np.flatnonzero((best == giver) & (net.scores[giver] > 0))
+    served: list[int] = takers[np.argsort(-net.scores[giver, takers], kind="stable")].tolist()
+    return served
 
 
 def best_pairs(net: PollenNet, without: Collection[str] = ()) -> tuple[Partner, ...]:

@@ -49,10 +49,12 @@ class PollenShown:
         if self._lines[0] is survey and self._lines[1] == chosen:
             return self._lines[2]
         # Catalogue and pollen tables are not needed before something is chosen.
-        from yardplan.checks.pollination import net_for
+        from yardplan.checks.pollination import outlooks_for
         from yardplan.drawing.partner_lines import partners_of
 
-        self._lines = (survey, chosen, partners_of(net_for(survey), next(iter(chosen))))
+        # The check that ran a moment ago has found the best givers.
+        found = outlooks_for(survey)
+        self._lines = (survey, chosen, partners_of(found.net, next(iter(chosen)), found.best))
         return self._lines[2]
 
     def bring_up(

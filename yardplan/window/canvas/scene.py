@@ -56,7 +56,7 @@ _WORDS_REACH = 150.0
 #: Words to keep clear of are gathered for blocks of so many pixels.
 _BLOCK = 128
 #: Words of marks that are not dragged are laid out again so often at most during a drag, seconds.
-_WORDS_EVERY = 0.2
+_WORDS_EVERY = 0.4
 #: Titles of so many findings are kept.
 _TITLES = 400
 #: The stand of a yard without a thing: what plants are need not be loaded to show bare paper.
