@@ -9,40 +9,24 @@ differ by a factor of two.
 from __future__ import annotations
 
 import gc
-import statistics
+import os
 import time
 from collections.abc import Callable
 
 import pytest
 from attrs import evolve
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QMouseEvent, QPaintEvent, QWheelEvent
+from PySide6.QtGui import QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication
-from support.builders import plant, yard_of
+from support.frames import mouse, orchard, told
 
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.window.open_yard import OpenYard
 
-VARIETIES = (
-    "apple:Liberty", "apple:Akane", "apple:Fiesta", "apple:Topaz", "european pear:Harrow Delight",
-    "tart cherry:Meteor", "apple:Bisbee", "european plum:Mount Royal",
-)
-#: Metres between plants: an orchard at its usual distances.
-APART = 6.0
 FRAMES = 90
 #: Bars of a whole frame, milliseconds at the 95th percentile, by the number of plants.
 BARS = {500: 8.0, 5000: 16.0}
 _LEFT, _MIDDLE, _NONE = Qt.MouseButton.LeftButton, Qt.MouseButton.MiddleButton, Qt.MouseButton.NoButton
-
-
-def orchard(count: int):
-    side = round(count**0.5)
-    plants = [
-        plant(f"A{n}", VARIETIES[n % len(VARIETIES)], (3 + n % side * APART, 3 + n // side * APART))
-        for n in range(count)
-    ]
-    wide = side * APART + 6
-    return yard_of(*plants, width=wide, depth=count / side * APART + 6)
 
 
 class Watched(Canvas):
@@ -53,12 +37,6 @@ class Watched(Canvas):
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
         self.painted += 1
-
-
-def mouse(canvas: Canvas, kind: QEvent.Type, place: QPointF, button: Qt.MouseButton) -> None:
-    held = _NONE if kind == QEvent.Type.MouseButtonRelease else button
-    keys = Qt.KeyboardModifier.AltModifier
-    QApplication.sendEvent(canvas, QMouseEvent(kind, place, canvas.mapToGlobal(place), button, held, keys))
 
 
 def wheel(canvas: Canvas, place: QPointF, notches: int) -> None:
@@ -82,16 +60,6 @@ def frames(canvas: Watched, step: Callable[[int], None], count: int = FRAMES) ->
     return taken
 
 
-def told(name: str, taken: list[float]) -> dict[str, float]:
-    """Median, 95th percentile, least and most."""
-    ordered = sorted(taken)
-    return {
-        f"{name}_ms": round(statistics.median(ordered), 1),
-        f"{name}_p95_ms": round(ordered[int(len(ordered) * 0.95)], 1),
-        f"{name}_least_ms": round(ordered[0], 1), f"{name}_most_ms": round(ordered[-1], 1),
-    }
-
-
 def million_additions() -> float:
     """Milliseconds: how fast this core is just now."""
     began, total = time.thread_time(), 0
@@ -100,8 +68,20 @@ def million_additions() -> float:
     return (time.thread_time() - began) * 1e3
 
 
+@pytest.fixture
+def one_core():
+    """Keep the process on one core, as the bars have it, where the system lets it."""
+    if not hasattr(os, "sched_setaffinity"):
+        yield
+        return
+    before = os.sched_getaffinity(0)
+    os.sched_setaffinity(0, {max(before)})
+    yield
+    os.sched_setaffinity(0, before)
+
+
 @pytest.fixture(params=list(BARS))
-def canvas(qtbot, request):
+def canvas(qtbot, request, one_core):
     yard = OpenYard(orchard(request.param))
     made = Watched(yard)
     qtbot.addWidget(made)
