@@ -47,9 +47,13 @@ def text_size(text: str, face: Type, unit: float) -> tuple[float, float]:
 
 
 def draw_text(painter: QPainter, view: PlanView, box: QRectF, text: str, face: Type) -> None:
-    """Words with their top left at the box's; stamped on the screen, real text on paper."""
+    """Words with their top left at the box's; with a halo stamped on the screen, real text on paper."""
     if view.vector:
         _paint_text(painter, view.unit, box.topLeft(), text, face)
+        return
+    if not face.halo:
+        # Quicker painted than stamped where they change from frame to frame, as figures in a drag do.
+        _paint_text(painter, view.unit, QPointF(round(box.left()), round(box.top())), text, face)
         return
     picture = _pictures.picture(text, face, view.unit, view.ratio)
     margin = _HALO * view.unit + 1
