@@ -22,6 +22,10 @@ def choose(settings: QSettings, code: str) -> None:
     settings.setValue(_SETTING, code)
 
 
+#: The translators of the language spoken.
+_installed: list[QTranslator] = []
+
+
 def in_force(settings: QSettings) -> str:
     """The code of the language to speak: the choice, else the system's first known, else English."""
     code = chosen(settings)
@@ -35,9 +39,11 @@ def speak(code: str) -> None:
     """Speak this language from now on. Called before any window is made."""
     app = QCoreApplication.instance()
     assert app is not None
-    for old in app.findChildren(QTranslator):
+    # Kept, not asked of Qt: to look for children by their kind takes a tenth of the whole start.
+    for old in _installed:
         QCoreApplication.removeTranslator(old)
         old.deleteLater()
+    _installed.clear()
     locale = QLocale.system() if QLocale.system().name().startswith(code) else QLocale(code)
     QLocale.setDefault(locale)
     if code == "en":
@@ -48,6 +54,7 @@ def speak(code: str) -> None:
     if qts.load(f"qtbase_{code}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         QCoreApplication.installTranslator(qts)
     QCoreApplication.installTranslator(ours)
+    _installed.extend((ours, qts))
     language.install(_look_up, decimal_point=locale.decimalPoint(), code=code)
 
 
