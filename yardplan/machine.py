@@ -137,8 +137,8 @@ def _installed_qt() -> tuple[int, int] | None:
     spec = importlib.util.find_spec("PySide6")
     if spec is None or spec.origin is None:
         return None
-    folders = Path(spec.origin).parent.parent.glob("[Pp]y[Ss]ide6_[Ee]ssentials-*.dist-info")
-    found = [re.match(r"[^-]+-(\d+)\.(\d+)", folder.name) for folder in folders]
+    folders = (name.lower() for name in os.listdir(Path(spec.origin).parent.parent))
+    found = [re.match(r"pyside6_essentials-(\d+)\.(\d+).*\.dist-info", name) for name in folders]
     return next(((int(match[1]), int(match[2])) for match in found if match), None)
 
 

@@ -13,7 +13,7 @@ from typing import Literal, cast
 
 from attrs import asdict, frozen
 from PySide6.QtCore import QObject, QSettings, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontInfo, QGuiApplication, QPalette
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
 from yardplan.drawing.fonts import load_fonts
@@ -31,6 +31,8 @@ _SETTING, _TEXT_SETTING = "window/scheme", "window/text"
 TEXT_SIZES: tuple[str, ...] = ("system", "100", "125", "150", "200")
 #: The largest usual system font, pixels; what is set larger is meant to be larger.
 _USUAL_FONT = 14.7
+#: Points of type in an inch.
+_POINTS = 72.0
 
 
 @frozen(kw_only=True)
@@ -90,7 +92,10 @@ def set_text_scale(choice: str) -> None:
 def _system_scale() -> float:
     """The largest of our sizes that the system's own font reaches."""
     system = QFontDatabase.systemFont(QFontDatabase.SystemFont.GeneralFont)
-    grown = QFontInfo(system).pixelSize() / _USUAL_FONT
+    # Reckoned, not asked of the font that would be drawn: to look for that takes longer than all other texts.
+    dots = QGuiApplication.primaryScreen().logicalDotsPerInch()
+    pixels = system.pixelSize() if system.pixelSize() > 0 else system.pointSizeF() * dots / _POINTS
+    grown = pixels / _USUAL_FONT
     return max([int(size) / 100 for size in TEXT_SIZES[1:] if int(size) / 100 <= grown], default=1.0)
 
 
