@@ -265,6 +265,16 @@ def test_title_block_calls_an_estimated_zone_about():
     assert site_facts(view_of(yard=Yard(site=site))) == ["43.8° N   about zone 8"]
 
 
+def test_title_block_says_that_no_place_was_entered():
+    assert site_facts(view_of(yard=Yard())) == ["place not entered: sun as at 45.0° N"]
+    assert site_facts(view_of(yard=Yard(site=Site(zone="6b")))) == [
+        "place not entered: sun as at 45.0° N", "zone 6b",
+    ]
+    assert site_facts(view_of(yard=Yard(site=Site(place="Ithaca, US", latitude=42.4)))) == [
+        "Ithaca, US", "42.4° N",
+    ]
+
+
 def test_sheet_and_title_block(qapp):
     site = Site(name="Quarry Lane", latitude=-38.1, zone="9b", soil=Soil(ph=6.4, texture="loam"))
     view = view_of(yard=Yard(site=site))

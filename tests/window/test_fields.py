@@ -3,6 +3,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from attrs import evolve
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 from support import builders
@@ -11,7 +12,7 @@ from support.widgets import too_small, unnamed
 from yardplan.checks.beds import plants_in
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import ChoiceEntry, TextEntry
-from yardplan.window.panels.field_plans import PLANS, value_at
+from yardplan.window.panels.field_plans import PLANS, shared_plans, value_at
 from yardplan.window.panels.fields import Fields
 from yardplan.window.panels.subjects import corner_plans
 from yardplan.yard.ground import (
@@ -421,3 +422,15 @@ def test_another_variety_says_what_it_would_bring_before_it_is_taken(fields: Fie
     qtbot.keyClick(entry.line, Qt.Key.Key_Escape)
     assert not entry.echo_label.isVisible()
     assert open_yard.undo_stack.count() == 0
+
+
+def test_only_what_spreads_along_a_line_faces_somewhere() -> None:
+    plant = builders.plant
+    round_tree = plant("A1", "apple:Liberty", (5, 5))
+    cordon = evolve(plant("A2", "apple:Liberty", (9, 5)), form="cordon (vertical)")
+    turned = evolve(plant("A3", "apple:Liberty", (13, 5)), facing=30.0)
+    yard = builders.yard_of(round_tree, cordon, turned)
+    shown = {
+        key: "facing" in {p.path for p in shared_plans(yard, frozenset({key}))} for key in ("A1", "A2", "A3")
+    }
+    assert shown == {"A1": False, "A2": True, "A3": True}

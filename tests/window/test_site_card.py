@@ -16,7 +16,7 @@ from yardplan.window.dialogs.site_missing import missing, missing_words
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import EntryError, TextEntry
 from yardplan.window.panels.site_plans import read_zone
-from yardplan.yard.site import Site, Soil
+from yardplan.yard.site import Origin, Site, Soil
 from yardplan.yard.yard import Yard
 
 Opened = Callable[[Yard], OpenYard]
@@ -77,10 +77,13 @@ def test_missing_facts_say_what_they_would_decide(card: SiteCard) -> None:
     site = card._open_yard.yard.site
     assert sorted(told) == sorted(f"• {line}" for line in missing_words(site))
     assert missing(Site()) == [
-        "region", "elevation", "zone", "last_frost", "first_frost", "monthly_means", "soil.ph",
+        "latitude", "region", "elevation", "zone", "last_frost", "first_frost", "monthly_means", "soil.ph",
         "soil.texture", "soil.lime", "soil.drainage", "irrigated", "slope",
     ]
-    assert len(missing_words(Site())) == 12
+    assert len(missing_words(Site())) == 13
+    assert "latitude" not in missing(Site(latitude=43.1))
+    # At the very latitude that stands there until one is entered, somebody has said so.
+    assert "latitude" not in missing(Site(origins=(Origin(fact="latitude", text="typed in"),)))
     assert "slope_aspect" in missing(Site(slope=0.05))
     # Lime is long dissolved in acid ground: there it decides nothing.
     assert "soil.lime" not in missing(Site(soil=Soil(ph=5.5)))

@@ -160,7 +160,8 @@ def site_facts(view: PlanView) -> list[str]:
     """Latitude, zone and soil of the site, as far as known."""
     site = view.yard.site
     side = tr("S") if site.southern else tr("N")
-    words = [decimals(f"{abs(site.latitude):.1f}° {side}")]
+    degrees = decimals(f"{abs(site.latitude):.1f}° {side}")
+    words = [degrees]
     if site.zone:
         about = tr("about zone {zone}", zone=site.zone)
         words.append(about if site.zone_estimated else tr("zone {zone}", zone=site.zone))
@@ -170,4 +171,8 @@ def site_facts(view: PlanView) -> list[str]:
     if known:
         words.append(known)
     lines = [site.place] if site.place else []
-    return [*lines, "   ".join(words)]
+    if not site.entered:
+        # A latitude nobody entered is no fact of this yard.
+        lines = [tr("place not entered: sun as at {latitude}", latitude=degrees)]
+        words.remove(degrees)
+    return [*lines, "   ".join(words)] if words else lines

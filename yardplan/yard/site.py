@@ -35,6 +35,10 @@ class Origin:
     text: str
 
 
+#: Facts that say where a yard lies.
+_WHERE = frozenset({"place", "latitude", "longitude"})
+
+
 @frozen(kw_only=True)
 class Site:
     """Place, climate and soil of a yard.
@@ -76,6 +80,13 @@ class Site:
     irrigated: bool | None = None
     observed_bloom: tuple[tuple[str, str], ...] = ()
     origins: tuple[Origin, ...] = ()
+
+    @property
+    def entered(self) -> bool:
+        """True once somebody has said where the yard lies; before, it stands at a latitude in the middle."""
+        usual = Site()
+        told = any(origin.fact in _WHERE for origin in self.origins)
+        return told or (self.place, self.latitude, self.longitude) != ("", usual.latitude, usual.longitude)
 
     @property
     def southern(self) -> bool:

@@ -151,6 +151,10 @@
    <translation>Freileitung</translation>
   </message>
   <message>
+   <source>place not entered: sun as at {latitude}</source>
+   <translation>Ort nicht eingetragen: Sonne wie bei {latitude}</translation>
+  </message>
+  <message>
    <source>septic field</source>
    <translation>Sickerfläche</translation>
   </message>

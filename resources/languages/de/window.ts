@@ -4105,6 +4105,10 @@
    <translation>Wohin der Hang fällt, würde sagen, wie viel Sonne er bekommt und auf welcher Seite eines Zauns Kaltluft steht.</translation>
   </message>
   <message>
+   <source>Where the yard lies would tell how high the sun stands and when things bloom: until then both are reckoned for 45° north.</source>
+   <translation>Wo der Garten liegt, würde zeigen, wie hoch die Sonne steht und wann etwas blüht: Bis dahin wird beides für 45° Nord gerechnet.</translation>
+  </message>
+  <message>
    <source>Where your adviser or the law gives another figure, type it under Here: it wins.</source>
    <translation>Gibt Ihre Beratung oder das Gesetz einen anderen Wert vor, geben Sie ihn unter „Hier“ ein: Er gilt dann.</translation>
   </message>

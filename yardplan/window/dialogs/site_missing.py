@@ -41,6 +41,8 @@ def _lime_counts(site: Site) -> bool:
 _TOLD_SLOPE, _TOLD_ASPECT = _never_told("slope"), _never_told("slope_aspect")
 
 ASKED: tuple[_Asked, ...] = (
+    _Asked("latitude", later("Where the yard lies would tell how high the sun stands and when things bloom: "
+                             "until then both are reckoned for 45° north."), lambda site: not site.entered),
     _Asked("region", later("The country (in the US with its state) would tell which lot-line law, dig-safe "
                            "call and rules on currants hold."), _unset("region")),
     _Asked("elevation", later("The height above the sea would tell how far bloom lies behind or before the "

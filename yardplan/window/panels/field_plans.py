@@ -93,6 +93,15 @@ def _below_top(tree: StandingTree, base: float, units: System) -> str:
     return ""
 
 
+def _has_a_front(plant: Planting) -> bool:
+    """True for a plant that spreads along a line: only that can face somewhere."""
+    from yardplan.drawing.habits import FORMS
+    from yardplan.plants.catalogue import catalogue
+    from yardplan.plants.growth import mature_size
+
+    return plant.facing != 0.0 or FORMS[mature_size(catalogue(), plant).habit].turns
+
+
 def _choice(name: str, path: str, choices: Choices, tip: str = "") -> FieldPlan:
     return FieldPlan(name=name, path=path, sort="choice", choices=choices, tip=tip)
 
@@ -169,6 +178,7 @@ PLANS: Mapping[type, tuple[FieldPlan, ...]] = {
             unit="°",
             digits=0,
             tip=later("The line along which a flat-trained plant spreads, counter-clockwise from the right"),
+            shown_for=_has_a_front,
         ),
         FieldPlan(name=later("Stands in"), path="container", sort="container"),
         _NOTE,
