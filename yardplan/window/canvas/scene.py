@@ -300,6 +300,10 @@ class Scene:
         self, view: View, ratio: float, found: tuple[Finding, ...], chosen: frozenset[str]
     ) -> None:
         """Words of marks follow at once at rest, and some times a second while something is dragged."""
+        now = time.monotonic()
+        if self._live and not self.words.empty and now - self._words_at < _WORDS_EVERY:
+            return
+        self._words_at = now
         speaking = speakers(found, chosen)
         if not speaking:
             self.words.forget()
@@ -307,10 +311,7 @@ class Scene:
         key = (speaking, chosen, view.scale, view.centre, view.width, view.height, self._lit)
         if key == self._words_key and not self.words.empty:
             return
-        now = time.monotonic()
-        if self._live and not self.words.empty and now - self._words_at < _WORDS_EVERY:
-            return
-        self._words_key, self._words_at = key, now
+        self._words_key = key
         self.words.renew(view, ratio, lambda p, v: self._paint_words(p, view, v, ratio))
 
     def _paint_words(self, painter: QPainter, window: View, wide: View, ratio: float) -> None:
