@@ -22,6 +22,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from yardplan.language import tr
 from yardplan.units import UnitError
 from yardplan.window.canvas import voice
+from yardplan.window.canvas.cursors import cursor_for
 from yardplan.window.canvas.edge_lengths import EdgeLengths
 from yardplan.window.canvas.entry import LengthEntry
 from yardplan.window.canvas.hover import show_card
@@ -110,12 +111,9 @@ class Canvas(PlantDrops):
     def _set_up(self) -> None:
         self.setObjectName("canvas")
         self.setAccessibleName(tr("Plan of the yard"))
-        self.setAccessibleDescription(
-            tr(
-                "Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, "
-                "Escape backs out"
-            )
-        )
+        self.setAccessibleDescription(tr(
+            "Tab goes from thing to thing, arrow keys move, Enter or F2 opens the fields, Escape backs out"
+        ))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
@@ -228,21 +226,10 @@ class Canvas(PlantDrops):
         self.hint_changed.emit(self.tool.hint())
 
     def _set_cursor(self) -> None:
-        wanted = self._cursor_wanted()
+        over = self.hovered is not None
+        wanted = cursor_for(self.tool, panning=self._panning is not None, space=self._space, over=over)
         if self.cursor().shape() is not wanted:
             self.setCursor(wanted)
-
-    def _cursor_wanted(self) -> Qt.CursorShape:
-        if self._panning is not None:
-            return Qt.CursorShape.ClosedHandCursor
-        if self._space:
-            return Qt.CursorShape.OpenHandCursor
-        if not isinstance(self.tool, SelectTool):
-            return Qt.CursorShape.CrossCursor
-        if self.tool.over_length:
-            return Qt.CursorShape.IBeamCursor
-        over = self.hovered is not None and not self.tool.busy
-        return Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor
 
     def _typed(self, text: str) -> None:
         if not text.strip():
