@@ -151,7 +151,7 @@ def test_rows_and_beds_give_and_take() -> None:
     both = survey_of(yard_of(site=site(), rows=rows, beds=beds))
     assert run(both) == []
     net = net_for(both)
-    assert net.distances[net.number["R1"], net.number["B1"]] == pytest.approx(3.0, abs=0.01)
+    assert net.distance(net.number["R1"], net.number["B1"]) == pytest.approx(3.0, abs=0.01)
 
 
 @pytest.mark.parametrize(

@@ -164,13 +164,13 @@ def set_in_turn(net: PollenNet, candidate: Cultivar, number: int) -> tuple[Answe
     """What the yard's plants do for a candidate planted beside one of them, and the id of the best."""
     if not needs_partner(candidate):
         return "yes", None
-    receiver = net.nodes[number]
+    receiver, apart = net.nodes[number], net.apart(number)
     best: tuple[int, str | None] = (NO, None)
     for other, node in enumerate(net.nodes):
         if not related(node.cultivar, candidate):
             continue
         reach = pollen_range(candidate.crop, node.size, net.place.limits).best
-        if other != number and net.distances[other, number] > reach:
+        if other != number and apart[other] > reach:
             continue
         level = LEVEL[net.judgements.verdict(node.cultivar, candidate).verdict]
         level = min(level, NOT_PROVED) if node.possible else level

@@ -24,26 +24,45 @@ def ratios(found: Outlooks) -> Iterator[Finding]:
     """Groups with too many takers for each giver: the females of a crop, or the plants of one clone."""
     net, kinds = found.net, found.net.kinds
     set_here = kinds.wants & (found.top > 0)
-    many = len(kinds.cultivars)
-    present = np.bincount(kinds.of[set_here], minlength=many) > 0
-    counts = np.bincount(kinds.of[set_here], kinds.counts[set_here], many)
-    for crop, clone, ratio, alike in _clones(kinds, present.tobytes()):
-        count = int(counts[alike].sum())
-        if count <= ratio.receivers:
-            continue
-        among = np.zeros(many, dtype=bool)
+    for (crop, clone, ratio, alike), count in _short_of_best(kinds, set_here.tobytes(), found.best.tobytes()):
+        among = np.zeros(len(kinds.cultivars), dtype=bool)
         among[alike] = True
         receivers = np.flatnonzero(set_here & among[kinds.of])
-        # The best givers alone are often enough: then the others need not be looked for.
-        if count <= ratio.receivers * kinds.counts[np.unique(found.best[receivers])].sum():
-            continue
         donors = np.flatnonzero((net.scores[:, receivers] > 0).any(axis=1))
         if count > ratio.receivers * kinds.counts[donors].sum():
             yield _few(net, clone or crop_name(crop), count, donors.tolist(), ratio)
 
 
+Group = tuple[str, str, Ratio, list[int]]
+
+
 @lru_cache(maxsize=8)
-def _clones(kinds: Kinds, present: bytes) -> tuple[tuple[str, str, Ratio, list[int]], ...]:
+def _short_of_best(kinds: Kinds, set_here: bytes, best: bytes) -> tuple[tuple[Group, int], ...]:
+    """Groups, with their plants, too many for the best givers alone; for all others no more is looked for.
+
+    `set_here` which nodes are set (bool), `best` the best giver of each (int32): seldom others in the next
+    frame of a drag.
+    """
+    here, givers = np.frombuffer(set_here, dtype=np.bool_), np.frombuffer(best, dtype=np.int32)
+    many = len(kinds.cultivars)
+    present = np.bincount(kinds.of[here], minlength=many) > 0
+    counts = np.bincount(kinds.of[here], kinds.counts[here], many)
+    short: list[tuple[Group, int]] = []
+    for group in _clones(kinds, present.tobytes()):
+        ratio, alike = group[2:]
+        count = int(counts[alike].sum())
+        if count <= ratio.receivers:
+            continue
+        among = np.zeros(many, dtype=bool)
+        among[alike] = True
+        receivers = np.flatnonzero(here & among[kinds.of])
+        if count > ratio.receivers * kinds.counts[np.unique(givers[receivers])].sum():
+            short.append((group, count))
+    return tuple(short)
+
+
+@lru_cache(maxsize=8)
+def _clones(kinds: Kinds, present: bytes) -> tuple[Group, ...]:
     """Crop, clone, ratio and the cultivars' numbers of the groups that have a ratio, of those present.
 
     Where plants are of two sexes the whole crop counts as one.

@@ -145,7 +145,7 @@ def _donor_figures(net: PollenNet, outlook: Outlook, donor: int) -> Figures:
     verdict, figures = net.verdict(donor, outlook.receiver), _figures(net, outlook)
     figures |= {
         "donor": Figure(named(net, donor), "text"),
-        "distance": Figure(float(net.distances[donor, outlook.receiver]), "length"),
+        "distance": Figure(net.distance(donor, outlook.receiver), "length"),
     }
     if verdict.overlap is not None:
         figures["overlap"] = Figure(round(verdict.overlap.shared, 1), "days")
@@ -159,7 +159,7 @@ def _weak(net: PollenNet, outlook: Outlook, donor: int) -> Finding:
     """The best giver is far, weak, unproved or next door and not known."""
     verdict, figures = net.verdict(donor, outlook.receiver), _donor_figures(net, outlook, donor)
     node = net.nodes[donor]
-    distance = float(net.distances[donor, outlook.receiver])
+    distance = net.distance(donor, outlook.receiver)
     best, _ = net.reach(donor, outlook.receiver)
     flagged = verdict.flagged
     why = [reason.words for reason in flagged] or [node.words]

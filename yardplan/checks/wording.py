@@ -8,7 +8,8 @@ A wording's text holds `{name}` for the figure of that name, `{a}`, `{b}` for th
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
+from functools import cache
 
 from attrs import frozen
 
@@ -94,14 +95,22 @@ def _filled(text: str, holes: Mapping[str, str]) -> str:
     return words[:1].upper() + words[1:]
 
 
-def _holes(finding: Finding, names: Mapping[str, str], units: System) -> dict[str, str]:
+def _holes(
+    finding: Finding, names: Mapping[str, str], units: System, wanted: Collection[str] | None = None
+) -> dict[str, str]:
+    """What stands in the holes; `wanted`: only in those of these names."""
     things = [names.get(thing, thing) for thing in finding.things]
     holes = dict(zip("abcdef", things, strict=False))
-    holes["things"] = all_of(things)
-    holes |= {name: figure_text(figure, names, units) for name, figure in finding.figures.items()}
+    if wanted is None or "things" in wanted:
+        holes["things"] = all_of(things)
+    holes |= {
+        name: figure_text(figure, names, units) for name, figure in finding.figures.items()
+        if wanted is None or name in wanted
+    }
     return holes
 
 
+@cache
 def checks_by_name() -> Mapping[str, Check]:
     """The checks of the house by name."""
     from yardplan.checks.run import CHECKS
@@ -152,17 +161,28 @@ def severity_of(finding: Finding) -> Severity:
     return check.severities.get(finding.kind, check.severity)
 
 
-def say(finding: Finding, names: Mapping[str, str], units: System = "metric") -> Said:
-    """Put a finding into words. `names`: see `names_of`. Raises RuleError when the kind has no wording."""
+def _worded(finding: Finding) -> Wording:
+    """As `wording_of`, with an error that names the kind."""
     try:
-        wording = wording_of(finding)
+        return wording_of(finding)
     except KeyError:
         raise RuleError(f"no words for a finding {finding.check}/{finding.kind}") from None
+
+
+def say(finding: Finding, names: Mapping[str, str], units: System = "metric") -> Said:
+    """Put a finding into words. `names`: see `names_of`. Raises RuleError when the kind has no wording."""
+    wording = _worded(finding)
     holes = _holes(finding, names, units)
     return Said(
         _filled(tr(wording.title) or finding.kind, holes), _filled(tr(wording.message), holes),
         _filled(tr(wording.clears), holes), source_text(finding), tr(STAKE_WORDS[severity_of(finding)]),
     )
+
+
+def title_of(finding: Finding, names: Mapping[str, str], units: System = "metric") -> str:
+    """The title alone, as `say` gives it: what stands on the plan while a thing is dragged."""
+    text = tr(_worded(finding).title) or finding.kind
+    return _filled(text, _holes(finding, names, units, _HOLE.findall(text)))
 
 
 def _name(thing: Thing) -> str:

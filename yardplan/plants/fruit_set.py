@@ -121,6 +121,6 @@ def _with_outlook(net: PollenNet, bare: FruitSet, outlook: Outlook) -> FruitSet:
     flagged = "; ".join(reason.words for reason in verdict.flagged)
     return evolve(
         bare, expected=outlook.expected, donor=named(net, donor),
-        distance=float(net.distances[donor, outlook.receiver]), overlap=verdict.overlap, share=verdict.share,
+        distance=net.distance(donor, outlook.receiver), overlap=verdict.overlap, share=verdict.share,
         why=". ".join(words for words in (flagged, others) if words),
     )

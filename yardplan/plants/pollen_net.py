@@ -1,7 +1,7 @@
 """Who sets fruit on whom in a whole stand, kept so that moving one plant costs a row and a column.
 
-Genetics and bloom are judged once per pair of cultivars; where plants stand enters through one matrix of
-distances. Levels rank verdicts: 0 no, 1 partly, 2 not proved, 3 yes.
+Genetics and bloom are judged once per pair of cultivars; where plants stand enters through the distances of
+their stems. Levels rank verdicts: 0 no, 1 partly, 2 not proved, 3 yes.
 """
 
 from __future__ import annotations
@@ -21,6 +21,7 @@ from yardplan.plants.pollen_range import SIZES, PollenRange, pollen_range
 from yardplan.plants.pollen_reason import PollenPlace, kind_of
 from yardplan.plants.pollen_tables import Answer, published_cross
 from yardplan.plants.stand import Stand
+from yardplan.yard.ground import Point
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.positions import changed_places
 
@@ -95,6 +96,31 @@ class _Roles:
     kin: Bools
 
 
+@frozen(eq=False)
+class Stems:
+    """Places (n, 2) of all stems in node order, metres; `starts` the first of each node, None: one each."""
+
+    places: Floats
+    starts: NDArray[np.intp] | None = None
+
+    def apart(self, number: int) -> Floats:
+        """Least distance from the stems of a node to those of every node."""
+        x, y = self.places.T
+        if self.starts is None:
+            return np.hypot(x - x[number], y - y[number])
+        end = self.starts[number + 1] if number + 1 < len(self.starts) else len(x)
+        own = slice(self.starts[number], end)
+        gaps = np.hypot(x[own, None] - x, y[own, None] - y).min(axis=0)
+        return np.asarray(np.minimum.reduceat(gaps, self.starts), dtype=np.float32)
+
+    def moved(self, places: Mapping[int, Point]) -> Stems:
+        """The stems with other places for nodes of one stem each."""
+        table = self.places.copy()
+        for number, place in places.items():
+            table[number if self.starts is None else self.starts[number]] = place
+        return Stems(table, self.starts)
+
+
 @frozen(kw_only=True, eq=False)
 class Kinds:
     """What stays as it is while plants only move: by node its cultivar's number, its count of plants, and
@@ -121,17 +147,23 @@ class PollenNet:
     judgements: Judgements
     roles: _Roles
     kinds: Kinds
-    distances: Floats
     scores: Floats
     number: Mapping[str, int] = field(factory=dict)
     changed: frozenset[int] = frozenset()
     stamp: object = field(factory=object)
     after: object = None
-    #: All stems of all nodes, in node order.
-    stems: Floats = field(factory=lambda: np.zeros((0, 2), np.float32))
+    stems: Stems
 
     def __len__(self) -> int:
         return len(self.nodes)
+
+    def apart(self, number: int) -> Floats:
+        """Least distance from the stems of a node to those of every node, metres."""
+        return self.stems.apart(number)
+
+    def distance(self, one: int, other: int) -> float:
+        """Least distance between the stems of two nodes, metres."""
+        return float(self.apart(one)[other])
 
     def verdict(self, donor: int, receiver: int) -> Verdict:
         """The verdict on two nodes without the distance step."""
@@ -175,7 +207,7 @@ class PollenNet:
 
     def link(self, donor: int, receiver: int) -> Link:
         """The link between two nodes."""
-        verdict, distance = self.verdict(donor, receiver), float(self.distances[donor, receiver])
+        verdict, distance = self.verdict(donor, receiver), self.distance(donor, receiver)
         return Link(
             donor=self.nodes[donor].id, receiver=self.nodes[receiver].id,
             verdict=ANSWER[self.level(donor, receiver)], distance=distance, overlap=verdict.overlap,
@@ -201,18 +233,20 @@ def build_net(
     nodes = tuple(sorted(nodes_of(stand, cultivars, place.limits), key=lambda node: node.id))
     judged = judgements if judgements is not None and judgements.place == place else Judgements(place)
     roles = _roles_of(nodes, judged)
-    distances, stems = _all_distances(nodes), _stems(nodes)
+    stems = _stems(nodes)
     return PollenNet(
         stand=stand, place=place, cultivars=cultivars, nodes=nodes, judgements=judged, roles=roles,
-        kinds=_kinds_of(nodes), distances=distances,
-        scores=_scores(nodes, roles, distances, slice(None), slice(None)),
+        kinds=_kinds_of(nodes), scores=_all_scores(roles, stems),
         number={node.id: number for number, node in enumerate(nodes)}, stems=stems,
     )
 
 
-def _stems(nodes: Sequence[Node]) -> Floats:
+def _stems(nodes: Sequence[Node]) -> Stems:
     points = [point for node in nodes for point in node.points]
-    return np.array(points, dtype=np.float32).reshape(-1, 2)
+    places = np.array(points, dtype=np.float32).reshape(-1, 2)
+    if len(points) == len(nodes):
+        return Stems(places)
+    return Stems(places, np.cumsum([0, *(len(node.points) for node in nodes[:-1])]))
 
 
 def _roles_of(nodes: Sequence[Node], judged: Judgements) -> _Roles:
@@ -284,30 +318,24 @@ def _fine_points(verdict: Verdict) -> float:
     return years + (verdict.share if verdict.share is not None else 0.6)
 
 
-def _all_distances(nodes: Sequence[Node]) -> Floats:
-    """Least distance between the stems of any two nodes, metres."""
-    if not nodes:
-        return np.zeros((0, 0), np.float32)
-    points = _stems(nodes)
-    apart = np.hypot(points[:, None, 0] - points[None, :, 0], points[:, None, 1] - points[None, :, 1])
-    if len(points) == len(nodes):
-        return np.asarray(apart, dtype=np.float32)
-    starts = np.cumsum([0, *(len(node.points) for node in nodes[:-1])])
-    nearest = np.minimum.reduceat(np.minimum.reduceat(apart, starts, axis=0), starts, axis=1)
-    return np.asarray(nearest, dtype=np.float32)
+def _all_scores(roles: _Roles, stems: Stems) -> Floats:
+    """The whole matrix, a taker's column at a time."""
+    count = len(roles.index)
+    scores = np.zeros((count, count), np.float32)
+    for number in range(count):
+        scores[number] = _scores_of(roles, number, stems.apart(number), gives=True)
+    return scores
 
 
-def _scores(
-    nodes: Sequence[Node], roles: _Roles, distances: Floats, donors: slice, receivers: slice
-) -> Floats:
-    """Scores of a block of the matrix: 4 x level + finer points, 0 where pollen does nothing."""
-    pairs = np.ix_(roles.index[donors], roles.index[receivers])
-    apart, level = distances[donors, receivers], roles.level[pairs]
+def _scores_of(roles: _Roles, number: int, apart: Floats, *, gives: bool) -> Floats:
+    """What a node gives to all others, or takes from them: 4 x level + finer points, 0 where nothing."""
+    own = roles.index[number]
+    pairs = (own, roles.index) if gives else (roles.index, own)
+    level = roles.level[pairs]
     near, outer, far = apart <= roles.best[pairs], apart <= roles.outer[pairs], apart <= roles.far[pairs]
     reached = np.where(near, level, np.where(outer | far, np.minimum(level, PARTLY), NO))
-    closeness = 1.0 / (1.0 + apart)
-    scores = np.where(reached > NO, _LEVEL_WEIGHT * reached + roles.score[pairs] + closeness, 0.0)
-    return scores.astype(np.float32)
+    finer = roles.score[pairs] + 1.0 / (1.0 + apart)
+    return np.where(reached > NO, _LEVEL_WEIGHT * reached + finer, 0.0).astype(np.float32)
 
 
 def moved_net(net: PollenNet, stand: Stand) -> PollenNet | None:
@@ -346,25 +374,16 @@ def _alike(old: Node, new: Node) -> bool:
 
 
 def _with_places(net: PollenNet, stand: Stand, nodes: list[Node], changed: list[int]) -> PollenNet:
-    distances, scores = net.distances.copy(), net.scores.copy()
-    starts, points = None, net.stems.copy()
-    if len(nodes) != len(points):
-        starts = np.cumsum([0, *(len(node.points) for node in nodes[:-1])])
+    scores = net.scores.copy()
+    stems = net.stems.moved({number: nodes[number].points[0] for number in changed})
     for number in changed:
-        points[number if starts is None else starts[number]] = nodes[number].points[0]
-    for number in changed:
-        x, y = nodes[number].points[0]
-        apart = np.hypot(points[:, 0] - np.float32(x), points[:, 1] - np.float32(y))
-        line = apart if starts is None else np.minimum.reduceat(apart, starts)
-        distances[number, :], distances[:, number] = line, line
-    for number in changed:
-        one = slice(number, number + 1)
-        scores[number, :] = _scores(nodes, net.roles, distances, one, slice(None))[0]
-        scores[:, number] = _scores(nodes, net.roles, distances, slice(None), one)[:, 0]
+        apart = stems.apart(number)
+        scores[number] = _scores_of(net.roles, number, apart, gives=True)
+        scores[:, number] = _scores_of(net.roles, number, apart, gives=False)
     return PollenNet(
         stand=stand, place=net.place, cultivars=net.cultivars, nodes=tuple(nodes), judgements=net.judgements,
-        roles=net.roles, kinds=net.kinds, distances=distances, scores=scores, number=net.number,
-        changed=frozenset(changed), after=net.stamp, stems=points,
+        roles=net.roles, kinds=net.kinds, scores=scores, number=net.number,
+        changed=frozenset(changed), after=net.stamp, stems=stems,
     )
 
 

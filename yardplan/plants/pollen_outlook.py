@@ -135,7 +135,7 @@ def _stale(net: PollenNet, before: Outlooks, top: Floats) -> Bools:
     kin = net.kin(moved, slice(None))
     # What gives pollen before and after is never among the others that do nothing.
     idle = (net.scores[moved] <= 0) | (before.net.scores[moved] <= 0)
-    nearer = (net.distances[moved] <= before.far_other) | (before.net.distances[moved] <= before.far_other)
+    nearer = (_apart(net, moved) <= before.far_other) | (_apart(before.net, moved) <= before.far_other)
     nearer &= idle
     better = (net.scores[moved] >= top) & (net.scores[moved] > 0)
     was_best = before.best[None, :] == moved[:, None]
@@ -143,6 +143,11 @@ def _stale(net: PollenNet, before: Outlooks, top: Floats) -> Bools:
     sure = net.sure(moved) != before.net.sure(moved)
     stale |= (kin & (nearer | better | was_best | sure)).any(axis=0)
     return stale
+
+
+def _apart(net: PollenNet, numbers: Ints) -> Floats:
+    """Distances of some nodes from all: (k, n), metres."""
+    return np.stack([net.apart(number) for number in numbers.tolist()])
 
 
 def _outlook(net: PollenNet, number: int, best: int, top: float) -> tuple[Outlook | None, float]:
@@ -166,7 +171,7 @@ def _others(net: PollenNet, number: int) -> tuple[tuple[int, ...], float]:
     kin = net.kin_of(number)
     kin[number] = False
     idle = np.flatnonzero(kin & (net.scores[:, number] <= 0))
-    apart, kinds = net.distances[idle, number], net.kinds.of[idle]
+    apart, kinds = net.apart(number)[idle], net.kinds.of[idle]
     chosen: list[int] = []
     far = 0.0
     for _ in range(min(OTHERS, len(idle))):
@@ -192,7 +197,7 @@ def why_not(net: PollenNet, donor: int, receiver: int) -> str:
     from yardplan.plants.pollen_range import distance_step, smaller
 
     size = smaller(net.nodes[donor].size, net.nodes[receiver].size)
-    apart = float(net.distances[donor, receiver])
+    apart = net.distance(donor, receiver)
     return distance_step(net.nodes[receiver].cultivar.crop, size, apart, net.place).words
 
 

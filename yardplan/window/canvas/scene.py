@@ -440,7 +440,7 @@ class Scene:
     def _said(self, found: Collection[Finding]) -> Mapping[FindingKey, str]:
         if not found:
             return {}
-        from yardplan.checks.wording import names_of, say
+        from yardplan.checks.wording import names_of, title_of
 
         yard = self.open_yard
         if not self._names:
@@ -452,7 +452,7 @@ class Scene:
             key = finding.key
             known = self._titles.get(key)
             if known is None or known[0] is not finding:
-                known = self._titles[key] = (finding, say(finding, self._names, yard.units).title)
+                known = self._titles[key] = (finding, title_of(finding, self._names, yard.units))
             said[key] = known[1]
         return said
 

@@ -195,7 +195,7 @@ def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: st
     """The best partner with its distance and the days both bloom."""
     donor = outlook.donor
     assert donor is not None
-    distance = format_coarse(float(net.distances[donor, outlook.receiver]), open_yard.units)
+    distance = format_coarse(net.distance(donor, outlook.receiver), open_yard.units)
     verdict = net.verdict(donor, outlook.receiver)
     good = outlook.level == YES or not outlook.needed
     together = ""
