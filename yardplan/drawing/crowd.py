@@ -25,7 +25,11 @@ class Boxed:
 
     def free_of_words(self, box: QRectF) -> bool:
         """True when no words stand in the box."""
-        return bool(self.free(np.array([box.getRect()], dtype=float))[0])
+        meets = (
+            (self._left < box.right()) & (self._right > box.left())
+            & (self._top < box.bottom()) & (self._bottom > box.top())
+        )
+        return not meets.any()
 
     def free(self, boxes: Boxes) -> NDArray[np.bool_]:
         """Which of many boxes no words stand in."""

@@ -6,14 +6,14 @@ import shapely
 from PySide6.QtCore import QRectF
 
 from yardplan.drawing.rows import run_of
-from yardplan.drawing.view import PlanView
+from yardplan.yard.yard import Yard
 
 
 class HardLines:
     """Heavy lines that names keep clear of: lot, buildings, walls and fences."""
 
-    def __init__(self, view: PlanView) -> None:
-        yard, scale = view.yard, view.scale
+    def __init__(self, yard: Yard, scale: float) -> None:
+        """`scale`: device pixels per metre; places are told relative to the drawing's origin."""
         runs = [building.footprint + building.footprint[:1] for building in yard.buildings]
         runs += [barrier.line for barrier in yard.barriers]
         runs += [bed.outline + bed.outline[:1] for bed in yard.beds]

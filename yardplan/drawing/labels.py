@@ -8,7 +8,7 @@ Places are kept relative to the drawing's origin, so a pan needs no new arrangem
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF
@@ -38,6 +38,10 @@ from yardplan.yard.positions import chosen
 from yardplan.yard.yard import Yard
 
 _BARE_KEY = evolve(KEY, halo="crown")
+#: Names that stand on their own crown.
+_ON_CROWN = {face: evolve(face, halo="crown") for face in (NAME, STANDING_NAME)}
+#: Nothing to keep clear of.
+_NO_LINES = HardLines(Yard(), 1.0)
 #: A crown smaller than this radius, style units, carries no key.
 KEY_FLOOR = 4.0
 #: A crown smaller than this radius carries no name.
@@ -57,7 +61,7 @@ def arrange(view: PlanView) -> tuple[Label, ...]:
     if view.only is not None:
         return tuple(_dragged(view, view.only))
     crowd = _crowd(view)
-    lines = HardLines(view)
+    lines = HardLines(view.yard, view.scale)
     placed = list(ground_labels(view, crowd, lines))
     plants = sorted((p for p in view.stand.plants if _near(view, p)), key=lambda p: p.id)
     framed = not _crowded(view, plants, crowd)
@@ -100,17 +104,18 @@ def _names(view: PlanView, plants: Sequence[Standing], crowd: Crowd, lines: Hard
 
 
 def _dragged(view: PlanView, ids: frozenset[str]) -> Iterable[Label]:
-    crowd, lines = Crowd(64.0 * view.unit), HardLines(evolve(view, yard=Yard()))
-    few = Stand(year=view.stand.year, rows=tuple(chosen(view.stand.rows, ids)))
-    ground = _some(view.yard, ids)
-    if few.rows or next(iter(ground.things()), None) is not None:
-        yield from ground_labels(evolve(view, yard=ground, stand=few), crowd, lines)
-    for plant in chosen(view.stand.plants, ids):
+    crowd, plants = Crowd(64.0 * view.unit), chosen(view.stand.plants, ids)
+    if len(plants) < len(ids):
+        few = Stand(year=view.stand.year, rows=tuple(chosen(view.stand.rows, ids)))
+        ground = _some(view.yard, ids)
+        if few.rows or next(iter(ground.things()), None) is not None:
+            yield from ground_labels(evolve(view, yard=ground, stand=few), crowd, _NO_LINES)
+    for plant in plants:
         key = _place_key(view, plant, crowd)
         if key is not None:
             crowd.take(key.box)
             yield key
-        name = _place_name(view, plant, crowd, lines)
+        name = _place_name(view, plant, crowd, _NO_LINES)
         if name is not None:
             yield name
 
@@ -149,10 +154,9 @@ def _spot(view: PlanView, plant: Standing) -> tuple[float, float]:
 
 def _fits(box: QRectF, x: float, y: float, radius: float) -> bool:
     """True when all four corners of a box lie within a disc."""
-    return all(
-        math.hypot(corner.x() - x, corner.y() - y) <= radius
-        for corner in (box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight())
-    )
+    wide = max(x - box.left(), box.right() - x)
+    high = max(y - box.top(), box.bottom() - y)
+    return math.hypot(wide, high) <= radius
 
 
 def _place_key(view: PlanView, plant: Standing, crowd: Crowd, framed: bool = True) -> Label | None:
@@ -166,7 +170,7 @@ def _place_key(view: PlanView, plant: Standing, crowd: Crowd, framed: bool = Tru
             if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
                 return Label(plant.id, "key", box, plant.id)
     bare = text_size(plant.id, KEY, view.unit)
-    around = _key_boxes(view, plant, radius, bare)
+    around = tuple(_key_boxes(view, plant, radius, bare))
     middle = box_round(*_spot(view, plant), bare)
     clear = (box for box in around if crowd.free_of_crowns(box, plant.id) and in_window(view, box))
     # A key wider than its crown would hide it: such a crown carries its key beside it.
@@ -181,19 +185,18 @@ def _place_key(view: PlanView, plant: Standing, crowd: Crowd, framed: bool = Tru
 
 def _key_boxes(
     view: PlanView, plant: Standing, radius: float, size: tuple[float, float]
-) -> list[QRectF]:
+) -> Iterator[QRectF]:
     """Places for a key, best first."""
     x, y = _spot(view, plant)
-    boxes = []
     if radius >= KEY_INSIDE * view.unit and FORMS[plant.size.habit].roomy:
         inside = (box_round(x, y + part * radius, size) for part in (-0.5, -0.4, 0.5))
-        boxes += [box for box in inside if _fits(box, x, y, radius)]
-    return boxes + _around(view, plant, radius, size, (0, 2, 3, 1, 6, 7, 4, 5))
+        yield from (box for box in inside if _fits(box, x, y, radius))
+    yield from _around(view, plant, radius, size, (0, 2, 3, 1, 6, 7, 4, 5))
 
 
 def _around(
     view: PlanView, plant: Standing, radius: float, size: tuple[float, float], order: tuple[int, ...]
-) -> list[QRectF]:
+) -> Iterator[QRectF]:
     """Boxes round a crown: above, below, right, left, then the corners, in the order asked for."""
     x, y = _spot(view, plant)
     thing = plant.thing
@@ -210,7 +213,8 @@ def _around(
         (0.0, -tall), (0.0, tall), (wide, 0.0), (-wide, 0.0),
         (near_x, near_y), (-near_x, near_y), (near_x, -near_y), (-near_x, -near_y),
     )
-    return [box_round(x + steps[i][0], y + steps[i][1], size) for i in order]
+    for i in order:
+        yield box_round(x + steps[i][0], y + steps[i][1], size)
 
 
 def _place_name(view: PlanView, plant: Standing, crowd: Crowd, lines: HardLines) -> Label | None:
@@ -222,7 +226,7 @@ def _place_name(view: PlanView, plant: Standing, crowd: Crowd, lines: HardLines)
     size = text_size(text, face, view.unit)
     for box in _inner_names(view, plant, radius, size):
         if crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id) and in_window(view, box):
-            return Label(plant.id, "name", box, text, evolve(face, halo="crown"))
+            return Label(plant.id, "name", box, text, _ON_CROWN[face])
     for box in _around(view, plant, radius, size, (1, 2, 3, 0, 4, 5, 6, 7)):
         free = crowd.free_of_words(box) and crowd.free_of_crowns(box, plant.id)
         if free and lines.clear(box) and in_window(view, box):

@@ -261,8 +261,8 @@ def _first_free(view: PlanView, finding: Finding, boxes: Boxes, taken: Room) -> 
     spots, key = view.spots, finding.key
     before = spots.of(key) if spots is not None else None
     if before is not None and before < len(boxes):
-        box = next(taken.free_among(boxes[before:before + 1]), None)
-        if box is not None:
+        box = QRectF(*boxes[before].tolist())
+        if taken.free(box):
             return box
     first: tuple[int, QRectF] | None = None
     for number, box in taken.numbered_free(np.arange(len(boxes)), boxes):

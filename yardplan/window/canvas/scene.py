@@ -10,7 +10,7 @@ from types import SimpleNamespace
 from typing import TYPE_CHECKING, cast
 
 from attrs import evolve
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QRegion
 
 from yardplan.checks.finding import Finding, Weight
@@ -397,14 +397,14 @@ class Scene:
 
     def _words_area(self, shown: PlanView, partners: tuple[Partner, ...]) -> QRectF:
         """Where partner lines and words about what is dragged or chosen may stand, pixels."""
-        places = [shown.at(point) for line in partners for point in (line.start, line.end)]
-        places += [shown.at(p) for thing in shown.yard.named(self._live) for p in points_of(thing)]
+        places = [point for line in partners for point in (line.start, line.end)]
+        places += [point for thing in shown.yard.named(self._live) for point in points_of(thing)]
         speaking = (f for f in self._findings(calm=False) if f.things and f.weight is not Weight.ADVICE)
         firsts = {finding.things[0] for finding in speaking}
         for left, bottom, right, top in self.calm.boxes_of(firsts, shown):
-            places += [shown.at((left, bottom)), shown.at((right, top))]
-        xs, ys = [place.x() for place in places] or [0.0], [place.y() for place in places] or [0.0]
-        area = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
+            places += ((left, bottom), (right, top))
+        box = bounds_of(tuple(places))
+        area = QRectF() if box is None else QRectF(shown.at((box[0], box[3])), shown.at((box[2], box[1])))
         return area.adjusted(-_WORDS_REACH, -_WORDS_REACH, _WORDS_REACH, _WORDS_REACH)
 
     def _paint_live_marks(self, painter: QPainter, shown: PlanView) -> None:
