@@ -204,8 +204,9 @@ def _word_box(
 
 def draw_clear_ground(painter: QPainter, view: PlanView) -> None:
     """Every place where the plant in hand raises no conflict: quiet green hatch, and words that say so."""
-    hatch_clear_ground(painter, view)
-    name_clear_ground(painter, view)
+    if view.clear_ground:
+        hatch_clear_ground(painter, view)
+        name_clear_ground(painter, view)
 
 
 def hatch_clear_ground(painter: QPainter, view: PlanView) -> None:

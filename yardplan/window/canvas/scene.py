@@ -100,6 +100,9 @@ class Scene:
         self._words_key: object = None
         self._words_at = 0.0
         self._names: dict[str, str] = {}
+        #: The drawing's view made last, and for what.
+        self._plan: PlanView | None = None
+        self._plan_of: tuple[View, float, float, Layers] | None = None
         #: Where other words stand round what is dragged, and what that was found for.
         self._taken: tuple[object, tuple[object, object], tuple[QRectF, ...]] = (None, (None, None), ())
         #: Where words about what is dragged stood in the last frame; anew with each gesture.
@@ -174,14 +177,19 @@ class Scene:
 
     def plan_view(self, view: View, ratio: float) -> PlanView:
         """The drawing's view of the yard for this view of the sheet, without findings and selection."""
-        yard = self.open_yard
-        origin = view.to_pixels((0.0, 0.0))
+        yard, unit = self.open_yard, text_scale()
         bare = next(iter(yard.shown_yard.things()), None) is None
-        return PlanView(
-            yard=yard.shown_yard, stand=cast("Stand", _BARE) if bare else yard.stand,
-            scale=view.scale, origin=(origin.x(), origin.y()), unit=text_scale(), ratio=ratio,
-            window=QRectF(0, 0, view.width, view.height), units=yard.units, layers=self.layers,
+        stand = cast("Stand", _BARE) if bare else yard.stand
+        known, key = self._plan, (view, ratio, unit, self.layers)
+        here = known is not None and known.yard is yard.shown_yard and known.stand is stand
+        if known is not None and here and key == self._plan_of:
+            return known
+        origin = view.to_pixels((0.0, 0.0))
+        self._plan_of, self._plan = key, PlanView(
+            yard=yard.shown_yard, stand=stand, scale=view.scale, origin=(origin.x(), origin.y()), unit=unit,
+            ratio=ratio, window=QRectF(0, 0, view.width, view.height), units=yard.units, layers=self.layers,
         )
+        return self._plan
 
     def paint(
         self, painter: QPainter, view: View, *, ratio: float, resting: bool, tool: Tool, focused: bool
