@@ -104,7 +104,7 @@ class ClearGroundShown(QObject):
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._begin_later)
         # The first answer does not wait for light that is not wanted any more.
-        self._quick, self._slow = Bench(self), Bench(self)
+        self._quick, self._slow = Bench(self, urgent=True), Bench(self)
         for bench in (self._quick, self._slow):
             bench.done.connect(self._take)
             bench.broke.connect(self._broke)

@@ -49,7 +49,7 @@ class FrameChecks(QObject):
         super().__init__(parent)
         #: Times of the last two runs: only what was slow twice is slow, since a first run reads tables.
         self._took: dict[str, tuple[float, float]] = {}
-        self._bench = Bench(self)
+        self._bench = Bench(self, urgent=True)
         self._bench.done.connect(self._take)
         self._bench.broke.connect(self.broke)
 

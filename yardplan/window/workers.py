@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import contextlib
+import os
+import sys
 from collections.abc import Callable
 from queue import Empty, SimpleQueue
-from threading import Event, Lock, Thread
+from threading import Event, Lock, Thread, get_native_id
 from typing import Any
 
 from PySide6.QtCore import QObject, Signal
@@ -40,6 +42,10 @@ class Cancelled(Exception):
 
 Job = Callable[[Ticket], Any]
 
+#: How far behind frames long work ranks (a step of "nice"): a third of the core while both want it, not
+#: less, since frames wait for what long work holds.
+_BEHIND = 5
+
 
 class Bench(QObject):
     """One place for one sort of long work: a new request cancels the one before it."""
@@ -53,8 +59,10 @@ class Bench(QObject):
     #: How far the work is, 0 to 1.
     progress = Signal(float)
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, parent: QObject | None = None, *, urgent: bool = False) -> None:
+        """`urgent`: the hand waits for it; other work gives way to frames where they share a core."""
         super().__init__(parent)
+        self._urgent = urgent
         self._number = 0
         self._ticket: Ticket | None = None
         self._next: Job | None = None
@@ -119,6 +127,8 @@ class Bench(QObject):
 
     def _work(self) -> None:
         """The worker's thread: one job after the other until it is told to end."""
+        if not self._urgent:
+            _give_way()
         while (item := self._jobs.get()) is not None:
             self.hand_back(item[0], *_answer(*item))
             del item
@@ -156,6 +166,14 @@ class Bench(QObject):
             self.broke.emit(fault)
         elif not ticket.cancelled:
             self.done.emit(answer)
+
+
+def _give_way() -> None:
+    """Let frames go before this thread where both share a core, as far as the system ranks single threads."""
+    if sys.platform == "linux":
+        with contextlib.suppress(OSError):
+            rank = os.getpriority(os.PRIO_PROCESS, 0)
+            os.setpriority(os.PRIO_PROCESS, get_native_id(), rank + _BEHIND)
 
 
 def _answer(ticket: Ticket, job: Job) -> tuple[Any, BaseException | None]:
