@@ -6,7 +6,7 @@ import csv
 from collections.abc import Callable, Mapping
 from functools import cache
 
-from yardplan.care.tables import LAST_YEAR, CareRow, figures, rows_for
+from yardplan.care.tables import LAST_YEAR, CareRow, rows_for
 from yardplan.care.things import CareThing
 from yardplan.checks.zones import site_zone
 from yardplan.language import tr
@@ -98,11 +98,9 @@ def _resists(thing: CareThing, problems: list[str]) -> bool:
     return all(resistance(thing, problem) in _RESISTANT for problem in problems)
 
 
-def picking_days(thing: CareThing, site: Site) -> int:
-    """Days that picking of a plant lasts once it has begun, by the care table."""
-    ends = [
-        row.end for row in rows_for(thing.crop.id)
-        if row.kind == "harvest" and row.anchor == "harvest" and row.start == 0 and row.end > 0
-        and applies(row, thing, site)
-    ]
-    return max(ends, default=int(figures()["picking days"]))
+def harvest_row(thing: CareThing, site: Site) -> CareRow | None:
+    """The row that picking of a plant goes by, None when the care table has none."""
+    return next((
+        row for row in rows_for(thing.crop.id)
+        if row.kind == "harvest" and row.start == 0 and row.end > 0 and applies(row, thing, site)
+    ), None)

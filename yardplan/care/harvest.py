@@ -7,11 +7,13 @@ from collections.abc import Sequence
 
 from attrs import frozen
 
-from yardplan.care.conditions import picking_days
-from yardplan.care.season import Season, bloom_for, whole_months
+from yardplan.care.picking import picking
+from yardplan.care.season import Season, bloom_for
 from yardplan.care.tables import figures
 from yardplan.care.things import CareThing, care_things
 from yardplan.care.yields import kilograms, ramp_for
+from yardplan.checks.ripening import CHECK as RIPENING
+from yardplan.checks.rules import Rules
 from yardplan.checks.survey import Survey
 from yardplan.language import day_month, tr
 from yardplan.plants.cultivar import MEMORY
@@ -26,7 +28,8 @@ class HarvestCrop:
 
     `first` to `last` day of picking; `begins` (earliest, latest) day it may begin; `kilograms` (low, high)
     of all its plants this year, None when no yield is published; `full` True where the planting year is not
-    set and the full crop is told; `memory` True where the yearly shares are from memory.
+    set and the full crop is told; `memory` True where the yearly shares are from memory; `ripens` what the
+    check of ripening says (`seldom`, `late_years` or nothing), `notes` the same and of frost in sentences.
     """
 
     things: tuple[str, ...]
@@ -41,6 +44,13 @@ class HarvestCrop:
     full: bool
     memory: bool
     sources: tuple[str, ...] = ()
+    ripens: str = ""
+    notes: tuple[str, ...] = ()
+
+    @property
+    def doubt(self) -> str:
+        """A word of warning where the season here is short for it, in the words of the check; else nothing."""
+        return tr(RIPENING.wording[self.ripens].title) if self.ripens else ""
 
 
 @frozen
@@ -84,7 +94,7 @@ def harvest_plan(survey: Survey, year: int, persons: float | None = None) -> Har
     """The harvest of a surveyed yard in the season of a year; `persons` to be fed from it, if given."""
     season = Season(survey.yard.site, year, bloom_for(survey.yard, survey.catalogue.cultivars))
     things = care_things(survey)
-    crops = [crop for group in _by_variety(things) if (crop := _crop(group, season)) is not None]
+    crops = [crop for group in _by_variety(things) if (crop := _crop(group, season, survey.rules)) is not None]
     crops.sort(key=lambda crop: (crop.first, crop.what))
     weeks = _weeks(crops)
     need = household_need(persons) if persons else None
@@ -106,16 +116,13 @@ def _by_variety(things: Sequence[CareThing]) -> list[list[CareThing]]:
     return list(found.values())
 
 
-def _crop(group: Sequence[CareThing], season: Season) -> HarvestCrop | None:
+def _crop(group: Sequence[CareThing], season: Season, rules: Rules) -> HarvestCrop | None:
     """Picking of the plants of one variety, None where its time is not known."""
     thing = group[0]
-    begin = season.harvest(thing.cultivar)
-    if begin is None:
+    found = picking(thing, season, rules)
+    if found is None:
         return None
-    first = begin.first
-    last = begin.last + dt.timedelta(days=0 if begin.by_month else picking_days(thing, season.site))
-    if begin.by_month:
-        first, last = whole_months(first, last)
+    begin, (first, last) = found.begins, found.days
     named = thing.key.cultivar
     return HarvestCrop(
         things=tuple(one.id for one in group), crop=thing.crop.id,
@@ -124,6 +131,7 @@ def _crop(group: Sequence[CareThing], season: Season) -> HarvestCrop | None:
         kilograms=_sum(group, season.year), full=any(one.planted is None for one in group),
         memory=any(MEMORY in ramp_for(one).sources for one in group),
         sources=tuple(source for source in begin.source.split(", ") if source),
+        ripens="" if found.outlook is None else found.outlook.kind, notes=found.notes,
     )
 
 

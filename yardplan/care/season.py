@@ -42,7 +42,8 @@ def on_day(year: int, day: float) -> dt.date:
 class Anchored:
     """A span of dates a task is counted from. `by_month` True when no climate of the place stands behind it.
 
-    `about` days of error of the average year, 0 for calendar dates.
+    `about` days of error of the average year, 0 for calendar dates; `whole` True where the span is a whole
+    time of picking, not the days on which it may begin.
     """
 
     first: dt.date
@@ -50,6 +51,7 @@ class Anchored:
     by_month: bool = False
     about: float = 0.0
     source: str = ""
+    whole: bool = False
 
 
 @frozen(slots=False, eq=False)
@@ -128,7 +130,10 @@ class Season:
         ), True
 
     def harvest(self, cultivar: Cultivar) -> Anchored | None:
-        """First and last day on which harvest of a cultivar begins; None when it is not known."""
+        """First and last day on which harvest of a cultivar begins; None when it is not known.
+
+        Of kinds known only by usual months the first and last day of all picking (`whole`).
+        """
         if _long_strawberry(cultivar) or days_from_bloom(cultivar) is None:
             usual = usual_months().get(_harvest_name(cultivar))
             return None if usual is None else self._usual_harvest(usual)
@@ -145,7 +150,8 @@ class Season:
         low, high = day_of(usual[0]), day_of(usual[1])
         high += YEAR * (high < low)
         return Anchored(
-            on_day(self.year, self._turned(low)), on_day(self.year, self._turned(high)), True, 0.0, MEMORY
+            on_day(self.year, self._turned(low)), on_day(self.year, self._turned(high)), True, 0.0, MEMORY,
+            whole=True,
         )
 
     def find(self, anchor: str, cultivar: Cultivar) -> Anchored | None:

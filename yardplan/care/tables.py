@@ -78,6 +78,12 @@ def figures() -> Mapping[str, float]:
 
 
 @cache
+def hanging() -> frozenset[str]:
+    """Crops that are picked after frost on purpose."""
+    return frozenset(row["crop"] for row in rows_of("hangs.csv"))
+
+
+@cache
 def groups() -> Mapping[str, frozenset[str]]:
     """Crops by the name of their care group."""
     found: dict[str, set[str]] = {}

@@ -12,10 +12,11 @@ from functools import cached_property
 
 from attrs import evolve, frozen
 
-from yardplan.care.conditions import age_words, applies, by_age, picking_days
+from yardplan.care.conditions import age_words, applies, by_age
 from yardplan.care.frost_nights import stage_words
 from yardplan.care.measures import said
-from yardplan.care.season import Season, bloom_for, whole_months
+from yardplan.care.picking import picking
+from yardplan.care.season import Anchored, Season, bloom_for, whole_months
 from yardplan.care.spray_guard import Closed, Window, bloom_closed, bloom_unknown, windows
 from yardplan.care.tables import LAST_YEAR, CareRow, Kind, cautions, figures, rows_for
 from yardplan.care.things import CareThing, care_things, flowering
@@ -28,6 +29,9 @@ from yardplan.units import System
 BY_MONTH = later("by month: no climate known")
 #: Work that is done by the day; other work of a kind goes together, by its middle variety.
 _BY_VARIETY = ("thin", "frost", "net", "spray", "harvest", "store")
+
+#: Anchors of work for the winter.
+_AUTUMN = ("leaf fall", "first frost")
 
 
 @frozen(kw_only=True)
@@ -193,11 +197,10 @@ class _Planner:
     def _task(self, season: Season, row: CareRow, things: tuple[CareThing, ...]) -> CareTask | None:
         """The task of one season, or None when its dates are not known or no plant is of the age."""
         aged = tuple(thing for thing in things if by_age(row, thing, season.year))
-        anchor = season.find(row.anchor, _example(things)) if aged else None
-        if anchor is None:
+        span = self._span(season, row, things) if aged else None
+        if span is None:
             return None
-        start = (anchor.first if row.start <= 0 else anchor.last) + dt.timedelta(days=row.start)
-        end = (anchor.first if row.end <= 0 else anchor.last) + dt.timedelta(days=row.end)
+        anchor, start, end, notes = span
         if anchor.by_month:
             start, end = whole_months(start, end)
         thing = aged[0]
@@ -210,16 +213,38 @@ class _Planner:
             title=said(tr(row.title), self.system), start=start, end=end, every=row.every,
             when=said("; ".join(filter(None, (tr(row.when), age_words(row, thing)))), self.system),
             why=said(tr(row.why), self.system), amount=self._amount(row, aged, needs),
-            weeks=week_lines(needs, start, end, self.system),
+            weeks=week_lines(needs, start, end, self.system), notes=notes,
             cautions=tuple(said(tr(cautions()[code][0]), self.system) for code in row.cautions),
             sources=tuple(dict.fromkeys((*row.sources, *(cautions()[code][1] for code in row.cautions)))),
             basis=BY_MONTH if anchor.by_month else "", about=anchor.about, memory=row.memory,
             spray=row.spray,
         )
 
+    def _span(
+        self, season: Season, row: CareRow, things: Sequence[CareThing]
+    ) -> tuple[Anchored, dt.date, dt.date, tuple[str, ...]] | None:
+        """What a row is counted from, its first and last day, and what there is to say of them."""
+        if row.anchor == "harvest":
+            picked = picking(things[0], season, self.survey.rules)
+            if picked is None:
+                return None
+            start, end = _counted(row, picked.begins)
+            if row.kind != "harvest":
+                return picked.begins, start, end, ()
+            return picked.begins, start, min(end, picked.end), picked.notes if row.start == 0 else ()
+        anchor = season.find(row.anchor, _example(things))
+        if anchor is None:
+            return None
+        start, end = _counted(row, anchor)
+        if row.kind == "prune" and row.anchor == "dormant":
+            start, end = _before_buds(season, _example(things), start, end)
+        if row.kind == "water" and row.anchor not in _AUTUMN and not season.leaf_fall.by_month:
+            end = max(start, min(end, season.leaf_fall.first))
+        return anchor, start, end, ()
+
     def _water(self, season: Season, row: CareRow, things: Sequence[CareThing]) -> list[WaterNeed]:
         """What the things of a watering task are given in its season; nothing for others."""
-        if row.kind != "water" or row.anchor in ("leaf fall", "first frost"):
+        if row.kind != "water" or row.anchor in _AUTUMN:
             return []
         years = row.years[1] if row.years[1] < LAST_YEAR else None
         return water_needs(things, self.survey.catalogue, season, years)
@@ -234,17 +259,16 @@ class _Planner:
         self, season: Season, task: CareTask, thing: CareThing, refusals: list[Refusal]
     ) -> Iterator[CareTask]:
         """A spray task cut to the days on which nothing flowers and it is not being picked."""
-        picking = season.harvest(thing.cultivar)
+        picked = picking(thing, season, self.survey.rules)
         closed = list(self.closed)
         words: list[str] = []
-        if picking is not None and task.end >= picking.first:
-            stop = picking.last + dt.timedelta(days=picking_days(thing, self.survey.yard.site))
+        if picked is not None and task.end >= picked.days[0]:
             name = tr("picking of {plant}", plant=task.what)
-            closed.append(Closed(picking.first, stop, name, harvest=True))
-        if picking is not None and task.start <= picking.first:
+            closed.append(Closed(*picked.days, name, harvest=True))
+        if picked is not None and task.start <= picked.days[0]:
             words.append(
                 tr("Picking begins about {date}: the last spray lies at least as many days before it as the "
-                   "label says.", date=day_words(picking.first))
+                   "label says.", date=day_words(picked.days[0]))
             )
         parts = windows(task.start, task.end, closed)
         refusals += [_refusal(task, part) for part in parts if not part.open]
@@ -259,6 +283,26 @@ class _Planner:
 def _by_variety(row: CareRow) -> bool:
     """True for work whose dates differ from variety to variety."""
     return row.kind in _BY_VARIETY or row.anchor == "harvest"
+
+
+def _counted(row: CareRow, anchor: Anchored) -> tuple[dt.date, dt.date]:
+    """First and last day of a row, counted from its anchor."""
+    start = (anchor.first if row.start <= 0 else anchor.last) + dt.timedelta(days=row.start)
+    end = (anchor.first if row.end <= 0 else anchor.last) + dt.timedelta(days=row.end)
+    return start, end
+
+
+def _before_buds(
+    season: Season, cultivar: Cultivar, start: dt.date, end: dt.date
+) -> tuple[dt.date, dt.date]:
+    """Winter's cuts where spring comes early: they end when buds swell, and begin as much sooner in winter."""
+    buds = season.find("bud swell", cultivar)
+    if buds is None or buds.by_month or end <= buds.first:
+        return start, end
+    sooner = start - (end - buds.first)
+    if buds.first > season.dormant:
+        sooner = max(sooner, min(start, season.dormant))
+    return sooner, buds.first
 
 
 def _example(things: Sequence[CareThing]) -> Cultivar:

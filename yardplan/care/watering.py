@@ -107,14 +107,21 @@ def _each(thing: CareThing) -> str:
 def _weeks(
     thing: CareThing, season: Season, across: float, cover: float
 ) -> tuple[tuple[dt.date, float], ...]:
-    """Litres of a dry week by month, months with none left out. A pot's are not known without a climate."""
+    """Litres of a dry week by month, months with none left out. A pot's are not known without a climate.
+
+    None is given once the leaves are down, where the first frost is known: cold ends a short season before
+    the days of the stages are over.
+    """
     known = references(season.site)
     if known is None and thing.pot:
         return ()
     crop, course = coefficients(thing.crop.id), stages(thing.crop.id, season.site.latitude)
     start = season.find(course.start, thing.cultivar) or season.last_frost
+    bare = None if course.rest or season.leaf_fall.by_month else season.leaf_fall.first
     found = []
     for month in _months(start.first):
+        if bare is not None and month > bare > start.first:
+            break
         factor = course.coefficient(crop, (month.replace(day=_MID_MONTH) - start.first).days)
         if factor <= 0:
             continue

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
+from attrs import frozen
+
 from yardplan.checks.check import Check, Wording
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.grouping import grouped
@@ -9,11 +13,14 @@ from yardplan.checks.planted import Planted, planted
 from yardplan.checks.survey import Survey
 from yardplan.language import later
 from yardplan.plants.bloom import BloomAt
+from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.harvest import HarvestBand, harvest_band
 from yardplan.plants.heat import date_of, day_of
 from yardplan.plants.pollen_place import place_for
 
 NAME = "ripening"
+#: The rule that says how long after the first frost a hard freeze comes.
+RULE = "ripen-past-frost"
 
 _YEAR = 365
 
@@ -24,27 +31,53 @@ def frost_after(bloom: float, first_frost: str) -> float:
     return day if day > bloom else day + _YEAR
 
 
-def _late(survey: Survey, kind: Planted, at: BloomAt, first_frost: str) -> Finding | None:
-    band = at.band(kind.cultivar)
-    harvest = harvest_band(kind.cultivar, band) if band is not None else None
+@frozen(kw_only=True)
+class Outlook:
+    """What speaks against a variety's ripening: `harvest` when it is ripe, `frost` day of the first frost.
+
+    `kind`: `seldom` when even the earliest fruit comes after hard frost, `late_years` when the latest does.
+    """
+
+    kind: Literal["seldom", "late_years"]
+    harvest: HarvestBand
+    frost: float
+
+    @property
+    def date(self) -> str:
+        """The mean first frost as `MM-DD`."""
+        return date_of(self.frost)
+
+
+def outlook(cultivar: Cultivar, at: BloomAt, first_frost: str, past: float) -> Outlook | None:
+    """Whether a variety ripens before the frosts; None when it does, or its bloom or harvest is not known.
+
+    `first_frost` as `MM-DD`; `past` days from it to hard frost.
+    """
+    band = at.band(cultivar)
+    harvest = harvest_band(cultivar, band) if band is not None else None
     if band is None or harvest is None:
         return None
     frost = frost_after(band.full, first_frost)
-    limit = frost + survey.rules.value("ripen-past-frost")
+    limit = frost + past
     if harvest.last <= limit:
         return None
-    return _finding(survey, kind, harvest, frost, seldom=harvest.first > limit)
+    return Outlook(kind="seldom" if harvest.first > limit else "late_years", harvest=harvest, frost=frost)
 
 
-def _finding(survey: Survey, kind: Planted, harvest: HarvestBand, frost: float, *, seldom: bool) -> Finding:
-    first, last = harvest.dates
+def _late(survey: Survey, kind: Planted, at: BloomAt, first_frost: str) -> Finding | None:
+    found = outlook(kind.cultivar, at, first_frost, survey.rules.value(RULE))
+    return None if found is None else _finding(survey, kind, found)
+
+
+def _finding(survey: Survey, kind: Planted, found: Outlook) -> Finding:
+    first, last = found.harvest.dates
     shown = {
-        "first": Figure(first, "date"), "last": Figure(last, "date"), "frost": Figure(date_of(frost), "date"),
-        "late": Figure(harvest.first - frost, "days"),
+        "first": Figure(first, "date"), "last": Figure(last, "date"), "frost": Figure(found.date, "date"),
+        "late": Figure(found.harvest.first - found.frost, "days"),
     }
+    weight = Weight.CAUTION if found.kind == "seldom" else Weight.ADVICE
     return survey.finding(
-        NAME, "seldom" if seldom else "late_years", Weight.CAUTION if seldom else Weight.ADVICE, kind.things,
-        "ripen-past-frost", shown, tuple(Mark((place,)) for place in kind.places),
+        NAME, found.kind, weight, kind.things, RULE, shown, tuple(Mark((place,)) for place in kind.places),
     )
 
 

@@ -103,7 +103,8 @@ def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, A
         "bloom_unknown": list(plan.bloom_unknown), "undated": list(plan.undated),
         "harvest": [
             {"things": list(one.things), "plant": one.what, "from": one.first.isoformat(),
-             "to": one.last.isoformat(), "by_month": one.by_month,
+             "to": one.last.isoformat(), "by_month": one.by_month, "ripens": one.ripens or "sure",
+             "notes": list(one.notes),
              "kg": None if one.kilograms is None else [round(kg, 1) for kg in one.kilograms]}
             for one in harvest.crops
         ],
@@ -166,7 +167,8 @@ def _print_harvest(harvest: HarvestPlan, system: System) -> None:
     for crop in harvest.crops:
         amount = _amount(crop, system)
         days = f"{day_words(crop.first)} to {day_words(crop.last)}"
-        _say(f"Harvest of the season from spring {harvest.year}: {crop.what}, {days}, {amount}.")
+        doubt = f" {crop.doubt.capitalize()}." if crop.doubt else ""
+        _say(f"Harvest of the season from spring {harvest.year}: {crop.what}, {days}, {amount}.{doubt}")
     if harvest.need is not None:
         _say(f"Need of the household: {format_weight(harvest.need, system)} a week.")
     for name, weeks in (("Far more than that", harvest.gluts), ("Less than that", harvest.gaps)):

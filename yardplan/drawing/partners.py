@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
+from itertools import islice
 from typing import cast
 
 import numpy as np
@@ -15,7 +16,7 @@ from PySide6.QtGui import QBrush, QPainter, QPainterPath, QPolygonF
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
-from yardplan.drawing.crowd import Boxes, Room
+from yardplan.drawing.crowd import Boxed, Boxes, Room
 from yardplan.drawing.lettering import Type, boxed_size, draw_boxed, draw_text, text_size
 from yardplan.drawing.patterns import LEAST_AREA, area, hatch_between, polygonal, steady
 from yardplan.drawing.style import FINE, HEAVY, MEDIUM, THIN, bevelled, colour, pen
@@ -261,13 +262,14 @@ def _fill_many(painter: QPainter, view: PlanView, rings: Sequence[QPolygonF]) ->
 
 def name_clear_ground(painter: QPainter, view: PlanView) -> None:
     """Words in one of the largest pieces, where they fit into it and no name stands."""
-    seen = [piece for piece in view.clear_ground if piece and _in_sight(view, piece[0])]
-    largest = sorted(seen, key=lambda piece: -_extent(piece[0]))[:_NAMED]
+    by_size = sorted((piece for piece in view.clear_ground if piece), key=lambda piece: -_extent(piece[0]))
+    largest = list(islice((piece for piece in by_size if _in_sight(view, piece[0])), _NAMED))
     words = tr("clear ground")
     size = text_size(words, _CLEAR, view.unit)
     shape = size[0] / size[1]
     places = [_box_about(view, place, size) for piece in largest for place in _middles(piece, shape)]
-    free = [one for one in places if not any(one[0].intersects(kept) for kept in view.keep_clear)]
+    kept = Boxed(view.keep_clear)
+    free = [one for one in places if kept.free_of_words(one[0])]
     if largest and not any(fits >= 1.0 for _, fits in free):
         free += [_box_about(view, place, size) for place in _between_names(view, largest[0], shape)]
     if places:
@@ -328,5 +330,5 @@ def _roomiest(ground: BaseGeometry, shape: float) -> tuple[float, float, float]:
 
 def _extent(rim: Outline) -> float:
     """The area of the box round a piece: near enough to tell which is the largest."""
-    wide, high = np.ptp(np.array(rim), axis=0)
-    return float(wide * high)
+    xs, ys = [x for x, _ in rim], [y for _, y in rim]
+    return (max(xs) - min(xs)) * (max(ys) - min(ys))

@@ -102,6 +102,9 @@ class _PickingPage:
         put(surface, MARGIN, y, crop.what, _NAME)
         day = dt.timedelta(days=1)
         begin, end = self._x(crop.first), self._x(crop.last + day)
+        if crop.doubt:
+            wide = text_size(crop.doubt, FACT, surface.unit)[0] / surface.dots
+            put(surface, begin - wide - 1.5, y + 0.6, crop.doubt, FACT)
         surface.painter.setPen(pen("leaf", FINE, surface.unit))
         surface.painter.setBrush(colour("paper"))
         surface.painter.drawRect(_box(surface, begin, y + 0.9, end - begin, _LINE - 2.0))

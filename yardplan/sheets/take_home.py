@@ -153,7 +153,7 @@ def _harvest_row(crop: HarvestCrop, year: int, units: System) -> tuple[str, ...]
     else:
         low, high = (format_weight(kg, units) for kg in crop.kilograms)
         amount = tr("{low} to {high}", low=low, high=high)
-    notes = [tr("full crop: no planting year") if crop.full else "", tr("by month") if crop.by_month else "",
+    notes = [crop.doubt, tr("full crop: no planting year") if crop.full else "", tr("by month") if crop.by_month else "",
              tr("partly from memory") if crop.memory else ""]
     said = "; ".join(note for note in notes if note)
     return (crop.what, day(crop.first, year), day(crop.last, year), amount, said)
