@@ -70,7 +70,7 @@ def _event(task: CareTask, yard: Yard, stamp: dt.datetime) -> Event:
     event = Event()
     event.add("uid", uid(yard, task.id))
     event.add("dtstamp", stamp)
-    event.add("summary", _plain(f"{task.title}: {task.what}"))
+    event.add("summary", _plain(f"{task.heading}: {task.what}"))
     event.add("dtstart", task.start)
     if task.every is None or task.start == task.end:
         event.add("dtend", task.end + _DAY)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import csv
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 
 from yardplan.care.tables import LAST_YEAR, CareRow, rows_for
@@ -28,16 +28,26 @@ def by_age(row: CareRow, thing: CareThing, season: int) -> bool:
     return row.years[0] <= age <= row.years[1]
 
 
-def age_words(row: CareRow, thing: CareThing) -> str:
-    """What to say of age where the planting year is not known: `in years 1 to 3 after planting`."""
-    first, last = row.years
-    if thing.planted is not None or (first <= 1 and last >= LAST_YEAR):
-        return ""
-    if first == last == 1:
-        return tr("in the planting year")
+def age_words(row: CareRow, things: Sequence[CareThing]) -> str:
+    """For which years a task is, where the planting year is not known: `years 1 to 3`.
+
+    Year 1 is the planting year. Names the plants it is said of where that of others is known.
+    """
+    unknown = [thing.id for thing in things if thing.planted is None]
+    years = _years_words(row) if unknown else ""
+    if not years or len(unknown) == len(things):
+        return years
+    return tr("{plants}: {years}", plants=", ".join(unknown), years=years)
+
+
+def _years_words(row: CareRow) -> str:
+    """The years of a row in words; nothing for work of all years."""
+    first, last = max(row.years[0], 1), row.years[1]
     if last >= LAST_YEAR:
-        return tr("from year {first} after planting", first=first)
-    return tr("in years {first} to {last} after planting", first=max(first, 1), last=last)
+        return tr("from year {first}", first=first) if first > 1 else ""
+    if first == last:
+        return tr("planting year") if first == 1 else tr("year {first} only", first=first)
+    return tr("years {first} to {last}", first=first, last=last)
 
 
 def applies(row: CareRow, thing: CareThing, site: Site) -> bool:

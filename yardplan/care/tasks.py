@@ -39,7 +39,8 @@ class CareTask:
     """One piece of work in a span of days.
 
     `id` stays the same in every export; `things` the ids of the plants; `what` their names in words;
-    `start` to `end` inclusive; `every` (least, most) days between repeats; `basis` tells what the dates
+    `start` to `end` inclusive; `every` (least, most) days between repeats; `ages` for which years after
+    planting it is, where the planting year is not set (`years 1 to 3`); `basis` tells what the dates
     rest on and `about` their error in days; `weeks` how much water in which month, a line a plant;
     `notes` what holds on these dates only; `memory` True when no source but memory vouches for the task.
     """
@@ -55,6 +56,7 @@ class CareTask:
     start: dt.date
     end: dt.date
     every: tuple[int, int] | None = None
+    ages: str = ""
     when: str = ""
     why: str = ""
     amount: str = ""
@@ -71,6 +73,11 @@ class CareTask:
     def by_month(self) -> bool:
         """True when only the usual months stand behind the dates."""
         return self.basis == BY_MONTH
+
+    @property
+    def heading(self) -> str:
+        """What is done, and for which years it is: `Water young trees (years 1 to 3)`."""
+        return f"{self.title} ({self.ages})" if self.ages else self.title
 
     @property
     def repeats(self) -> str:
@@ -131,6 +138,11 @@ class CarePlan:
     def by_month(self) -> bool:
         """True when no dates of the place stand behind any task."""
         return any(task.by_month for task in self.tasks)
+
+    @property
+    def by_years(self) -> bool:
+        """True when work of several ages stands side by side, as a planting year is not set."""
+        return any(task.ages for task in self.tasks)
 
 
 @frozen(slots=False, eq=False)
@@ -211,7 +223,7 @@ class _Planner:
             kind=row.kind, things=tuple(one.id for one in aged), crop=thing.crop.id,
             what=f"{named} ({kind})" if named else kind, season=season.year,
             title=said(tr(row.title), self.system), start=start, end=end, every=row.every,
-            when=said("; ".join(filter(None, (tr(row.when), age_words(row, thing)))), self.system),
+            ages=age_words(row, aged), when=said(tr(row.when), self.system),
             why=said(tr(row.why), self.system), amount=self._amount(row, aged, needs),
             weeks=week_lines(needs, start, end, self.system), notes=notes,
             cautions=tuple(said(tr(cautions()[code][0]), self.system) for code in row.cautions),

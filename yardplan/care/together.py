@@ -103,7 +103,7 @@ def together(tasks: Iterable[CareTask]) -> list[Work]:
 
 def _key(task: CareTask) -> tuple[object, ...]:
     own = task.crop if task.kind in _BY_CROP else ""
-    return (task.row, task.season, task.title, task.when, task.basis, own)
+    return (task.row, task.season, task.title, task.ages, task.when, task.basis, own)
 
 
 def _near(one: CareTask, other: CareTask) -> bool:

@@ -103,7 +103,7 @@ def as_json(plan: CarePlan, harvest: HarvestPlan, survey: Survey) -> dict[str, A
         "bloom_unknown": list(plan.bloom_unknown), "undated": list(plan.undated),
         "harvest": [
             {"things": list(one.things), "plant": one.what, "from": one.first.isoformat(),
-             "to": one.last.isoformat(), "by_month": one.by_month, "ripens": one.ripens or "sure",
+             "to": one.last.isoformat(), "by_month": one.by_month, "ripens": one.ripens or None,
              "notes": list(one.notes),
              "kg": None if one.kilograms is None else [round(kg, 1) for kg in one.kilograms]}
             for one in harvest.crops
@@ -122,7 +122,7 @@ def _task(task: CareTask, survey: Survey) -> dict[str, Any]:
     return {
         "id": task.id, "uid": uid(survey.yard, task.id), "kind": task.kind,
         "things": list(task.things), "plant": task.what, "title": task.title,
-        "from": task.start.isoformat(), "to": task.end.isoformat(),
+        "years": task.ages or None, "from": task.start.isoformat(), "to": task.end.isoformat(),
         "every_days": list(task.every) if task.every else None, "when": task.when, "why": task.why,
         "amount": task.amount, "weeks": list(task.weeks), "notes": list(task.notes),
         "cautions": list(task.cautions),
@@ -144,7 +144,7 @@ def _print(plan: CarePlan, survey: Survey, system: System) -> None:
     print(f"{survey.yard.site.name}: care {plan.year}, {len(plan.tasks)} tasks")
     rows = [
         (("about " if task.about else "") + task.start.isoformat(), task.end.isoformat(), task.kind,
-         task.title, task.what, _marks(task))
+         task.heading, task.what, _marks(task))
         for task in plan.tasks
     ]
     print_table(("from", "to", "work", "task", "plants", "note"), rows)
@@ -154,6 +154,8 @@ def _print(plan: CarePlan, survey: Survey, system: System) -> None:
              f"Left out then: {one.title}, {one.what}.")
     if plan.by_month:
         _say("Tasks marked 'by month' rest on usual months: give the site monthly temperatures and frosts.")
+    if plan.by_years:
+        _say("Where no planting year is given, work says for which years it is; year 1 is the planting year.")
     if plan.bloom_unknown:
         _say(f"Bloom here is not known of {', '.join(plan.bloom_unknown)}: no spray is placed.")
     if plan.undated:

@@ -65,6 +65,8 @@ def care_table(plan: CarePlan) -> Table:
         notes.append(
             tr("Dates marked 'by month' rest on usual months: temperatures or frosts are not known.")
         )
+    if plan.by_years:
+        notes.append(tr("Years stand beside work where no planting year is given: year 1 is the planting year."))
     if plan.undated:
         notes.append(tr("Not dated, for want of bloom or harvest dates here: {plants}.",
                         plants=", ".join(plan.undated)))
@@ -82,7 +84,8 @@ def care_table(plan: CarePlan) -> Table:
 
 def _care_row(work: Work, cautions: list[str], year: int) -> tuple[str, ...]:
     task = work.first
-    title = f"{task.title} ({task.repeats})" if task.repeats else task.title
+    asides = "; ".join(words for words in (task.ages, task.repeats) if words)
+    title = f"{task.title} ({asides})" if asides else task.title
     basis = tr("by month") if task.by_month else ""
     amounts = work.amounts if task.kind != "water" or len(work.amounts) < 2 else (tr("amounts: see Water"),)
     parts = (task.when, *amounts, *work.notes, task.why, basis)

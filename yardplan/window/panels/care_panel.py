@@ -202,6 +202,11 @@ class CarePanel(QWidget):
             notes.append(
                 tr("Some dates rest on usual months: the site's temperatures or frosts are not known.")
             )
+        if plan.by_years and not empty and self.rows.view != "refused":
+            notes.append(tr(
+                "Where no planting year is given, work of all ages is listed and says for which years it is; "
+                "year 1 is the planting year."
+            ))
         if plan.bloom_unknown:
             kinds = ", ".join(plan.bloom_unknown)
             notes.append(tr("Bloom here is not known of {kinds}: no spray is placed.", kinds=kinds))

@@ -50,11 +50,12 @@ class CareLine:
 
     @property
     def title(self) -> str:
-        """What is to be done, and how often."""
+        """What is to be done, how often, and for which years where no planting year is given."""
         if self.work is None:
             return self.refusal.title if self.refusal is not None else ""
         task = self.work.first
-        return f"{task.title}, {task.repeats}" if task.repeats else task.title
+        words = f"{task.title}, {task.repeats}" if task.repeats else task.title
+        return f"{words} ({task.ages})" if task.ages else words
 
     @property
     def plants(self) -> str:
