@@ -68,6 +68,10 @@
    <translation>Gemahlener Kalk</translation>
   </message>
   <message>
+   <source>Hard frost ends the picking, about {date}: have everything in by then.</source>
+   <translation>Starker Frost beendet die Ernte etwa am {date}: bis dahin alles hereinholen.</translation>
+  </message>
+  <message>
    <source>Jan</source>
    <translation>Jan.</translation>
   </message>
@@ -118,6 +122,14 @@
   <message>
    <source>Potting mix</source>
    <translation>Kübelerde</translation>
+  </message>
+  <message>
+   <source>Ripe from about {first} to {last}, in late years after the mean first frost of {frost}.</source>
+   <translation>Reif etwa vom {first} bis {last}, in späten Jahren nach dem mittleren ersten Frost am {frost}.</translation>
+  </message>
+  <message>
+   <source>Ripe only from about {first}, well after the mean first frost of {frost}: it seldom ripens here.</source>
+   <translation>Erst ab etwa {first} reif, weit nach dem mittleren ersten Frost am {frost}: wird hier selten reif.</translation>
   </message>
   <message>
    <source>Sept</source>
@@ -212,16 +224,8 @@
    <translation>aus der Verdunstung hier</translation>
   </message>
   <message>
-   <source>from year {first} after planting</source>
-   <translation>ab dem {first}. Jahr nach der Pflanzung</translation>
-  </message>
-  <message>
-   <source>in the planting year</source>
-   <translation>im Pflanzjahr</translation>
-  </message>
-  <message>
-   <source>in years {first} to {last} after planting</source>
-   <translation>im {first}. bis {last}. Jahr nach der Pflanzung</translation>
+   <source>from year {first}</source>
+   <translation>ab Jahr {first}</translation>
   </message>
   <message>
    <source>inch-a-week rule</source>
@@ -272,6 +276,10 @@
    <translation>geplant als {form}</translation>
   </message>
   <message>
+   <source>planting year</source>
+   <translation>Pflanzjahr</translation>
+  </message>
+  <message>
    <source>rootstocks that do not stand alone</source>
    <translation>Unterlagen, die nicht allein stehen</translation>
   </message>
@@ -282,6 +290,14 @@
   <message>
    <source>the most that may be needed; test again before each further dressing</source>
    <translation>das Meiste, was nötig sein kann; vor jeder weiteren Gabe neu prüfen</translation>
+  </message>
+  <message>
+   <source>year {first} only</source>
+   <translation>nur Jahr {first}</translation>
+  </message>
+  <message>
+   <source>years {first} to {last}</source>
+   <translation>Jahre {first} bis {last}</translation>
   </message>
   <message>
    <source>{first} to {last}</source>
@@ -298,6 +314,10 @@
   <message>
    <source>{low} to {high}</source>
    <translation>{low} bis {high}</translation>
+  </message>
+  <message>
+   <source>{plants}: {years}</source>
+   <translation>{plants}: {years}</translation>
   </message>
   <message>
    <source>{plant}, whose bloom here is not known</source>

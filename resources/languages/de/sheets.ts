@@ -540,6 +540,10 @@
    <translation>Arbeit</translation>
   </message>
   <message>
+   <source>Years stand beside work where no planting year is given: year 1 is the planting year.</source>
+   <translation>Jahre stehen bei der Arbeit, wo kein Pflanzjahr angegeben ist: Jahr 1 ist das Pflanzjahr.</translation>
+  </message>
+  <message>
    <source>a usual week</source>
    <translation>einer üblichen Woche</translation>
   </message>

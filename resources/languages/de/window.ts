@@ -4097,6 +4097,10 @@
    <translation>Wo liegt der Garten?</translation>
   </message>
   <message>
+   <source>Where no planting year is given, work of all ages is listed and says for which years it is; year 1 is the planting year.</source>
+   <translation>Wo kein Pflanzjahr angegeben ist, steht die Arbeit jeden Alters in der Liste und sagt, für welche Jahre sie gilt; Jahr 1 ist das Pflanzjahr.</translation>
+  </message>
+  <message>
    <source>Where the facts come from</source>
    <translation>Woher die Angaben stammen</translation>
   </message>
