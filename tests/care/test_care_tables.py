@@ -20,7 +20,7 @@ def test_rows_name_crops_cautions_and_sources_that_there_are() -> None:
     assert all(source in sources for _, source in codes.values())
 
 
-@pytest.mark.parametrize("name", ["figures.csv", "anchors.csv", "no-bees.csv", "yield-rows.csv"])
+@pytest.mark.parametrize("name", ["figures.csv", "anchors.csv", "no-bees.csv", "yield-rows.csv", "hangs.csv"])
 def test_every_figure_has_its_source(name: str) -> None:
     assert all(row["source"] in bibliography() for row in rows_of(name))
 

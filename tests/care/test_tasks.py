@@ -79,10 +79,38 @@ def test_before_planting_there_is_no_work() -> None:
     assert not [task for task in cares.plan(yard, 2027).tasks if task.season <= 2028]
 
 
-def test_unknown_planting_year_says_of_which_age_it_speaks() -> None:
-    plan = cares.plan(yard_of(plant("A1", "apple:Idared", (3, 4))))
-    assert "in the planting year" in cares.tasks(plan, "plant-bare")[0].when
-    assert "from year 3 after planting" in cares.tasks(plan, "apple-thin")[0].when
+def test_unknown_planting_year_says_for_which_years_work_is() -> None:
+    plan = cares.plan(yard_of(plant("A1", "apple:Idared", (3, 4)), site=cares.site()))
+    said = {row: cares.tasks(plan, row)[0].ages for row in (
+        "plant-bare", "water-young", "spread-limbs", "water-bearing", "apple-thin", "mulch-tree",
+    )}
+    assert said == {
+        "plant-bare": "planting year", "water-young": "years 1 to 3", "spread-limbs": "years 1 to 4",
+        "water-bearing": "from year 4", "apple-thin": "from year 3", "mulch-tree": "",
+    }
+    assert cares.tasks(plan, "water-young")[0].heading == "Water young trees (years 1 to 3)"
+    assert plan.by_years
+
+
+def test_known_planting_year_says_no_years() -> None:
+    plan = cares.plan(cares.orchard(cares.site()))
+    assert not plan.by_years
+    assert all(task.heading == task.title for task in plan.tasks)
+
+
+@pytest.mark.parametrize("order", [(0, 1), (1, 0)])
+def test_beside_a_planted_tree_the_years_name_the_tree_they_are_said_of(order: tuple[int, int]) -> None:
+    trees = (plant("A1", "apple:Idared", (3, 4), planted=2015), plant("A2", "apple:Idared", (9, 4)))
+    yard = Yard(site=cares.site(), plantings=tuple(trees[number] for number in order))
+    plan = cares.plan(yard)
+    (old,) = cares.tasks(plan, "water-bearing")
+    assert set(old.things) == {"A1", "A2"}
+    assert old.ages == "A2: from year 4"
+    (young,) = cares.tasks(plan, "water-young")
+    assert (young.things, young.ages) == (("A2",), "years 1 to 3")
+    many = tuple(plant(f"B{number}", "apple:Idared", (3 * number, 9)) for number in range(9))
+    (old,) = cares.tasks(cares.plan(evolve(yard, plantings=yard.plantings + many)), "water-bearing")
+    assert old.ages == "from year 4 where no planting year is given"
 
 
 @pytest.mark.parametrize(("ph", "wanted"), [(6.2, True), (4.9, False), (None, False), (8.3, False)])

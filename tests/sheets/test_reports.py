@@ -4,6 +4,8 @@ import math
 import re
 
 import pytest
+from support import builders
+from support.cares import site
 from support.pdf_lines import reader_of
 from support.troubled import troubled_yard
 
@@ -159,6 +161,25 @@ def test_care_loses_no_task_and_no_caution(survey):
     numbers = {int(n) for row in rows for n in row["Take care"].split(", ") if n}
     assert all(any(note.startswith(f"{n}. ") for note in table.notes) for n in numbers)
     assert any("Label, law" in note for note in table.notes)
+
+
+def test_care_and_harvest_say_for_which_years_and_what_seldom_ripens(qapp):
+    cold = site(last_frost="05-15", first_frost="09-10")
+    survey = survey_of(builders.yard_of(builders.plant("A1", "apple:Granny Smith", (3, 4)), site=cold))
+    plan, picked = care_plan(survey, 2027, "metric"), harvest_plan(survey, 2027)
+    rows = {row["Work"]: row for row in columns(care_table(plan))}
+    assert "Water young trees (years 1 to 3; every 7 days)" in rows
+    assert "Plant bare-root plants (planting year)" in rows
+    assert "seldom ripens here" in rows["Pick (from year 2; every 3 days)"]["How much, why"]
+    assert any("year 1 is the planting year" in note for note in care_table(plan).notes)
+    (apple,) = columns(harvest_table(survey, picked, "metric"))
+    assert apple["Last, about"] == "24 Sept"
+    assert apple["Note"].startswith("seldom ripens here; full crop: no planting year")
+    order = SheetOrder(survey=survey, units="metric", date="24 April 2027", year=2027, findings=())
+    read = reader_of(pdf_bytes(assemble(order, ["care", "harvest"])))
+    (chart,) = [page for page in (one.extract_text() for one in read.pages)
+                if "Picking through the season" in page]
+    assert "seldom ripens here" in chart
 
 
 def test_water_of_every_plant_in_both_units(survey):

@@ -58,6 +58,19 @@ def test_month_shows_what_meets_it(panel: CarePanel) -> None:
     assert len(expected) > 10
 
 
+def test_without_a_planting_year_lines_say_for_which_years_they_are(panel: CarePanel, yard: OpenYard) -> None:
+    assert "year 1 is the planting year" not in panel.quiet.text()
+    young = evolve(yard.yard.plantings[0], planted=None)
+    yard.commit("Change", evolve(yard.yard, plantings=(young, *yard.yard.plantings[1:])))
+    panel.view.setCurrentIndex(panel.view.findData("year"))
+    lines = [panel.rows.line(n) for n in range(panel.rows.rowCount())]
+    titles = {line.work.first.row: line.title for line in lines if line.work.first.crop == "apple"}
+    assert titles["water-young"] == "Water young trees, every 7 days (years 1 to 3)"
+    assert titles["water-bearing"] == "Water deeply, every 7 days (from year 4)"
+    assert titles["mulch-tree"].endswith("deep")
+    assert "year 1 is the planting year" in panel.quiet.text()
+
+
 def test_done_is_one_step_of_the_yard_and_comes_back(panel: CarePanel, yard: OpenYard) -> None:
     number = row_of(panel, "bb-mulch")
     task = panel.rows.line(number).work.first

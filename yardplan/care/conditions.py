@@ -15,6 +15,8 @@ from yardplan.yard.site import Site
 
 #: Words of the rootstock table for stocks that want a stake.
 _STAKED = ("yes", "early years")
+#: Plants named beside the years of work; a sheet has no room for more.
+_MOST_NAMED = 3
 _RESISTANT = ("resistant", "very resistant", "immune")
 
 
@@ -31,12 +33,15 @@ def by_age(row: CareRow, thing: CareThing, season: int) -> bool:
 def age_words(row: CareRow, things: Sequence[CareThing]) -> str:
     """For which years a task is, where the planting year is not known: `years 1 to 3`.
 
-    Year 1 is the planting year. Names the plants it is said of where that of others is known.
+    Year 1 is the planting year. Where that of others is known it names the plants it is said of, if they are
+    few.
     """
     unknown = [thing.id for thing in things if thing.planted is None]
     years = _years_words(row) if unknown else ""
     if not years or len(unknown) == len(things):
         return years
+    if len(unknown) > _MOST_NAMED:
+        return tr("{years} where no planting year is given", years=years)
     return tr("{plants}: {years}", plants=", ".join(unknown), years=years)
 
 

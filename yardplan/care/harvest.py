@@ -49,7 +49,7 @@ class HarvestCrop:
 
     @property
     def doubt(self) -> str:
-        """A word of warning where the season here is short for it, in the words of the check; else nothing."""
+        """A warning in the words of the check where the season here is short for it; else nothing."""
         return tr(RIPENING.wording[self.ripens].title) if self.ripens else ""
 
 
@@ -94,7 +94,8 @@ def harvest_plan(survey: Survey, year: int, persons: float | None = None) -> Har
     """The harvest of a surveyed yard in the season of a year; `persons` to be fed from it, if given."""
     season = Season(survey.yard.site, year, bloom_for(survey.yard, survey.catalogue.cultivars))
     things = care_things(survey)
-    crops = [crop for group in _by_variety(things) if (crop := _crop(group, season, survey.rules)) is not None]
+    made = [_crop(group, season, survey.rules) for group in _by_variety(things)]
+    crops = [crop for crop in made if crop is not None]
     crops.sort(key=lambda crop: (crop.first, crop.what))
     weeks = _weeks(crops)
     need = household_need(persons) if persons else None

@@ -44,8 +44,10 @@ class Picking:
         """What to say of ripening and frost, a sentence each."""
         said = [] if self.outlook is None else [_ripens(self.outlook)]
         if self.frost is not None:
-            end = day_month(self.frost.month, self.frost.day)
-            said.append(tr("Hard frost ends the picking, about {date}: have everything in by then.", date=end))
+            said.append(tr(
+                "Hard frost ends the picking, about {date}: have everything in by then.",
+                date=day_month(self.frost.month, self.frost.day),
+            ))
         return tuple(said)
 
 
@@ -81,9 +83,10 @@ def _cut(found: Picking, season: Season, past: float) -> Picking:
 
 def _ripens(outlook: Outlook) -> str:
     """The check's judgement as a sentence."""
-    first, last, frost = (day_month(*map(int, day.split("-"))) for day in (*outlook.harvest.dates, outlook.date))
+    days = (*outlook.harvest.dates, outlook.date)
+    first, last, frost = (day_month(*map(int, day.split("-"))) for day in days)
     if outlook.kind == "seldom":
-        return tr("Ripe only from about {first}, well after the mean first frost of {frost}: it seldom ripens "
-                  "here.", first=first, frost=frost)
+        return tr("Ripe only from about {first}, well after the mean first frost of {frost}: it seldom "
+                  "ripens here.", first=first, frost=frost)
     return tr("Ripe from about {first} to {last}, in late years after the mean first frost of {frost}.",
               first=first, last=last, frost=frost)

@@ -307,7 +307,7 @@ def _counted(row: CareRow, anchor: Anchored) -> tuple[dt.date, dt.date]:
 def _before_buds(
     season: Season, cultivar: Cultivar, start: dt.date, end: dt.date
 ) -> tuple[dt.date, dt.date]:
-    """Winter's cuts where spring comes early: they end when buds swell, and begin as much sooner in winter."""
+    """Winter's cuts end when buds swell; where that comes sooner they begin as much sooner."""
     buds = season.find("bud swell", cultivar)
     if buds is None or buds.by_month or end <= buds.first:
         return start, end

@@ -66,7 +66,9 @@ def care_table(plan: CarePlan) -> Table:
             tr("Dates marked 'by month' rest on usual months: temperatures or frosts are not known.")
         )
     if plan.by_years:
-        notes.append(tr("Years stand beside work where no planting year is given: year 1 is the planting year."))
+        notes.append(tr(
+            "Years stand beside work where no planting year is given: year 1 is the planting year."
+        ))
     if plan.undated:
         notes.append(tr("Not dated, for want of bloom or harvest dates here: {plants}.",
                         plants=", ".join(plan.undated)))
@@ -156,7 +158,7 @@ def _harvest_row(crop: HarvestCrop, year: int, units: System) -> tuple[str, ...]
     else:
         low, high = (format_weight(kg, units) for kg in crop.kilograms)
         amount = tr("{low} to {high}", low=low, high=high)
-    notes = [crop.doubt, tr("full crop: no planting year") if crop.full else "", tr("by month") if crop.by_month else "",
-             tr("partly from memory") if crop.memory else ""]
+    notes = [crop.doubt, tr("full crop: no planting year") if crop.full else "",
+             tr("by month") if crop.by_month else "", tr("partly from memory") if crop.memory else ""]
     said = "; ".join(note for note in notes if note)
     return (crop.what, day(crop.first, year), day(crop.last, year), amount, said)

@@ -327,5 +327,9 @@
    <source>{yard}: care {years}</source>
    <translation>{yard}: Pflege {years}</translation>
   </message>
+  <message>
+   <source>{years} where no planting year is given</source>
+   <translation>{years}, wo kein Pflanzjahr angegeben ist</translation>
+  </message>
  </context>
 </TS>
