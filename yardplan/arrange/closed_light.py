@@ -17,7 +17,16 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Asked, Closed
-from yardplan.arrange.contours import Lattice, below_zero, lattice_over, nodes_of
+from yardplan.arrange.contours import (
+    Lattice,
+    below_zero,
+    crossed,
+    lattice_over,
+    near_nodes,
+    nodes_of,
+    twice_as_fine,
+)
+from yardplan.arrange.dark_strips import Strips, upright_ground
 from yardplan.checks.finding import Figure
 from yardplan.checks.light import NAME, conflict_hours, grown_in
 from yardplan.checks.survey import Survey
@@ -53,6 +62,7 @@ class LightPass(ABC):
         """`survey` the yard without it; `progress` hears 0 to 1 for each detail, and may raise to stop."""
         self.survey, self.open, self._progress = survey, open_, progress
         self._rough: dict[str, Array] = {}
+        self._strips: dict[str, Strips] = {}
 
     # What looks for a place
 
@@ -93,6 +103,10 @@ class LightPass(ABC):
         return self.nodes.touching(self.open)
 
     @cached_property
+    def _upright(self) -> BaseGeometry:
+        return upright_ground(self.scene)
+
+    @cached_property
     def limits(self) -> dict[str, float]:
         """Hours of sun below which each of the others is in conflict, by id."""
         rules = self.survey.rules
@@ -118,12 +132,18 @@ class LightPass(ABC):
 
     def _too_dark(self, key: str, crop: Crop, detail: Detail) -> Closed | None:
         limit = conflict_hours(self.survey.rules, crop)
-        if key not in self._rough:
-            self._rough[key] = self._sampled(self.light_of(key, "live"), limit)
-        margin = self._rough[key]
-        if detail != "live":
-            margin = self._refined(self.light_of(key, detail), limit, margin)
+        light, first = self.light_of(key, detail), key not in self._rough
+        if first:
+            rough = light if detail == "live" else self.light_of(key, "live")
+            self._rough[key] = self._sampled(rough, limit)
+            self._strips[key] = Strips(self._upright, light.middle, self.nodes, self.cells)
+        margin = self._rough[key] if detail == "live" else self._refined(light, limit, self._rough[key])
         shape = below_zero(np.where(np.isnan(margin), 1.0, margin), self.nodes)
+
+        def above(places: Array) -> Array:
+            return np.asarray(light.hours(places, lambda _: self._tell(0.5)) - limit, dtype=np.float64)
+
+        shape = self._strips[key].sharpened(shape, margin, above, _ROUGH)
         return None if shape.is_empty else self.made(shape, "too_dark", (), needed=Figure(limit, "hours"))
 
     def _sampled(self, light: PlaceLight, limit: float) -> Array:
@@ -138,8 +158,8 @@ class LightPass(ABC):
             if found is None:
                 found, wanted = np.full(needed.shape, np.nan), needed
             else:
-                wanted = _near_nodes(found, _NEAR * nodes.step) & needed
-                found = _twice_as_fine(found)
+                wanted = near_nodes(found, _NEAR * nodes.step) & needed
+                found = twice_as_fine(found)
                 wanted[::2, ::2] = False
             points = nodes.points.reshape(nodes.rows, nodes.cols, 2)
             found[wanted] = light.hours(points[wanted], partial(self._tell_level, level)) - limit
@@ -246,43 +266,3 @@ def _thinned(nodes: Lattice, by: int) -> Lattice:
     return Lattice(
         nodes.x0, nodes.y0, nodes.step * by, (nodes.rows - 1) // by + 1, (nodes.cols - 1) // by + 1
     )
-
-
-def _corners(found: Array) -> Array:
-    """The four corners of every cell."""
-    return np.stack([found[:-1, :-1], found[1:, :-1], found[:-1, 1:], found[1:, 1:]])
-
-
-def crossed(found: Array) -> NDArray[np.bool_]:
-    """Nodes of the cells that the limit crosses."""
-    corners = _corners(found)
-    cell = (corners.min(axis=0) < 0.0) & (corners.max(axis=0) >= 0.0)
-    nodes = np.zeros(found.shape, dtype=bool)
-    for row in range(2):
-        for col in range(2):
-            nodes[row : row + cell.shape[0], col : col + cell.shape[1]] |= cell
-    return nodes
-
-
-def _near_nodes(found: Array, room: float) -> NDArray[np.bool_]:
-    """Nodes, twice as fine, of the cells in which the limit may be crossed; `room` hours."""
-    corners = _corners(found)
-    low, high = corners.min(axis=0), corners.max(axis=0)
-    slack = room + 0.5 * (high - low)
-    near = (low - slack < 0.0) & (high + slack > 0.0)
-    rows, cols = near.shape
-    nodes = np.zeros((rows * 2 + 1, cols * 2 + 1), dtype=bool)
-    for row in range(3):
-        for col in range(3):
-            nodes[row : row + rows * 2 - 1 : 2, col : col + cols * 2 - 1 : 2] |= near
-    return nodes
-
-
-def _twice_as_fine(found: Array) -> Array:
-    """Straight lines between nodes, with half the step."""
-    rows, cols = found.shape
-    fine = np.empty((rows * 2 - 1, cols * 2 - 1))
-    fine[::2, ::2] = found
-    fine[1::2, ::2] = (found[:-1] + found[1:]) / 2.0
-    fine[:, 1::2] = (fine[:, :-1:2] + fine[:, 2::2]) / 2.0
-    return fine

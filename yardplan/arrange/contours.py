@@ -40,6 +40,11 @@ class Lattice:
         x, y = np.meshgrid(self.xs, self.ys)
         return np.column_stack([x.ravel(), y.ravel()])
 
+    def at(self, chosen: Mask) -> Array:
+        """The nodes chosen, (m, 2)."""
+        row, col = np.nonzero(chosen)
+        return np.column_stack([self.x0 + col * self.step, self.y0 + row * self.step])
+
     def touching(self, shape: BaseGeometry) -> Mask:
         """The cells between nodes that a shape touches, (rows - 1, cols - 1)."""
         shapely.prepare(shape)
@@ -72,16 +77,65 @@ def lattice_over(bounds: tuple[float, float, float, float], step: float, whole: 
     return Lattice(x0, y0, step, up + 1, across + 1)
 
 
+def _corners(found: Array) -> Array:
+    """The four corners of every cell."""
+    return np.stack([found[:-1, :-1], found[1:, :-1], found[:-1, 1:], found[1:, 1:]])
+
+
+def crossed(found: Array) -> Mask:
+    """Nodes of the cells that the limit crosses."""
+    corners = _corners(found)
+    cell = (corners.min(axis=0) < 0.0) & (corners.max(axis=0) >= 0.0)
+    nodes = np.zeros(found.shape, dtype=bool)
+    for row in range(2):
+        for col in range(2):
+            nodes[row : row + cell.shape[0], col : col + cell.shape[1]] |= cell
+    return nodes
+
+
+def near_nodes(found: Array, room: float) -> Mask:
+    """Nodes, twice as fine, of the cells in which the limit may be crossed; `room` hours."""
+    low, high = spread(found)
+    slack = room + 0.5 * (high - low)
+    return finer_nodes((low - slack < 0.0) & (high + slack > 0.0))
+
+
+def spread(found: Array) -> tuple[Array, Array]:
+    """The least and the most of the corners of every cell."""
+    corners = _corners(found)
+    return corners.min(axis=0), corners.max(axis=0)
+
+
+def finer_nodes(cells: Mask) -> Mask:
+    """The nodes of cells on a grid of half the step."""
+    rows, cols = cells.shape
+    nodes = np.zeros((rows * 2 + 1, cols * 2 + 1), dtype=bool)
+    for row in range(3):
+        for col in range(3):
+            nodes[row : row + rows * 2 - 1 : 2, col : col + cols * 2 - 1 : 2] |= cells
+    return nodes
+
+
+def twice_as_fine(found: Array) -> Array:
+    """Straight lines between nodes, with half the step."""
+    rows, cols = found.shape
+    fine = np.empty((rows * 2 - 1, cols * 2 - 1))
+    fine[::2, ::2] = found
+    fine[1::2, ::2] = (found[:-1] + found[1:]) / 2.0
+    fine[:, 1::2] = (fine[:, :-1:2] + fine[:, 2::2]) / 2.0
+    return fine
+
+
 def below_zero(values: Array, lattice: Lattice) -> BaseGeometry:
     """Where numbers at the nodes, taken as straight in between, are below 0."""
     low = values < 0.0
     whole = low[:-1, :-1] & low[:-1, 1:] & low[1:, 1:] & low[1:, :-1]
     some = low[:-1, :-1] | low[:-1, 1:] | low[1:, 1:] | low[1:, :-1]
-    parts = [*_runs(whole, lattice), *_cut_cells(values, some & ~whole, lattice)]
+    parts = [*whole_cells(whole, lattice), *_cut_cells(values, some & ~whole, lattice)]
     return shapely.union_all(parts) if parts else shapely.Polygon()
 
 
-def _runs(whole: Mask, lattice: Lattice) -> list[BaseGeometry]:
+def whole_cells(whole: Mask, lattice: Lattice) -> list[BaseGeometry]:
     """Cells that lie below 0 altogether, those side by side as one rectangle."""
     padded = np.pad(whole.astype(np.int8), ((0, 0), (1, 1)))
     change = np.diff(padded, axis=1)

@@ -15,8 +15,8 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Closed
-from yardplan.arrange.closed_light import LEANING, LightPass, Progress, crossed
-from yardplan.arrange.contours import nodes_of
+from yardplan.arrange.closed_light import LEANING, LightPass, Progress
+from yardplan.arrange.contours import crossed, nodes_of
 from yardplan.arrange.moving import Moving
 from yardplan.checks.finding import Figure
 from yardplan.checks.light import NAME

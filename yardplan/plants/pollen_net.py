@@ -107,7 +107,7 @@ class Stems:
         """Least distance from the stems of a node to those of every node."""
         x, y = self.places.T
         if self.starts is None:
-            return np.hypot(x - x[number], y - y[number])
+            return np.asarray(np.hypot(x - x[number], y - y[number]), dtype=np.float32)
         end = self.starts[number + 1] if number + 1 < len(self.starts) else len(x)
         own = slice(self.starts[number], end)
         gaps = np.hypot(x[own, None] - x, y[own, None] - y).min(axis=0)

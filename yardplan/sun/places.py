@@ -20,6 +20,7 @@ from yardplan.sun.reversed import Rays
 from yardplan.sun.scene import Scene, plant_target
 from yardplan.sun.season import Detail, season_positions
 from yardplan.sun.targets import Target
+from yardplan.yard.ground import Point
 
 #: Numbers held at once while places are worked through: few, so that work that is dropped soon ends.
 _NUMBERS = 300_000
@@ -49,6 +50,9 @@ class PlaceLight:
         self._batches: list[Batch] = batches_of(scene.all_casters(), scene.gradient, _TOGETHER)
         one = surfaces_of([Target("", target.kind, target.points, target.areas)], samples(detail))
         self._one = one
+        x, y = target.points[..., :2].reshape(-1, 2).mean(axis=0)
+        #: The middle of the thing as seen from its place.
+        self.middle: Point = (float(x), float(y))
         self._shown = one.shown_to(self._sun)[0]
         self._weights = self._sun.weights[0]
         if mates is not None and mates.casters:

@@ -1,0 +1,113 @@
+"""Dark strips along walls and fences: narrower than the grid of light, and with an edge as sharp as the wall.
+
+A low plant half a metre behind a fence may lack hours that it has a hand's breadth farther off, or on the
+other side. So near whatever stands upright the grid is made finer, and its figures take the place of the
+coarser ones there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import cached_property
+
+import numpy as np
+import shapely
+from attrs import evolve
+from numpy.typing import NDArray
+from shapely import affinity
+from shapely.geometry.base import BaseGeometry
+
+from yardplan.arrange.contours import (
+    Lattice,
+    below_zero,
+    crossed,
+    finer_nodes,
+    nodes_of,
+    spread,
+    twice_as_fine,
+    whole_cells,
+)
+from yardplan.sun.casters import Crown
+from yardplan.sun.scene import Scene
+from yardplan.yard.ground import Point
+
+Array = NDArray[np.float64]
+Mask = NDArray[np.bool_]
+Hours = Callable[[Array], Array]
+#: So far from what stands upright the grid is finer, metres.
+_BESIDE = 0.6
+#: Each finer step looks where the limit is no farther than this, hours: first wherever a sharp edge may hide
+#: between two nodes, then only along the edge that was found.
+_NEAR = (1.0,)
+#: Between nodes that differ by less the figures run straight enough, hours.
+_SHARP = 1.0
+
+
+def upright_ground(scene: Scene) -> BaseGeometry:
+    """The ground within a step of walls, fences, panels and hedges."""
+    solids = [caster.solid.corners[:, :2] for caster in scene.all_casters() if not isinstance(caster, Crown)]
+    outlines = [shapely.MultiPoint(corners).convex_hull for corners in solids]
+    return shapely.union_all([outline.boundary.buffer(_BESIDE) for outline in outlines])
+
+
+class Strips:
+    """The finer grid for one plant: where it lies and what it tells."""
+
+    def __init__(self, upright: BaseGeometry, middle: Point, nodes: Lattice, cells: Mask) -> None:
+        """`upright` ground; `middle` of the plant as seen from what the nodes are places of.
+
+        `cells` (rows - 1, cols - 1) of the coarser grid `nodes` that are of any use.
+        """
+        here = affinity.translate(upright, -middle[0], -middle[1])
+        self.cells: Mask = nodes.touching(here) & cells if not here.is_empty else np.zeros_like(cells)
+        self.nodes = nodes
+        self._rough: Array | None = None
+
+    @cached_property
+    def lattice(self) -> Lattice:
+        """The finer grid."""
+        nodes, by = self.nodes, 2 ** len(_NEAR)
+        return evolve(
+            nodes, step=nodes.step / by, rows=(nodes.rows - 1) * by + 1, cols=(nodes.cols - 1) * by + 1
+        )
+
+    def sharpened(self, dark: BaseGeometry, found: Array, hours: Hours, near: float) -> BaseGeometry:
+        """Ground below the limit with these strips told more finely.
+
+        `dark` the ground below 0 by `found`, hours above the limit at the coarser nodes; `hours` gives them
+        at places (m, 2). What was sampled before is looked at again only within `near` hours of the limit.
+        """
+        if not self.cells.any():
+            return dark
+        fine = self._sampled(found, hours) if self._rough is None else self._again(self._rough, hours, near)
+        self._rough = fine if self._rough is None else self._rough
+        area = shapely.union_all(whole_cells(self.cells, self.nodes))
+        told = below_zero(np.where(np.isnan(fine), 1.0, fine), self.lattice)
+        return dark.difference(area).union(told.intersection(area))
+
+    def _sampled(self, found: Array, hours: Hours) -> Array:
+        """Figures where the limit is near, straight in between elsewhere."""
+        lattice, cells, fine = self.nodes, self.cells, found
+        for near in _NEAR:
+            lattice = evolve(
+                lattice, step=lattice.step / 2, rows=lattice.rows * 2 - 1, cols=lattice.cols * 2 - 1
+            )
+            cells = np.repeat(np.repeat(cells, 2, axis=0), 2, axis=1)
+            wanted = nodes_of(cells) & _sharp_nodes(fine, near)
+            known = ~np.isnan(fine)
+            fine = twice_as_fine(fine)
+            wanted[::2, ::2] &= ~known
+            fine[wanted] = hours(lattice.at(wanted))
+        return np.where(nodes_of(cells), fine, np.nan)
+
+    def _again(self, rough: Array, hours: Hours, near: float) -> Array:
+        wanted = (np.abs(rough) < near) | crossed(rough)
+        fine = rough.copy()
+        fine[wanted] = hours(self.lattice.at(wanted))
+        return fine
+
+
+def _sharp_nodes(found: Array, room: float) -> Mask:
+    """Nodes, twice as fine, of cells that change sharply and come within `room` hours of the limit."""
+    low, high = spread(found)
+    return finer_nodes((low < room) & (high >= -room) & (high - low >= _SHARP))
