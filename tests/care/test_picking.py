@@ -11,6 +11,7 @@ from yardplan.care.harvest import HarvestCrop, harvest_plan
 from yardplan.care.season import Season, bloom_for
 from yardplan.care.tasks import CareTask
 from yardplan.care.things import care_things
+from yardplan.care.watering import water_needs
 from yardplan.checks import ripening
 from yardplan.checks.survey import survey_of
 from yardplan.yard.site import Site
@@ -146,14 +147,16 @@ def test_winter_cuts_end_before_buds_move(kind: str, row: str) -> None:
 
 
 def test_no_weekly_water_once_leaves_are_down() -> None:
-    cold = grown("apple:Granny Smith", monthly_lows=tuple(mean - 5 for mean in cares.MEANS),
-                 monthly_highs=tuple(mean + 5 for mean in cares.MEANS), **COLD)
-    lines = task(cold, "water-bearing").weeks
-    assert lines
-    assert not any("Oct" in line for line in lines)
-    vine = task(grown("grape:Concord", **COLD), "vine-water")
-    assert vine.end <= dt.date(2027, 10, 1)
-    assert task(grown("apple:Granny Smith", **COLD), "water-autumn").end > dt.date(2027, 10, 1)
+    # First frost 20 August, leaves down three weeks later.
+    short = {"last_frost": "05-25", "first_frost": "08-20"}
+    weather = {"monthly_lows": tuple(mean - 5 for mean in cares.MEANS),
+               "monthly_highs": tuple(mean + 5 for mean in cares.MEANS)}
+    survey = survey_of(grown("apple:Gala", **short, **weather))
+    season = Season(survey.yard.site, 2027, bloom_for(survey.yard))
+    (need,) = water_needs(care_things(survey), survey.catalogue, season)
+    assert need.weeks[-1][0] == dt.date(2027, 9, 1)
+    assert task(grown("grape:Concord", **short), "vine-water").end == dt.date(2027, 9, 10)
+    assert task(grown("apple:Gala", **short), "water-autumn").end == dt.date(2027, 10, 1)
 
 
 def test_guards_against_gnawing_under_snow_only_where_there_is_snow() -> None:
