@@ -19,6 +19,7 @@ from shapely.geometry.base import BaseGeometry
 from yardplan.arrange.closed import Asked, Closed
 from yardplan.arrange.contours import (
     Lattice,
+    Mask,
     below_zero,
     crossed,
     lattice_over,
@@ -26,7 +27,7 @@ from yardplan.arrange.contours import (
     nodes_of,
     twice_as_fine,
 )
-from yardplan.arrange.dark_strips import Strips, upright_ground
+from yardplan.arrange.fine_edges import Strips, edge_told_finely, upright_ground
 from yardplan.checks.finding import Figure
 from yardplan.checks.light import NAME, conflict_hours, grown_in
 from yardplan.checks.survey import Survey
@@ -98,7 +99,7 @@ class LightPass(ABC):
         return lattice_over((x0, y0, x1, y1), step, _COARSE)
 
     @cached_property
-    def cells(self) -> NDArray[np.bool_]:
+    def cells(self) -> Mask:
         """Cells that touch open ground."""
         return self.nodes.touching(self.open)
 
@@ -190,21 +191,21 @@ class LightPass(ABC):
             limit = self.limits[one.id]
             if one.hours < limit:
                 continue  # in the dark already, whatever is planted
-            shape = below_zero(self._left(one, one.hours - limit, detail), self.nodes)
+            left = partial(self._left, one, one.hours - limit, detail)
+            shape = edge_told_finely(left(self.nodes, self.cells), self.nodes, self.cells, left)
             if not shape.is_empty:
                 yield self.made(
                     shape, "shades", (one.id,), needed=Figure(limit, "hours"),
                     hours=Figure(one.hours, "hours"),
                 )
 
-    def _left(self, one: Neighbour, spare: float, detail: Detail) -> Array:
-        """Hours above the limit that are left to a neighbour, with what moves at each node."""
-        nodes, gradient = self.nodes, self.scene.gradient
+    def _left(self, one: Neighbour, spare: float, detail: Detail, nodes: Lattice, cells: Mask) -> Array:
+        """Hours above the limit that are left to a neighbour, with what moves at each node; `cells` count."""
+        gradient = self.scene.gradient
         left = spare - self._taken(one, nodes)
         if not is_exact(self.own, gradient):
-            doubtful = ((np.abs(left) < LEANING) | crossed(left)) & nodes_of(self.cells)
-            places = nodes.points.reshape(nodes.rows, nodes.cols, 2)[doubtful]
-            left[doubtful] = spare - taken_at(self.own, one.rays, places, gradient)
+            doubtful = ((np.abs(left) < LEANING) | crossed(left)) & nodes_of(cells)
+            left[doubtful] = spare - taken_at(self.own, one.rays, nodes.at(doubtful), gradient)
         return left
 
     @cached_property

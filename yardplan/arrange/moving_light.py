@@ -16,7 +16,7 @@ from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Closed
 from yardplan.arrange.closed_light import LEANING, LightPass, Progress
-from yardplan.arrange.contours import crossed, nodes_of
+from yardplan.arrange.contours import Lattice, Mask, crossed, nodes_of
 from yardplan.arrange.moving import Moving
 from yardplan.checks.finding import Figure
 from yardplan.checks.light import NAME
@@ -83,9 +83,8 @@ class MovingLightPass(LightPass):
         """Closed ground of the anchor, cut to what is known."""
         return self.moving.closed(geometry, NAME, kind, things, **figures)
 
-    def _left(self, one: Neighbour, spare: float, detail: Detail) -> Array:
-        """Hours above the limit that are left to a neighbour, with the anchor at each node."""
-        nodes = self.nodes
+    def _left(self, one: Neighbour, spare: float, detail: Detail, nodes: Lattice, cells: Mask) -> Array:
+        """Hours above the limit that are left to a neighbour, the anchor at each node; `cells` count."""
         taken = [self._taken_by(list(parts), one, nodes) for parts in self.home.casters.values() if parts]
         left: Array = spare - sum(taken, np.zeros((nodes.rows, nodes.cols)))
         doubtful = np.zeros(left.shape, dtype=bool)
@@ -94,10 +93,9 @@ class MovingLightPass(LightPass):
             doubtful = (left < 0.0) & (spare - np.max(taken, axis=0) >= 0.0)
         if not is_exact(self.own, self.scene.gradient):
             doubtful |= (np.abs(left) < LEANING) | crossed(left)
-        doubtful &= nodes_of(self.cells)
+        doubtful &= nodes_of(cells)
         if doubtful.any():
-            places = nodes.points.reshape(nodes.rows, nodes.cols, 2)[doubtful]
-            left[doubtful] = self._cast(one, detail).hours(-places) - (one.hours - spare)
+            left[doubtful] = self._cast(one, detail).hours(-nodes.at(doubtful)) - (one.hours - spare)
         return left
 
     def _cast(self, one: Neighbour, detail: Detail) -> PlaceLight:

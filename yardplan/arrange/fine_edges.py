@@ -1,4 +1,4 @@
-"""Dark strips along walls and fences: narrower than the grid of light, and with an edge as sharp as the wall.
+"""Edges of shade told more finely than the grid of light, above all dark strips along walls and fences.
 
 A low plant half a metre behind a fence may lack hours that it has a hand's breadth farther off, or on the
 other side. So near whatever stands upright the grid is made finer, and its figures take the place of the
@@ -105,6 +105,33 @@ class Strips:
         fine = rough.copy()
         fine[wanted] = hours(self.lattice.at(wanted))
         return fine
+
+
+def edge_told_finely(
+    values: Array, lattice: Lattice, cells: Mask, again: Callable[[Lattice, Mask], Array]
+) -> BaseGeometry:
+    """Ground below 0 with its edge told on a grid of half the step.
+
+    `values` at the nodes; `cells` (rows - 1, cols - 1) that count; `again` gives values at the nodes of
+    another lattice with the cells that count of it. Shade ends sharply: straight lines between nodes a
+    quarter of a metre apart may be wrong by half of that.
+    """
+    dark = below_zero(values, lattice)
+    low, high = spread(values)
+    row, col = np.nonzero((low < 0.0) & (high >= 0.0) & cells)
+    if not len(row):
+        return dark
+    first, last = (row.min(), col.min()), (row.max() + 1, col.max() + 1)
+    part = Lattice(
+        lattice.x0 + first[1] * lattice.step, lattice.y0 + first[0] * lattice.step, lattice.step / 2,
+        2 * (last[0] - first[0]) + 1, 2 * (last[1] - first[1]) + 1,
+    )
+    edge = np.zeros((part.rows - 1, part.cols - 1), dtype=bool)
+    for up in range(2):
+        for right in range(2):
+            edge[2 * (row - first[0]) + up, 2 * (col - first[1]) + right] = True
+    area = shapely.box(part.xs[0], part.ys[0], part.xs[-1], part.ys[-1])
+    return dark.difference(area).union(below_zero(again(part, edge), part))
 
 
 def _sharp_nodes(found: Array, room: float) -> Mask:
