@@ -131,7 +131,8 @@ def edge_told_finely(
         for right in range(2):
             edge[2 * (row - first[0]) + up, 2 * (col - first[1]) + right] = True
     area = shapely.box(part.xs[0], part.ys[0], part.xs[-1], part.ys[-1])
-    return dark.difference(area).union(below_zero(again(part, edge), part))
+    told: BaseGeometry = dark.difference(area).union(below_zero(again(part, edge), part))
+    return told
 
 
 def _sharp_nodes(found: Array, room: float) -> Mask:
