@@ -5,6 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 import zoneinfo
+from difflib import SequenceMatcher
 
 import pytest
 from hypothesis import given, settings
@@ -14,13 +15,14 @@ from yardplan.places.lookup import (
     PlaceError,
     distance_km,
     find_places,
-    fold,
     near,
     nearest_town,
     nearest_zone,
     place_at,
 )
+from yardplan.places.spelling import fold, spelled
 from yardplan.places.tables import MODELLED, OBSERVED, TOWNS, ZIPS, cells_of, station, table, text_of, town
+from yardplan.shipped import resource
 
 
 @pytest.mark.parametrize(
@@ -45,6 +47,69 @@ def test_towns_of_one_name_come_by_population_and_a_whole_name_before_a_beginnin
     assert found[: len(exact)] == exact
     assert [p.population for p in exact] == sorted((p.population for p in exact), reverse=True)
     assert any(place.name.startswith("Bath") and place.name != "Bath" for place in found)
+
+
+@pytest.mark.parametrize("home", ["", "US", "DE"])
+@pytest.mark.parametrize(
+    ("words", "label"),
+    [
+        ("Itaca", "Ithaca, NY, US"), ("Ihtaca", "Ithaca, NY, US"), ("Uthaca", "Ithaca, NY, US"),
+        ("Londn", "London, England, GB"), ("Cinncinati", "Cincinnati, OH, US"),
+        ("San Fransisco", "San Francisco, CA, US"), ("Stutgart", "Stuttgart, Baden-Württemberg, DE"),
+        ("Frankfrut", "Frankfurt am Main, Hessen, DE"), ("Zürch", "Zürich, Zürich, CH"),
+        ("Wien", "Vienna, Wien, AT"), ("Portlnad", "Portland, OR, US"),
+        ("Sidney", "Sydney, New South Wales, AU"),
+    ],
+)
+def test_one_slip_still_offers_the_town_meant(words: str, label: str, home: str) -> None:
+    found = find_places(words, 8, home)
+    first = 1 if words in ("Itaca", "Wien", "Londn") else 5
+    assert label in [place.label for place in found[:first]]
+
+
+def test_names_rank_whole_then_by_likeness_size_and_country() -> None:
+    first = {home: find_places("Birmingham", 8, home)[0].label for home in ("US", "GB")}
+    assert first == {"US": "Birmingham, AL, US", "GB": "Birmingham, England, GB"}
+    assert find_places("Paris", 8, "US")[0].country == "FR"
+    assert [p.name for p in find_places("Bogota", 2)] == ["Bogotá", "Bogota"]
+    begun = {home: find_places("Frankf", 8, home)[0].country for home in ("DE", "US")}
+    assert begun == {"DE": "DE", "US": "DE"}
+    assert find_places("Lyon, France")[0].label.endswith("FR")
+    assert [p.region for p in find_places("Itaca, NY")] == ["NY"]
+
+
+def test_a_guess_is_told_from_a_name_typed_in_full() -> None:
+    typed = ("Ithaca", "Ithaca, NY", "Pechino", "zurich", "Itaca", "San Fr", "14850", "42.44, -76.5")
+    guessed = [find_places(words)[0].guessed for words in typed]
+    assert guessed == [False, False, False, False, True, True, False, False]
+
+
+def test_the_ranking_looks_at_few_names_closely(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What takes time is comparing letters: of 80,000 names only those with one end right are compared."""
+    compared = 0
+
+    class Counted(SequenceMatcher[str]):
+        def ratio(self) -> float:
+            nonlocal compared
+            compared += 1
+            return super().ratio()
+
+    monkeypatch.setattr("yardplan.places.by_name.SequenceMatcher", Counted)
+    for words in ("Itaca", "San Fransisco", "Wien", "S"):
+        compared = 0
+        find_places(words)
+        assert compared < 500, words
+
+
+def test_state_and_country_are_spelled() -> None:
+    said = [spelled(find_places(words)[0]) for words in ("Ithaca, NY", "Itacaré", "zurich", "14850", "1, 100")]
+    assert said == [
+        "Ithaca, New York, United States", "Itacaré, Bahia, Brazil", "Zürich, Switzerland",
+        "Ithaca, New York, United States", "Sumatera Utara, Indonesia",
+    ]
+    lines = [cells_of(line) for line in table(TOWNS).lines]
+    with resource("places", "countries.csv").open(encoding="utf-8") as file:
+        assert {line.partition(",")[0] for line in file} >= {cells[2] for cells in lines}
 
 
 def test_an_unknown_word_after_the_comma_does_not_hide_the_town() -> None:

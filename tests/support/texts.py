@@ -24,6 +24,7 @@ ROOT = Path(__file__).resolve().parents[2]
 LANGUAGES = ROOT / "resources" / "languages"
 #: Shipped tables whose words are said to a person: the column names, by file below resources/.
 DATA: dict[str, tuple[str, ...]] = {
+    "places/countries.csv": ("name",),
     "rules.csv": ("note",),
     "pollen/limits.csv": ("note",),
     "pollen/ranges.csv": ("note",),

@@ -3,14 +3,18 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from attrs import evolve
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 from support.widgets import too_small, unnamed
 
+from yardplan.places.lookup import place_at
 from yardplan.window.dialogs.new_yard import NewYardForm
-from yardplan.window.dialogs.place_field import PlaceField, position_words
+from yardplan.window.dialogs.place_field import PlaceField, home_country, offered_words, position_words
+from yardplan.window.dialogs.site_card import SiteCard
+from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry
 
 
@@ -67,6 +71,39 @@ def test_several_places_of_one_name_are_offered(form: NewYardForm) -> None:
     assert form.place.facts is not None
     assert first is not None
     assert form.place.facts.place != first.place
+
+
+def test_a_guessed_place_is_said_and_the_list_tells_state_and_country(form: NewYardForm) -> None:
+    form.place.home = "US"
+    form.place.line.setText("Itaca")
+    form.place.look_up()
+    choice = form.place.choice
+    offered = [choice.itemText(i) for i in range(choice.count())]
+    assert offered[0] == "Ithaca, New York, United States"
+    assert "Itacaré, Bahia, Brazil" in offered
+    assert len(set(offered)) == len(offered)
+    assert form.place.summary.text().startswith("Taken for Ithaca, New York, United States: ")
+    choice.activated.emit(0)
+    assert form.place.summary.text().startswith("Ithaca, New York, United States: ")
+
+
+def test_towns_of_the_site_s_country_are_looked_for_first(theme, qtbot: QtBot) -> None:
+    yard = OpenYard()
+    yard.new(evolve(yard.yard, site=evolve(yard.yard.site, region="US-OH")))
+    card = SiteCard(yard)
+    qtbot.addWidget(card)
+    assert card.place.home == "US"
+    card.place.line.setText("Birmingham")
+    card.place.look_up()
+    assert card.place.choice.itemText(0) == "Birmingham, Alabama, United States"
+    assert home_country("DE") == "DE"
+
+
+def test_places_that_would_read_alike_are_told_apart(qtbot: QtBot, theme) -> None:
+    twice = [evolve(place_at(41.8 + i, -80.9), name="Geneva", region="OH", country="US") for i in (0, 1)]
+    assert offered_words(twice) == [
+        "Geneva, Ohio, United States, 41.80° N, 80.90° W", "Geneva, Ohio, United States, 42.80° N, 80.90° W",
+    ]
 
 
 def test_a_position_can_be_typed(form: NewYardForm) -> None:

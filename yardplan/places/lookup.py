@@ -2,19 +2,15 @@
 
 from __future__ import annotations
 
-import csv
 import math
 import re
-import unicodedata
-from bisect import bisect_right
 from collections.abc import Iterator
-from functools import cache
 
 from attrs import evolve
 
 from yardplan.language import decimals, tr
+from yardplan.places.by_name import towns_called
 from yardplan.places.tables import TOWNS, ZIPS, Place, cells_of, figure, table, text_of, town, zip_place
-from yardplan.shipped import resource
 
 #: Mean radius of the earth, km (IUGG).
 EARTH = 6371.0088
@@ -24,21 +20,6 @@ _KM_PER_DEGREE = 110.0
 
 class PlaceError(ValueError):
     """A place that could not be understood or found, said in words for a person."""
-
-
-#: Letters that do not come apart into a letter and an accent.
-_LETTERS = {
-    "ı": "i", "ł": "l", "ø": "o", "ß": "ss", "đ": "d", "ð": "d", "æ": "ae", "œ": "oe", "ə": "e", "ħ": "h",
-    "þ": "th", "’": "", "‘": "", "ʻ": "", "ʼ": "", "'": "", "–": " ", "-": " ",
-}
-
-
-def fold(text: str) -> str:
-    """Small letters without accents: Zürich and zurich fold alike."""
-    text = text.lower()
-    for letter, plain in _LETTERS.items():
-        text = text.replace(letter, plain)
-    return unicodedata.normalize("NFKD", text).encode("ascii", "ignore").decode("ascii")
 
 
 def distance_km(a: tuple[float, float], b: tuple[float, float]) -> float:
@@ -65,9 +46,10 @@ _NUMBER = r"([+-−]?\d+(?:[.,]\d+)?)\s*°?\s*"
 _POSITION = re.compile(rf"{_NUMBER}([ns]?)\s*[,; ]\s*{_NUMBER}([ewo]?)", re.IGNORECASE)
 
 
-def find_places(words: str, limit: int = 12) -> list[Place]:
+def find_places(words: str, limit: int = 12, home: str = "") -> list[Place]:
     """Places for typed words, best guess first: `Ithaca, NY`, `14850`, `42.44, -76.5`, `Zurich`.
 
+    `home` is the country in which a town is expected, two letters; its towns come before like ones abroad.
     Raises PlaceError when a position is out of range or nothing was found.
     """
     words = words.strip()
@@ -75,7 +57,7 @@ def find_places(words: str, limit: int = 12) -> list[Place]:
         return [_at_position(match)]
     if match := _ZIP.fullmatch(words):
         return _by_zip(match[1])
-    found = _by_name(words, limit)
+    found = towns_called(words, limit, home)
     if not found:
         raise PlaceError(tr(
             "no place called '{words}': try a larger town, a US ZIP code or 42.44, -76.50",
@@ -140,45 +122,3 @@ def _by_zip(code: str) -> list[Place]:
             neighbour = nearest_town(place.latitude, place.longitude)
             return [evolve(place, time_zone=neighbour.time_zone if neighbour else None)]
     raise PlaceError(tr("no ZIP code {code}: name the town instead", code=code))
-
-
-@cache
-def _folded() -> tuple[list[str], str, list[int]]:
-    """The lines of the towns table, the same folded in one text for searching, and where its lines start."""
-    text = text_of(TOWNS)
-    folded = fold(text)
-    starts = [0, *(match.end() for match in re.finditer("\n", folded))]
-    return text.split("\n"), folded, starts
-
-
-@cache
-def _states() -> dict[str, str]:
-    """Two letters of a US state by its folded name."""
-    with resource("places", "us_states.csv").open(encoding="utf-8", newline="") as file:
-        return {fold(row["name"]): row["letters"].lower() for row in csv.DictReader(file)}
-
-
-def _by_name(words: str, limit: int) -> list[Place]:
-    name, _, where = (fold(part).strip() for part in words.partition(","))
-    if not name:
-        return []
-    lines, text, starts = _folded()
-    # A whole name first, then a beginning of one, then another spelling; each by population.
-    kinds = (rf'^"?{re.escape(name)}"?,', rf'^"?{re.escape(name)}', rf"[,|]{re.escape(name)}(?=[|\n])")
-    found: dict[int, Place] = {}
-    for pattern in kinds:
-        for match in re.finditer(pattern, text, re.MULTILINE):
-            number = bisect_right(starts, match.start()) - 1
-            if number and number not in found:
-                found[number] = town(cells_of(lines[number]))
-            if len(found) >= 40 * limit:
-                break
-    there = [place for place in found.values() if _is_in(place, where)]
-    return (there or list(found.values()))[:limit]
-
-
-def _is_in(place: Place, where: str) -> bool:
-    """True when the words after the comma name the place's region or country (or there are none)."""
-    region, country = fold(place.region), place.country.lower()
-    in_state = country == "us" and region == _states().get(where)
-    return region.startswith(where) or country == where or in_state

@@ -23,7 +23,7 @@ Months = tuple[float, ...]
 class Place:
     """A place found by name, ZIP code or position. `elevation` metres; `zone` a USDA half-zone.
 
-    `found_by` says how: `town`, `zip` or `position`.
+    `found_by` says how: `town`, `zip` or `position`. `guessed` where the name was not typed like this.
     """
 
     name: str
@@ -37,6 +37,7 @@ class Place:
     zone: str | None = None
     zip_code: str | None = None
     found_by: str = "town"
+    guessed: bool = False
 
     @property
     def label(self) -> str:

@@ -112,12 +112,52 @@
    <translation>Wirkt sofort, aber Aluminium kann Wurzeln schädigen: nicht für Obst</translation>
   </message>
   <message>
+   <source>Afghanistan</source>
+   <translation>Afghanistan</translation>
+  </message>
+  <message>
    <source>After heavy rain pick at once</source>
    <translation>Nach starkem Regen sofort pflücken</translation>
   </message>
   <message>
+   <source>Albania</source>
+   <translation>Albanien</translation>
+  </message>
+  <message>
+   <source>Algeria</source>
+   <translation>Algerien</translation>
+  </message>
+  <message>
+   <source>American Samoa</source>
+   <translation>Amerikanisch-Samoa</translation>
+  </message>
+  <message>
    <source>An arm's reach from the way to a plant's crown</source>
    <translation>Armlänge vom Weg bis zur Krone einer Pflanze</translation>
+  </message>
+  <message>
+   <source>Andorra</source>
+   <translation>Andorra</translation>
+  </message>
+  <message>
+   <source>Angola</source>
+   <translation>Angola</translation>
+  </message>
+  <message>
+   <source>Antigua &amp; Barbuda</source>
+   <translation>Antigua und Barbuda</translation>
+  </message>
+  <message>
+   <source>Argentina</source>
+   <translation>Argentinien</translation>
+  </message>
+  <message>
+   <source>Armenia</source>
+   <translation>Armenien</translation>
+  </message>
+  <message>
+   <source>Aruba</source>
+   <translation>Aruba</translation>
   </message>
   <message>
    <source>Asian pear</source>
@@ -160,24 +200,80 @@
    <translation>Aug.–Sept.</translation>
   </message>
   <message>
+   <source>Australia</source>
+   <translation>Australien</translation>
+  </message>
+  <message>
+   <source>Austria</source>
+   <translation>Österreich</translation>
+  </message>
+  <message>
    <source>Avoid chloride forms of potash.</source>
    <translation>Chloridhaltige Kalidünger meiden.</translation>
+  </message>
+  <message>
+   <source>Azerbaijan</source>
+   <translation>Aserbaidschan</translation>
   </message>
   <message>
    <source>Bag fruit or hang a codling moth trap</source>
    <translation>Früchte eintüten oder eine Apfelwicklerfalle hängen</translation>
   </message>
   <message>
+   <source>Bahamas</source>
+   <translation>Bahamas</translation>
+  </message>
+  <message>
+   <source>Bahrain</source>
+   <translation>Bahrain</translation>
+  </message>
+  <message>
+   <source>Bangladesh</source>
+   <translation>Bangladesch</translation>
+  </message>
+  <message>
+   <source>Barbados</source>
+   <translation>Barbados</translation>
+  </message>
+  <message>
    <source>Bare legal minimum of one county from a tank or leach line to a tree: ask your own county</source>
    <translation>Gesetzliches Mindestmaß eines Countys von Sickergrube oder Sickerstrang zum Baum: bei der eigenen Behörde nachfragen</translation>
+  </message>
+  <message>
+   <source>Beds that lie over something by no more than this only touch it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Belarus</source>
+   <translation>Belarus</translation>
+  </message>
+  <message>
+   <source>Belgium</source>
+   <translation>Belgien</translation>
+  </message>
+  <message>
+   <source>Belize</source>
+   <translation>Belize</translation>
   </message>
   <message>
    <source>Below this share of the hours needed no crop worth the room can be expected</source>
    <translation>Unter diesem Anteil der nötigen Stunden ist keine lohnende Ernte zu erwarten</translation>
   </message>
   <message>
+   <source>Benin</source>
+   <translation>Benin</translation>
+  </message>
+  <message>
+   <source>Bermuda</source>
+   <translation>Bermuda</translation>
+  </message>
+  <message>
    <source>Beyond this overlap only a trained form (hedge, cordon, espalier, spindle, group) can be kept fruitful</source>
    <translation>Bei mehr Überlappung lässt sich nur eine Erziehungsform (Hecke, Schnurbaum, Spalier, Spindel, Gruppe) fruchtbar halten</translation>
+  </message>
+  <message>
+   <source>Bhutan</source>
+   <translation>Bhutan</translation>
   </message>
   <message>
    <source>Black and purple raspberries as far as the lot allows from red ones</source>
@@ -200,12 +296,32 @@
    <translation>Belag gegen Blütenfäule</translation>
   </message>
   <message>
+   <source>Bolivia</source>
+   <translation>Bolivien</translation>
+  </message>
+  <message>
+   <source>Bosnia &amp; Herzegovina</source>
+   <translation>Bosnien und Herzegowina</translation>
+  </message>
+  <message>
+   <source>Botswana</source>
+   <translation>Botsuana</translation>
+  </message>
+  <message>
+   <source>Brazil</source>
+   <translation>Brasilien</translation>
+  </message>
+  <message>
    <source>Bring pots in</source>
    <translation>Kübel hereinholen</translation>
   </message>
   <message>
    <source>Bring pots out</source>
    <translation>Kübel hinausstellen</translation>
+  </message>
+  <message>
+   <source>British Virgin Islands</source>
+   <translation>Britische Jungferninseln</translation>
   </message>
   <message>
    <source>Brown rot and black knot cover</source>
@@ -216,12 +332,28 @@
    <translation>Beläge gegen Fruchtfäule vor der Ernte</translation>
   </message>
   <message>
+   <source>Brunei</source>
+   <translation>Brunei Darussalam</translation>
+  </message>
+  <message>
    <source>Build a raised bed or use a container</source>
    <translation>Ein Hochbeet anlegen oder einen Kübel nehmen</translation>
   </message>
   <message>
+   <source>Bulgaria</source>
+   <translation>Bulgarien</translation>
+  </message>
+  <message>
+   <source>Burkina Faso</source>
+   <translation>Burkina Faso</translation>
+  </message>
+  <message>
    <source>Burn or bin the cut wood; ask whether burning is allowed.</source>
    <translation>Das Schnittholz verbrennen oder in den Müll; fragen, ob Verbrennen erlaubt ist.</translation>
+  </message>
+  <message>
+   <source>Burundi</source>
+   <translation>Burundi</translation>
   </message>
   <message>
    <source>Call 811 two to three working days before every dig, even for one tree; the marking is free. Mark your dig area in white</source>
@@ -232,12 +364,48 @@
    <translation>Einige Tage vor dem Graben die Leitungsauskunft anrufen (in den USA 811) und innerhalb der markierten Streifen nicht graben.</translation>
   </message>
   <message>
+   <source>Cambodia</source>
+   <translation>Kambodscha</translation>
+  </message>
+  <message>
+   <source>Cameroon</source>
+   <translation>Kamerun</translation>
+  </message>
+  <message>
+   <source>Canada</source>
+   <translation>Kanada</translation>
+  </message>
+  <message>
+   <source>Cape Verde</source>
+   <translation>Cabo Verde</translation>
+  </message>
+  <message>
+   <source>Caribbean Netherlands</source>
+   <translation>Karibische Niederlande</translation>
+  </message>
+  <message>
+   <source>Cayman Islands</source>
+   <translation>Kaimaninseln</translation>
+  </message>
+  <message>
    <source>Cedar-apple rust passes between junipers and apples or pears this near most years; spores fly farther</source>
    <translation>Birnengitter- und Apfelrost wechselt in dieser Nähe in den meisten Jahren zwischen Wacholder und Apfel oder Birne; Sporen fliegen weiter</translation>
   </message>
   <message>
+   <source>Central African Republic</source>
+   <translation>Zentralafrikanische Republik</translation>
+  </message>
+  <message>
+   <source>Chad</source>
+   <translation>Tschad</translation>
+  </message>
+  <message>
    <source>Check ties, stakes and labels</source>
    <translation>Bindungen, Pfähle und Etiketten prüfen</translation>
+  </message>
+  <message>
+   <source>Chile</source>
+   <translation>Chile</translation>
   </message>
   <message>
    <source>Chill berries at once.</source>
@@ -246,6 +414,10 @@
   <message>
    <source>Chill, then ripen indoors</source>
    <translation>Kühlen, dann im Haus nachreifen lassen</translation>
+  </message>
+  <message>
+   <source>China</source>
+   <translation>China</translation>
   </message>
   <message>
    <source>Clean the tools between cuts in season.</source>
@@ -260,6 +432,22 @@
    <translation>Abstände gelten innerhalb dessen, was Maßband und Pflock unterscheiden, als eingehalten (etwa 8 cm)</translation>
   </message>
   <message>
+   <source>Colombia</source>
+   <translation>Kolumbien</translation>
+  </message>
+  <message>
+   <source>Comoros</source>
+   <translation>Komoren</translation>
+  </message>
+  <message>
+   <source>Congo-Brazzaville</source>
+   <translation>Kongo-Brazzaville</translation>
+  </message>
+  <message>
+   <source>Congo-Kinshasa</source>
+   <translation>Kongo-Kinshasa</translation>
+  </message>
+  <message>
    <source>Container for raspberries, blackberries and currants</source>
    <translation>Kübel für Himbeeren, Brombeeren und Johannisbeeren</translation>
   </message>
@@ -268,8 +456,16 @@
    <translation>Kübelvolumen je Erdbeerpflanze</translation>
   </message>
   <message>
+   <source>Cook Islands</source>
+   <translation>Cookinseln</translation>
+  </message>
+  <message>
    <source>Cook before eating: raw berries, leaves and stems are poisonous; keep children and pets away.</source>
    <translation>Vor dem Essen kochen: Rohe Beeren, Blätter und Stängel sind giftig; Kinder und Haustiere fernhalten.</translation>
+  </message>
+  <message>
+   <source>Costa Rica</source>
+   <translation>Costa Rica</translation>
   </message>
   <message>
    <source>Counts as nitrogen fertiliser: dissolve in water, do not overdose</source>
@@ -280,12 +476,24 @@
    <translation>Belag beim Abwurf der Blütenhülle</translation>
   </message>
   <message>
+   <source>Croatia</source>
+   <translation>Kroatien</translation>
+  </message>
+  <message>
    <source>Crown edge off the edge of a path, drive or terrace</source>
    <translation>Kronenrand vom Rand eines Wegs, einer Zufahrt oder Terrasse</translation>
   </message>
   <message>
    <source>Crowns that overlap more than this need summer pruning every year to keep light on the inner wood</source>
    <translation>Kronen, die sich mehr überlappen, brauchen jedes Jahr Sommerschnitt, damit Licht ans innere Holz kommt</translation>
+  </message>
+  <message>
+   <source>Cuba</source>
+   <translation>Kuba</translation>
+  </message>
+  <message>
+   <source>Curaçao</source>
+   <translation>Curaçao</translation>
   </message>
   <message>
    <source>Curculio cover</source>
@@ -340,6 +548,18 @@
    <translation>Ganze Dolden schneiden</translation>
   </message>
   <message>
+   <source>Cyprus</source>
+   <translation>Zypern</translation>
+  </message>
+  <message>
+   <source>Czechia</source>
+   <translation>Tschechien</translation>
+  </message>
+  <message>
+   <source>Côte d’Ivoire</source>
+   <translation>Côte d’Ivoire</translation>
+  </message>
+  <message>
    <source>Deep and seldom, not a little each day.</source>
    <translation>Tief und selten, nicht täglich ein wenig.</translation>
   </message>
@@ -350,6 +570,10 @@
   <message>
    <source>Delaware has a permit or a ban on some or all of them</source>
    <translation>Delaware verlangt für manche oder alle eine Genehmigung oder verbietet sie</translation>
+  </message>
+  <message>
+   <source>Denmark</source>
+   <translation>Dänemark</translation>
   </message>
   <message>
    <source>Depth of a raised bed filled with acid mix where the ground cannot be made acid</source>
@@ -388,6 +612,18 @@
    <translation>Grenzabstand hoher Pflanzen nach Ihrem örtlichen Recht; 0: die Werte des Landes aus der Standortkarte</translation>
   </message>
   <message>
+   <source>Djibouti</source>
+   <translation>Dschibuti</translation>
+  </message>
+  <message>
+   <source>Dominica</source>
+   <translation>Dominica</translation>
+  </message>
+  <message>
+   <source>Dominican Republic</source>
+   <translation>Dominikanische Republik</translation>
+  </message>
+  <message>
    <source>Dormant oil</source>
    <translation>Austriebsöl</translation>
   </message>
@@ -396,8 +632,40 @@
    <translation>Straff über ein Gestell spannen und die Ränder schließen: In losen Netzen verfangen sich Vögel, Schlangen und Haustiere. Nach der Ernte abnehmen.</translation>
   </message>
   <message>
+   <source>Ecuador</source>
+   <translation>Ecuador</translation>
+  </message>
+  <message>
+   <source>Egypt</source>
+   <translation>Ägypten</translation>
+  </message>
+  <message>
+   <source>El Salvador</source>
+   <translation>El Salvador</translation>
+  </message>
+  <message>
    <source>English walnut</source>
    <translation>Walnuss</translation>
+  </message>
+  <message>
+   <source>Equatorial Guinea</source>
+   <translation>Äquatorialguinea</translation>
+  </message>
+  <message>
+   <source>Eritrea</source>
+   <translation>Eritrea</translation>
+  </message>
+  <message>
+   <source>Estonia</source>
+   <translation>Estland</translation>
+  </message>
+  <message>
+   <source>Eswatini</source>
+   <translation>Eswatini</translation>
+  </message>
+  <message>
+   <source>Ethiopia</source>
+   <translation>Äthiopien</translation>
   </message>
   <message>
    <source>European pear</source>
@@ -418,6 +686,10 @@
   <message>
    <source>Eye protection: canes spring back.</source>
    <translation>Augenschutz: Ruten schnellen zurück.</translation>
+  </message>
+  <message>
+   <source>Faroe Islands</source>
+   <translation>Färöer</translation>
   </message>
   <message>
    <source>Farthest that the toxic zone of a walnut has been found</source>
@@ -452,6 +724,10 @@
    <translation>Mit Ammoniumdünger düngen</translation>
   </message>
   <message>
+   <source>Fiji</source>
+   <translation>Fidschi</translation>
+  </message>
+  <message>
    <source>Fill it with acid mix, half of it peat, line it off from the ground, and water with rain</source>
    <translation>Mit saurem Substrat füllen, zur Hälfte Torf, vom Boden abtrennen und mit Regenwasser gießen</translation>
   </message>
@@ -468,8 +744,16 @@
    <translation>Feines Netz gegen Fruchtfliegen</translation>
   </message>
   <message>
+   <source>Finland</source>
+   <translation>Finnland</translation>
+  </message>
+  <message>
    <source>Fire blight: cut out strikes</source>
    <translation>Feuerbrand: befallene Triebe ausschneiden</translation>
+  </message>
+  <message>
+   <source>France</source>
+   <translation>Frankreich</translation>
   </message>
   <message>
    <source>Free alley between rows for work by hand</source>
@@ -478,6 +762,14 @@
   <message>
    <source>Free way to every plant: 18 in is tight, 24 in comfortable on foot, 36 in takes a barrow or mower</source>
    <translation>Freier Weg zu jeder Pflanze: 45 cm sind eng, 60 cm zu Fuß bequem, 90 cm reichen für Schubkarre oder Mäher</translation>
+  </message>
+  <message>
+   <source>French Guiana</source>
+   <translation>Französisch-Guayana</translation>
+  </message>
+  <message>
+   <source>French Polynesia</source>
+   <translation>Französisch-Polynesien</translation>
   </message>
   <message>
    <source>From this far outside its range a crop suffers plainly, not just a little</source>
@@ -504,12 +796,36 @@
    <translation>Obst an einem gemeinsamen Zaun steht 30 bis 45 cm davor</translation>
   </message>
   <message>
+   <source>Gabon</source>
+   <translation>Gabun</translation>
+  </message>
+  <message>
+   <source>Gambia</source>
+   <translation>Gambia</translation>
+  </message>
+  <message>
    <source>Gap between bushes and a wall, for painting and against damp</source>
    <translation>Raum zwischen Büschen und einer Wand, zum Streichen und gegen Feuchte</translation>
   </message>
   <message>
    <source>Gather nuts as they drop</source>
    <translation>Nüsse auflesen, wenn sie fallen</translation>
+  </message>
+  <message>
+   <source>Georgia</source>
+   <translation>Georgien</translation>
+  </message>
+  <message>
+   <source>Germany</source>
+   <translation>Deutschland</translation>
+  </message>
+  <message>
+   <source>Ghana</source>
+   <translation>Ghana</translation>
+  </message>
+  <message>
+   <source>Gibraltar</source>
+   <translation>Gibraltar</translation>
   </message>
   <message>
    <source>Give no more than the new test asks for</source>
@@ -524,12 +840,56 @@
    <translation>Handschuhe gegen Dornen.</translation>
   </message>
   <message>
+   <source>Greece</source>
+   <translation>Griechenland</translation>
+  </message>
+  <message>
+   <source>Greenland</source>
+   <translation>Grönland</translation>
+  </message>
+  <message>
+   <source>Grenada</source>
+   <translation>Grenada</translation>
+  </message>
+  <message>
    <source>Ground to treat for one plant as a share of the area under its crown at full size</source>
    <translation>Zu behandelnde Fläche je Pflanze als Anteil der Fläche unter der ausgewachsenen Krone</translation>
   </message>
   <message>
    <source>Ground with less direct sun than this is shade whatever grows there</source>
    <translation>Fläche mit weniger direkter Sonne ist Schatten, gleich was dort wächst</translation>
+  </message>
+  <message>
+   <source>Guadeloupe</source>
+   <translation>Guadeloupe</translation>
+  </message>
+  <message>
+   <source>Guam</source>
+   <translation>Guam</translation>
+  </message>
+  <message>
+   <source>Guatemala</source>
+   <translation>Guatemala</translation>
+  </message>
+  <message>
+   <source>Guernsey</source>
+   <translation>Guernsey</translation>
+  </message>
+  <message>
+   <source>Guinea</source>
+   <translation>Guinea</translation>
+  </message>
+  <message>
+   <source>Guinea-Bissau</source>
+   <translation>Guinea-Bissau</translation>
+  </message>
+  <message>
+   <source>Guyana</source>
+   <translation>Guyana</translation>
+  </message>
+  <message>
+   <source>Haiti</source>
+   <translation>Haiti</translation>
   </message>
   <message>
    <source>Hard and sharp when raw.</source>
@@ -560,12 +920,28 @@
    <translation>Höhe von Hügel oder Hochbeet bei schlechtem Wasserabzug (30 bis 45 cm)</translation>
   </message>
   <message>
+   <source>Honduras</source>
+   <translation>Honduras</translation>
+  </message>
+  <message>
+   <source>Hong Kong</source>
+   <translation>Hongkong</translation>
+  </message>
+  <message>
    <source>How far one reaches into a bed from one side (2 to 2.5 ft)</source>
    <translation>Wie weit man von einer Seite in ein Beet reicht (60 bis 75 cm)</translation>
   </message>
   <message>
    <source>How far uphill of a solid barrier cold air stands</source>
    <translation>So weit oberhalb einer dichten Sperre steht Kaltluft</translation>
+  </message>
+  <message>
+   <source>Hungary</source>
+   <translation>Ungarn</translation>
+  </message>
+  <message>
+   <source>Iceland</source>
+   <translation>Island</translation>
   </message>
   <message>
    <source>In Australia</source>
@@ -588,6 +964,14 @@
    <translation>In den USA</translation>
   </message>
   <message>
+   <source>India</source>
+   <translation>Indien</translation>
+  </message>
+  <message>
+   <source>Indonesia</source>
+   <translation>Indonesien</translation>
+  </message>
+  <message>
    <source>Insect cover after petal fall</source>
    <translation>Belag gegen Insekten nach dem Blütenende</translation>
   </message>
@@ -596,8 +980,48 @@
    <translation>Nur Innenlatexfarbe; Wickel kommen im Frühjahr ab.</translation>
   </message>
   <message>
+   <source>Iran</source>
+   <translation>Iran</translation>
+  </message>
+  <message>
+   <source>Iraq</source>
+   <translation>Irak</translation>
+  </message>
+  <message>
+   <source>Ireland</source>
+   <translation>Irland</translation>
+  </message>
+  <message>
+   <source>Isle of Man</source>
+   <translation>Isle of Man</translation>
+  </message>
+  <message>
+   <source>Israel</source>
+   <translation>Israel</translation>
+  </message>
+  <message>
+   <source>Italy</source>
+   <translation>Italien</translation>
+  </message>
+  <message>
+   <source>Jamaica</source>
+   <translation>Jamaika</translation>
+  </message>
+  <message>
+   <source>Japan</source>
+   <translation>Japan</translation>
+  </message>
+  <message>
    <source>Japanese plum</source>
    <translation>Japanische Pflaume</translation>
+  </message>
+  <message>
+   <source>Jersey</source>
+   <translation>Jersey</translation>
+  </message>
+  <message>
+   <source>Jordan</source>
+   <translation>Jordanien</translation>
   </message>
   <message>
    <source>Jul-Oct</source>
@@ -618,6 +1042,10 @@
   <message>
    <source>June-bearing</source>
    <translation>einmaltragend</translation>
+  </message>
+  <message>
+   <source>Kazakhstan</source>
+   <translation>Kasachstan</translation>
   </message>
   <message>
    <source>Keep cold</source>
@@ -652,8 +1080,36 @@
    <translation>Sich selbst, Leiter und Werkzeug weit von Freileitungen fernhalten; Motorsägenarbeit über dem Boden ist Sache geprüfter Baumpfleger.</translation>
   </message>
   <message>
+   <source>Kenya</source>
+   <translation>Kenia</translation>
+  </message>
+  <message>
+   <source>Kiribati</source>
+   <translation>Kiribati</translation>
+  </message>
+  <message>
+   <source>Kosovo</source>
+   <translation>Kosovo</translation>
+  </message>
+  <message>
+   <source>Kuwait</source>
+   <translation>Kuwait</translation>
+  </message>
+  <message>
+   <source>Kyrgyzstan</source>
+   <translation>Kirgisistan</translation>
+  </message>
+  <message>
+   <source>Laos</source>
+   <translation>Laos</translation>
+  </message>
+  <message>
    <source>Large trees stay this far from a pool wall</source>
    <translation>Große Bäume bleiben so weit von einer Beckenwand</translation>
+  </message>
+  <message>
+   <source>Latvia</source>
+   <translation>Lettland</translation>
   </message>
   <message>
    <source>Lay the canes down and mulch them</source>
@@ -684,6 +1140,10 @@
    <translation>Die Säge ruhen lassen</translation>
   </message>
   <message>
+   <source>Lebanon</source>
+   <translation>Libanon</translation>
+  </message>
+  <message>
    <source>Legs of the clear view triangle at a street corner until your code is entered</source>
    <translation>Schenkel des Sichtdreiecks an einer Straßenecke, bis Ihre Vorschrift eingetragen ist</translation>
   </message>
@@ -692,12 +1152,32 @@
    <translation>Schenkel des Sichtdreiecks, wo eine Zufahrt auf die Straße trifft</translation>
   </message>
   <message>
+   <source>Lesotho</source>
+   <translation>Lesotho</translation>
+  </message>
+  <message>
    <source>Level ground, a three-legged orchard ladder, three points of contact, never on the top steps.</source>
    <translation>Ebener Boden, eine Dreibeinleiter, drei Kontaktpunkte, nie auf die obersten Stufen.</translation>
   </message>
   <message>
+   <source>Liberia</source>
+   <translation>Liberia</translation>
+  </message>
+  <message>
+   <source>Libya</source>
+   <translation>Libyen</translation>
+  </message>
+  <message>
+   <source>Liechtenstein</source>
+   <translation>Liechtenstein</translation>
+  </message>
+  <message>
    <source>Limestone goes in about half a year before planting</source>
    <translation>Kalk kommt etwa ein halbes Jahr vor dem Pflanzen</translation>
+  </message>
+  <message>
+   <source>Lithuania</source>
+   <translation>Litauen</translation>
   </message>
   <message>
    <source>Local by-laws and covenants only; in most places the neighbour may trim at the line</source>
@@ -712,6 +1192,18 @@
    <translation>Niedrigere Bäume, die sich unter 3 m verzweigen</translation>
   </message>
   <message>
+   <source>Luxembourg</source>
+   <translation>Luxemburg</translation>
+  </message>
+  <message>
+   <source>Macao</source>
+   <translation>Macau</translation>
+  </message>
+  <message>
+   <source>Madagascar</source>
+   <translation>Madagaskar</translation>
+  </message>
+  <message>
    <source>Maine bars European black currant everywhere, and all currants and gooseberries in listed southern and central counties</source>
    <translation>Maine verbietet die europäische Schwarze Johannisbeere überall und alle Johannis- und Stachelbeeren in genannten südlichen und mittleren Countys</translation>
   </message>
@@ -722,6 +1214,34 @@
   <message>
    <source>Make a free search for buried services before every dig and follow HSE guidance HSG47 (number from memory)</source>
    <translation>Vor jedem Graben kostenlos nach erdverlegten Leitungen suchen und die HSE-Anleitung HSG47 befolgen (Nummer aus dem Gedächtnis)</translation>
+  </message>
+  <message>
+   <source>Malawi</source>
+   <translation>Malawi</translation>
+  </message>
+  <message>
+   <source>Malaysia</source>
+   <translation>Malaysia</translation>
+  </message>
+  <message>
+   <source>Maldives</source>
+   <translation>Malediven</translation>
+  </message>
+  <message>
+   <source>Mali</source>
+   <translation>Mali</translation>
+  </message>
+  <message>
+   <source>Malta</source>
+   <translation>Malta</translation>
+  </message>
+  <message>
+   <source>Marshall Islands</source>
+   <translation>Marshallinseln</translation>
+  </message>
+  <message>
+   <source>Martinique</source>
+   <translation>Martinique</translation>
   </message>
   <message>
    <source>Massachusetts asks for a permit, and bars them in listed municipalities</source>
@@ -756,16 +1276,52 @@
    <translation>Endhöhe, bis zu der der kleinste Abstand zum Gebäude gilt</translation>
   </message>
   <message>
+   <source>Mauritania</source>
+   <translation>Mauretanien</translation>
+  </message>
+  <message>
+   <source>Mauritius</source>
+   <translation>Mauritius</translation>
+  </message>
+  <message>
    <source>May-frost</source>
    <translation>Mai–Frost</translation>
+  </message>
+  <message>
+   <source>Mayotte</source>
+   <translation>Mayotte</translation>
   </message>
   <message>
    <source>Medium trees stay this far from a pool wall</source>
    <translation>Mittlere Bäume bleiben so weit von einer Beckenwand</translation>
   </message>
   <message>
+   <source>Mexico</source>
+   <translation>Mexiko</translation>
+  </message>
+  <message>
    <source>Michigan has a permit or a ban on some or all of them</source>
    <translation>Michigan verlangt für manche oder alle eine Genehmigung oder verbietet sie</translation>
+  </message>
+  <message>
+   <source>Micronesia</source>
+   <translation>Mikronesien</translation>
+  </message>
+  <message>
+   <source>Moldova</source>
+   <translation>Republik Moldau</translation>
+  </message>
+  <message>
+   <source>Monaco</source>
+   <translation>Monaco</translation>
+  </message>
+  <message>
+   <source>Mongolia</source>
+   <translation>Mongolei</translation>
+  </message>
+  <message>
+   <source>Montenegro</source>
+   <translation>Montenegro</translation>
   </message>
   <message>
    <source>Months after a sulfur dressing until the soil is tested again</source>
@@ -774,6 +1330,10 @@
   <message>
    <source>Months between two dressings of limestone</source>
    <translation>Monate zwischen zwei Kalkgaben</translation>
+  </message>
+  <message>
+   <source>Morocco</source>
+   <translation>Marokko</translation>
   </message>
   <message>
    <source>Most sulfur on the surface around standing plants in a year, not mixed in</source>
@@ -796,6 +1356,10 @@
    <translation>Mähen oder bodeneben schneiden, jedes zweite Jahr das halbe Beet</translation>
   </message>
   <message>
+   <source>Mozambique</source>
+   <translation>Mosambik</translation>
+  </message>
+  <message>
    <source>Mulch [2-4 in] deep</source>
    <translation>[2-4 in] hoch mulchen</translation>
   </message>
@@ -812,12 +1376,24 @@
    <translation>Mit Holzhäcksel oder Stroh mulchen</translation>
   </message>
   <message>
+   <source>Myanmar</source>
+   <translation>Myanmar</translation>
+  </message>
+  <message>
+   <source>Namibia</source>
+   <translation>Namibia</translation>
+  </message>
+  <message>
    <source>Nanking cherry</source>
    <translation>Filzkirsche</translation>
   </message>
   <message>
    <source>Needs warm moist soil and months: soil life turns it to acid</source>
    <translation>Braucht warmen, feuchten Boden und Monate: Bodenleben macht daraus Säure</translation>
+  </message>
+  <message>
+   <source>Nepal</source>
+   <translation>Nepal</translation>
   </message>
   <message>
    <source>Net against birds</source>
@@ -836,6 +1412,10 @@
    <translation>Die Früchte einnetzen oder eintüten</translation>
   </message>
   <message>
+   <source>Netherlands</source>
+   <translation>Niederlande</translation>
+  </message>
+  <message>
    <source>Never a heated room: the buds need the cold. Do not run engines where people are.</source>
    <translation>Nie ein beheizter Raum: Die Knospen brauchen die Kälte. Keine Motoren laufen lassen, wo Menschen sind.</translation>
   </message>
@@ -848,6 +1428,10 @@
    <translation>Nie zusammen mit oder kurz vor oder nach Schwefel oder Captan.</translation>
   </message>
   <message>
+   <source>New Caledonia</source>
+   <translation>Neukaledonien</translation>
+  </message>
+  <message>
    <source>New Hampshire has a permit or a ban on some or all of them</source>
    <translation>New Hampshire verlangt für manche oder alle eine Genehmigung oder verbietet sie</translation>
   </message>
@@ -858,6 +1442,22 @@
   <message>
    <source>New York allows only rust-immune or resistant black currants, outside fruiting districts</source>
    <translation>New York erlaubt nur rostfeste oder widerstandsfähige Schwarze Johannisbeeren, außerhalb der Obstbaugebiete</translation>
+  </message>
+  <message>
+   <source>New Zealand</source>
+   <translation>Neuseeland</translation>
+  </message>
+  <message>
+   <source>Nicaragua</source>
+   <translation>Nicaragua</translation>
+  </message>
+  <message>
+   <source>Niger</source>
+   <translation>Niger</translation>
+  </message>
+  <message>
+   <source>Nigeria</source>
+   <translation>Nigeria</translation>
   </message>
   <message>
    <source>No general planting distance; evergreen hedges over 2 m can be complained of</source>
@@ -904,6 +1504,22 @@
    <translation>North Carolina verlangt für manche oder alle eine Genehmigung oder verbietet sie</translation>
   </message>
   <message>
+   <source>North Korea</source>
+   <translation>Nordkorea</translation>
+  </message>
+  <message>
+   <source>North Macedonia</source>
+   <translation>Nordmazedonien</translation>
+  </message>
+  <message>
+   <source>Northern Mariana Islands</source>
+   <translation>Nördliche Marianen</translation>
+  </message>
+  <message>
+   <source>Norway</source>
+   <translation>Norwegen</translation>
+  </message>
+  <message>
    <source>Not into the planting hole; keep it off the trunk.</source>
    <translation>Nicht ins Pflanzloch; vom Stamm fernhalten.</translation>
   </message>
@@ -940,6 +1556,10 @@
    <translation>Ohio verlangt für manche oder alle eine Genehmigung oder verbietet sie</translation>
   </message>
   <message>
+   <source>Oman</source>
+   <translation>Oman</translation>
+  </message>
+  <message>
    <source>On clay that shrinks, climbers and wall shrubs stay this far from the house</source>
    <translation>Auf schrumpfendem Ton bleiben Kletterpflanzen und Wandsträucher so weit vom Haus</translation>
   </message>
@@ -968,8 +1588,40 @@
    <translation>Den Stamm weißeln oder umwickeln</translation>
   </message>
   <message>
+   <source>Pakistan</source>
+   <translation>Pakistan</translation>
+  </message>
+  <message>
+   <source>Palau</source>
+   <translation>Palau</translation>
+  </message>
+  <message>
+   <source>Palestinian Territories</source>
+   <translation>Palästinensische Autonomiegebiete</translation>
+  </message>
+  <message>
+   <source>Panama</source>
+   <translation>Panama</translation>
+  </message>
+  <message>
+   <source>Papua New Guinea</source>
+   <translation>Papua-Neuguinea</translation>
+  </message>
+  <message>
+   <source>Paraguay</source>
+   <translation>Paraguay</translation>
+  </message>
+  <message>
    <source>Pear scab cover</source>
    <translation>Belag gegen Birnenschorf</translation>
+  </message>
+  <message>
+   <source>Peru</source>
+   <translation>Peru</translation>
+  </message>
+  <message>
+   <source>Philippines</source>
+   <translation>Philippinen</translation>
   </message>
   <message>
    <source>Pick</source>
@@ -1092,8 +1744,16 @@
    <translation>Pflanzen bis 2 m Höhe: ein halber Meter, sofern örtlicher Brauch nichts anderes sagt</translation>
   </message>
   <message>
+   <source>Poland</source>
+   <translation>Polen</translation>
+  </message>
+  <message>
    <source>Pollinate by hand</source>
    <translation>Von Hand bestäuben</translation>
+  </message>
+  <message>
+   <source>Portugal</source>
+   <translation>Portugal</translation>
   </message>
   <message>
    <source>Prop loaded branches</source>
@@ -1160,6 +1820,10 @@
    <translation>Veröffentlichte Mengen deuten auf bis zu 8; mehr als 3,4 kg je 10 m² in Gaben mit ein bis zwei Monaten Abstand</translation>
   </message>
   <message>
+   <source>Puerto Rico</source>
+   <translation>Puerto Rico</translation>
+  </message>
+  <message>
    <source>Pull leaves round the clusters</source>
    <translation>Blätter um die Trauben auszupfen</translation>
   </message>
@@ -1174,6 +1838,10 @@
   <message>
    <source>Put guards round the trunks</source>
    <translation>Stammschutz anlegen</translation>
+  </message>
+  <message>
+   <source>Qatar</source>
+   <translation>Katar</translation>
   </message>
   <message>
    <source>Rain is missing this far out from a wall under eaves</source>
@@ -1216,6 +1884,10 @@
    <translation>Abgetragene Triebe des Fächers ersetzen</translation>
   </message>
   <message>
+   <source>Romania</source>
+   <translation>Rumänien</translation>
+  </message>
+  <message>
    <source>Room for a service rig at a well</source>
    <translation>Platz für ein Wartungsfahrzeug am Brunnen</translation>
   </message>
@@ -1236,8 +1908,32 @@
    <translation>Die Blüten abstreifen</translation>
   </message>
   <message>
+   <source>Russia</source>
+   <translation>Russland</translation>
+  </message>
+  <message>
+   <source>Rwanda</source>
+   <translation>Ruanda</translation>
+  </message>
+  <message>
+   <source>Réunion</source>
+   <translation>Réunion</translation>
+  </message>
+  <message>
+   <source>Samoa</source>
+   <translation>Samoa</translation>
+  </message>
+  <message>
+   <source>San Marino</source>
+   <translation>San Marino</translation>
+  </message>
+  <message>
    <source>Sap from late cuts does no harm.</source>
    <translation>Saft aus späten Schnitten schadet nicht.</translation>
+  </message>
+  <message>
+   <source>Saudi Arabia</source>
+   <translation>Saudi-Arabien</translation>
   </message>
   <message>
    <source>Scab and rust cover</source>
@@ -1248,6 +1944,10 @@
    <translation>Zweite Hälfte des Stickstoffs</translation>
   </message>
   <message>
+   <source>Senegal</source>
+   <translation>Senegal</translation>
+  </message>
+  <message>
    <source>Sep</source>
    <translation>Sept.</translation>
   </message>
@@ -1256,8 +1956,16 @@
    <translation>Sept.–Okt.</translation>
   </message>
   <message>
+   <source>Serbia</source>
+   <translation>Serbien</translation>
+  </message>
+  <message>
    <source>Services are shown as drawn, not as found in the ground: uncover them by hand and keep machines away.</source>
    <translation>Leitungen sind wie gezeichnet dargestellt, nicht wie im Boden gefunden: von Hand freilegen und Maschinen fernhalten.</translation>
+  </message>
+  <message>
+   <source>Seychelles</source>
+   <translation>Seychellen</translation>
   </message>
   <message>
    <source>Shade young plants</source>
@@ -1300,12 +2008,32 @@
    <translation>Seitentriebe auf 1–3 Knospen einkürzen</translation>
   </message>
   <message>
+   <source>Sierra Leone</source>
+   <translation>Sierra Leone</translation>
+  </message>
+  <message>
+   <source>Singapore</source>
+   <translation>Singapur</translation>
+  </message>
+  <message>
+   <source>Sint Maarten</source>
+   <translation>Sint Maarten</translation>
+  </message>
+  <message>
    <source>Sizes at maturity are estimates. Local advice, labels and codes come before this plan.</source>
    <translation>Endgrößen sind Schätzungen. Örtlicher Rat, Gebrauchsanleitungen und Vorschriften gehen diesem Plan vor.</translation>
   </message>
   <message>
    <source>Slope from which cold air drains and dams behind solid fences across it</source>
    <translation>Hangneigung, ab der Kaltluft abfließt und sich hinter dichten Zäunen quer dazu staut</translation>
+  </message>
+  <message>
+   <source>Slovakia</source>
+   <translation>Slowakei</translation>
+  </message>
+  <message>
+   <source>Slovenia</source>
+   <translation>Slowenien</translation>
   </message>
   <message>
    <source>Smallest container for a fruit tree about 5 ft tall</source>
@@ -1324,6 +2052,18 @@
    <translation>Den Boden durchtränken, bevor er gefriert</translation>
   </message>
   <message>
+   <source>Soil of its own that a raised bed on paving needs, for roots find none below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Solomon Islands</source>
+   <translation>Salomonen</translation>
+  </message>
+  <message>
+   <source>Somalia</source>
+   <translation>Somalia</translation>
+  </message>
+  <message>
    <source>Some people react to the fruit; skin and seeds are not eaten.</source>
    <translation>Manche reagieren auf die Frucht; Schale und Kerne werden nicht gegessen.</translation>
   </message>
@@ -1334,6 +2074,22 @@
   <message>
    <source>Sources differ: ask the local extension service.</source>
    <translation>Die Quellen sind uneins: die örtliche Fachberatung fragen.</translation>
+  </message>
+  <message>
+   <source>South Africa</source>
+   <translation>Südafrika</translation>
+  </message>
+  <message>
+   <source>South Korea</source>
+   <translation>Südkorea</translation>
+  </message>
+  <message>
+   <source>South Sudan</source>
+   <translation>Südsudan</translation>
+  </message>
+  <message>
+   <source>Spain</source>
+   <translation>Spanien</translation>
   </message>
   <message>
    <source>Sprays and manure are not mixed or stored within this distance of a well: label and local code decide</source>
@@ -1358,6 +2114,38 @@
   <message>
    <source>Sprinkle without a break until the ice has melted; stopping early does more harm than frost.</source>
    <translation>Ohne Pause beregnen, bis das Eis geschmolzen ist; zu frühes Aufhören schadet mehr als der Frost.</translation>
+  </message>
+  <message>
+   <source>Sri Lanka</source>
+   <translation>Sri Lanka</translation>
+  </message>
+  <message>
+   <source>St. Barthélemy</source>
+   <translation>St. Barthélemy</translation>
+  </message>
+  <message>
+   <source>St. Helena</source>
+   <translation>St. Helena</translation>
+  </message>
+  <message>
+   <source>St. Kitts &amp; Nevis</source>
+   <translation>St. Kitts und Nevis</translation>
+  </message>
+  <message>
+   <source>St. Lucia</source>
+   <translation>St. Lucia</translation>
+  </message>
+  <message>
+   <source>St. Martin</source>
+   <translation>St. Martin</translation>
+  </message>
+  <message>
+   <source>St. Pierre &amp; Miquelon</source>
+   <translation>St. Pierre und Miquelon</translation>
+  </message>
+  <message>
+   <source>St. Vincent &amp; Grenadines</source>
+   <translation>St. Vincent und die Grenadinen</translation>
   </message>
   <message>
    <source>Stake weak-rooted stocks on the windward side</source>
@@ -1388,6 +2176,10 @@
    <translation>Gesunde Früchte kalt und feucht lagern</translation>
   </message>
   <message>
+   <source>Sudan</source>
+   <translation>Sudan</translation>
+  </message>
+  <message>
    <source>Sulfur goes in several months to a year before planting</source>
    <translation>Schwefel kommt mehrere Monate bis ein Jahr vor dem Pflanzen hinein</translation>
   </message>
@@ -1412,8 +2204,36 @@
    <translation>Neue Triebe im Sommer auf fünf Blätter schneiden</translation>
   </message>
   <message>
+   <source>Suriname</source>
+   <translation>Suriname</translation>
+  </message>
+  <message>
+   <source>Sweden</source>
+   <translation>Schweden</translation>
+  </message>
+  <message>
+   <source>Switzerland</source>
+   <translation>Schweiz</translation>
+  </message>
+  <message>
+   <source>Syria</source>
+   <translation>Syrien</translation>
+  </message>
+  <message>
+   <source>São Tomé &amp; Príncipe</source>
+   <translation>São Tomé und Príncipe</translation>
+  </message>
+  <message>
    <source>T-bar or pergola</source>
    <translation>T-Träger oder Pergola</translation>
+  </message>
+  <message>
+   <source>Taiwan</source>
+   <translation>Taiwan</translation>
+  </message>
+  <message>
+   <source>Tajikistan</source>
+   <translation>Tadschikistan</translation>
   </message>
   <message>
    <source>Take a dozen thin cores over the place, mix them, and have pH and lime told by a laboratory or a fresh test kit</source>
@@ -1468,6 +2288,10 @@
    <translation>Höchster Baum in der mittleren Zone neben einer Freileitung</translation>
   </message>
   <message>
+   <source>Tanzania</source>
+   <translation>Tansania</translation>
+  </message>
+  <message>
    <source>Tell the neighbours.</source>
    <translation>Den Nachbarn Bescheid sagen.</translation>
   </message>
@@ -1490,6 +2314,10 @@
   <message>
    <source>Test the soil's pH</source>
    <translation>Den pH des Bodens prüfen</translation>
+  </message>
+  <message>
+   <source>Thailand</source>
+   <translation>Thailand</translation>
   </message>
   <message>
    <source>The first fruit row stands at least one fruit-tree spacing from a windbreak hedge</source>
@@ -1576,12 +2404,24 @@
    <translation>Die neuen Ruten anbinden</translation>
   </message>
   <message>
+   <source>Timor-Leste</source>
+   <translation>Timor-Leste</translation>
+  </message>
+  <message>
    <source>Tip new canes at [24-30 in]</source>
    <translation>Neue Ruten bei [24-30 in] einkürzen</translation>
   </message>
   <message>
    <source>Tip new canes at [36-48 in]</source>
    <translation>Neue Ruten bei [36-48 in] einkürzen</translation>
+  </message>
+  <message>
+   <source>Togo</source>
+   <translation>Togo</translation>
+  </message>
+  <message>
+   <source>Tonga</source>
+   <translation>Tonga</translation>
   </message>
   <message>
    <source>Too much fertilizer burns the roots.</source>
@@ -1612,8 +2452,28 @@
    <translation>Bäume mit aggressiven Wurzeln bleiben so weit von befestigten Flächen</translation>
   </message>
   <message>
+   <source>Trinidad &amp; Tobago</source>
+   <translation>Trinidad und Tobago</translation>
+  </message>
+  <message>
    <source>Trunk treatment or screen against borers</source>
    <translation>Stammbehandlung oder Schutzgitter gegen Bohrer</translation>
+  </message>
+  <message>
+   <source>Tunisia</source>
+   <translation>Tunesien</translation>
+  </message>
+  <message>
+   <source>Turkmenistan</source>
+   <translation>Turkmenistan</translation>
+  </message>
+  <message>
+   <source>Turks &amp; Caicos Islands</source>
+   <translation>Turks- und Caicosinseln</translation>
+  </message>
+  <message>
+   <source>Tuvalu</source>
+   <translation>Tuvalu</translation>
   </message>
   <message>
    <source>Two crops instead: cut off only the fruited tips</source>
@@ -1622,6 +2482,34 @@
   <message>
    <source>Two crowns just touch where the stems stand half the sum of both spreads apart; a small overlap is within what tapes and tables can tell</source>
    <translation>Zwei Kronen berühren sich gerade, wenn die Stämme um die halbe Summe beider Breiten auseinanderstehen; eine kleine Überlappung liegt innerhalb dessen, was Maßband und Tabelle unterscheiden</translation>
+  </message>
+  <message>
+   <source>Türkiye</source>
+   <translation>Türkei</translation>
+  </message>
+  <message>
+   <source>U.S. Virgin Islands</source>
+   <translation>Amerikanische Jungferninseln</translation>
+  </message>
+  <message>
+   <source>Uganda</source>
+   <translation>Uganda</translation>
+  </message>
+  <message>
+   <source>Ukraine</source>
+   <translation>Ukraine</translation>
+  </message>
+  <message>
+   <source>United Arab Emirates</source>
+   <translation>Vereinigte Arabische Emirate</translation>
+  </message>
+  <message>
+   <source>United Kingdom</source>
+   <translation>Vereinigtes Königreich</translation>
+  </message>
+  <message>
+   <source>United States</source>
+   <translation>Vereinigte Staaten</translation>
   </message>
   <message>
    <source>Unwrap in steps</source>
@@ -1640,6 +2528,10 @@
    <translation>Bis zu so viel Schwefel kommt vor dem Pflanzen auf einmal hinein; sonst zwei Drittel zuerst, dann neu prüfen, dann der Rest</translation>
   </message>
   <message>
+   <source>Uruguay</source>
+   <translation>Uruguay</translation>
+  </message>
+  <message>
    <source>Usual pattern over 2 m tall, up to 8 m for large species in some Laender: look up your Land</source>
    <translation>Übliches Muster über 2 m Höhe, in manchen Bundesländern bis 8 m für große Arten: im eigenen Landesrecht nachsehen</translation>
   </message>
@@ -1648,8 +2540,24 @@
    <translation>Übliches Muster bis 2 m Höhe; jedes Bundesland hat eigene Werte</translation>
   </message>
   <message>
+   <source>Uzbekistan</source>
+   <translation>Usbekistan</translation>
+  </message>
+  <message>
    <source>V row</source>
    <translation>V-Reihe</translation>
+  </message>
+  <message>
+   <source>Vanuatu</source>
+   <translation>Vanuatu</translation>
+  </message>
+  <message>
+   <source>Venezuela</source>
+   <translation>Venezuela</translation>
+  </message>
+  <message>
+   <source>Vietnam</source>
+   <translation>Vietnam</translation>
   </message>
   <message>
    <source>Vines, shrubs, hedges and fruit trees up to 2.5 m tall</source>
@@ -1712,6 +2620,14 @@
    <translation>Weg zu Fuß</translation>
   </message>
   <message>
+   <source>Western Sahara</source>
+   <translation>Westsahara</translation>
+  </message>
+  <message>
+   <source>What is drawn across the lot line by no more than this counts as inside; only a survey tells where the line runs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Where frost is feared leave canes long, shorten after it</source>
    <translation>Wo Frost droht, Ruten lang lassen und danach einkürzen</translation>
   </message>
@@ -1770,6 +2686,18 @@
   <message>
    <source>Years between nightshades, brambles or stone fruit and strawberries on the same ground</source>
    <translation>Jahre zwischen Nachtschattengewächsen, Brombeeren/Himbeeren oder Steinobst und Erdbeeren auf derselben Fläche</translation>
+  </message>
+  <message>
+   <source>Yemen</source>
+   <translation>Jemen</translation>
+  </message>
+  <message>
+   <source>Zambia</source>
+   <translation>Sambia</translation>
+  </message>
+  <message>
+   <source>Zimbabwe</source>
+   <translation>Simbabwe</translation>
   </message>
   <message>
    <source>[0.25-0.5 lb] of 10-10-10 a bush, or compost</source>
@@ -7126,6 +8054,10 @@
   <message>
    <source>your own dates are better than any estimate for your place</source>
    <translation>eigene Termine sind für Ihren Ort besser als jede Schätzung</translation>
+  </message>
+  <message>
+   <source>Åland Islands</source>
+   <translation>Ålandinseln</translation>
   </message>
  </context>
 </TS>

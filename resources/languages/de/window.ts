@@ -2646,8 +2646,8 @@
    <translation>Orte</translation>
   </message>
   <message>
-   <source>Places of that name</source>
-   <translation>Orte dieses Namens</translation>
+   <source>Places found</source>
+   <translation>Gefundene Orte</translation>
   </message>
   <message>
    <source>Plan of the yard</source>
@@ -3497,6 +3497,10 @@
   <message>
    <source>Taken by</source>
    <translation>Genommen von</translation>
+  </message>
+  <message>
+   <source>Taken for {place}</source>
+   <translation>Verstanden als {place}</translation>
   </message>
   <message>
    <source>Tape</source>

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QLocale, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
@@ -24,6 +25,29 @@ def position_words(latitude: float, longitude: float) -> str:
     """`42.44° N, 76.50° W`."""
     north, east = tr("N") if latitude >= 0 else tr("S"), tr("E") if longitude >= 0 else tr("W")
     return f"{decimals(f'{abs(latitude):.2f}')}° {north}, {decimals(f'{abs(longitude):.2f}')}° {east}"
+
+
+def home_country(region: str | None = None) -> str:
+    """The country in which a place is expected: that of a site's region, else that of the user's system.
+
+    Two letters, or empty where neither says one.
+    """
+    if region:
+        return region.partition("-")[0].upper()
+    return QLocale.territoryToCode(QLocale.system().territory())
+
+
+def offered_words(places: list[Place]) -> list[str]:
+    """Each place with its state and country in full, and with its position where two would read alike."""
+    from yardplan.places.spelling import spelled
+
+    words = [spelled(place) for place in places]
+    counts = Counter(words)
+    return [
+        said if said and counts[said] == 1 else
+        ", ".join(part for part in (said, position_words(place.latitude, place.longitude)) if part)
+        for said, place in zip(words, places, strict=True)
+    ]
 
 
 def facts_words(facts: PlaceFacts) -> str:
@@ -61,6 +85,8 @@ class PlaceField(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        #: The country whose towns come first, two letters.
+        self.home = home_country()
         self.facts: PlaceFacts | None = None
         self._looked_up = ""
         self._places: list[Place] = []
@@ -72,7 +98,7 @@ class PlaceField(QWidget):
             tr("Look up"), tip=tr("Fill in zone, frost dates and temperatures; works offline")
         )
         self.choice = Combo()
-        self.choice.setAccessibleName(tr("Places of that name"))
+        self.choice.setAccessibleName(tr("Places found"))
         self.choice.hide()
         self.summary = label("", "muted", wrap=True)
         self.summary.hide()
@@ -111,16 +137,14 @@ class PlaceField(QWidget):
         from yardplan.places.lookup import PlaceError, find_places
 
         try:
-            self._places = find_places(words, _OFFERED)
+            self._places = find_places(words, _OFFERED, self.home)
         except PlaceError as error:
             self._nothing(str(error))
             return
         self.choice.clear()
-        self.choice.addItems(
-            [place.label or position_words(place.latitude, place.longitude) for place in self._places]
-        )
+        self.choice.addItems(offered_words(self._places))
         self.choice.setVisible(len(self._places) > 1)
-        self._take(self._places[0])
+        self._take(self._places[0], guessed=self._places[0].guessed)
 
     def _nothing(self, fault: str) -> None:
         self.facts = None
@@ -128,11 +152,14 @@ class PlaceField(QWidget):
         self._say(fault[:1].upper() + fault[1:], "fault")
         self.found.emit(None)
 
-    def _take(self, place: Place) -> None:
+    def _take(self, place: Place, *, guessed: bool = False) -> None:
         from yardplan.places.facts import facts_at
+        from yardplan.places.spelling import spelled
 
         self.facts = facts_at(place)
-        name = place.label or tr("This position")
+        name = spelled(place) or tr("This position")
+        if guessed:
+            name = tr("Taken for {place}", place=name)
         self._say(f"{name}: {facts_words(self.facts)}", "muted")
         self.found.emit(self.facts)
 

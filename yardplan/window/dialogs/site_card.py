@@ -16,7 +16,7 @@ from yardplan.language import later, tr
 from yardplan.places.facts import PlaceFacts, to_site_fields
 from yardplan.window.dialogs.box import BesideBox, roomy
 from yardplan.window.dialogs.month_fields import MonthFields
-from yardplan.window.dialogs.place_field import PlaceField
+from yardplan.window.dialogs.place_field import PlaceField, home_country
 from yardplan.window.dialogs.seen_bloom import SeenBloom
 from yardplan.window.dialogs.site_meaning import SiteMeaning
 from yardplan.window.dialogs.site_missing import missing_words
@@ -147,6 +147,7 @@ class SiteCard(BesideBox):
     def refresh(self, *_: object) -> None:
         """Show the site as it is now."""
         site = self._open_yard.shown_yard.site
+        self.place.home = home_country(site.region)
         for (_title, plans), grid, missing in zip(GROUPS, self.grids, self.missing, strict=True):
             grid.show_fields(plans, frozenset())
             words = missing_words(site, {*(plan.path for plan in plans), *_BELOW.get(plans[0].path, ())})
