@@ -14,7 +14,8 @@ from yardplan.arrange.discs import beyond, discs, distinct, taken_off, touches
 GROUND = shapely.box(0.0, 0.0, 60.0, 40.0)
 #: Round edges miss the circle by no more than this, metres.
 HAIR = 0.003
-coordinate = st.floats(-20.0, 80.0)
+#: To the millimetre: distances of a hundredth of an atom are no places.
+coordinate = st.integers(-20_000, 80_000).map(lambda millimetres: millimetres / 1000.0)
 some_discs = st.lists(st.tuples(coordinate, coordinate, st.floats(0.2, 45.0)), max_size=40)
 
 

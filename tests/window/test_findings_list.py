@@ -190,6 +190,36 @@ def test_cards_grow_taller_when_the_list_gets_narrow(listed: FindingsList, qtbot
     qtbot.waitUntil(lambda: listed.cards.sizeHintForIndex(listed.rows.index(0)).height() > wide)
 
 
+def test_what_is_said_of_many_plants_alike_is_one_card(qtbot: QtBot, opened: Opened, theme) -> None:
+    """Six pears of one variety lack a proved partner: one card, six cautions, all six shown and selected."""
+    pears = [builders.plant(f"P{n}", "european pear:Bartlett", (4 + 6 * n, 5)) for n in range(7)]
+    made = FindingsList(opened(builders.yard_of(*pears, width=60)))
+    qtbot.addWidget(made)
+    qtbot.waitUntil(lambda: not made._open_yard.checks.busy, timeout=15_000)
+    found = [finding for finding in made._open_yard.findings if finding.check == "pollination"]
+    rows = [row for row in made.rows.rows() if row.finding.check == "pollination"]
+    assert len(found) == 7
+    assert len({(finding.kind, finding.weight) for finding in found}) == 1
+    assert found[0].weight is not Weight.CONFLICT
+    [row] = rows
+    assert row.likewise == (
+        "Likewise: Bartlett (P1), Bartlett (P2), Bartlett (P3), Bartlett (P4) and 2 more"
+    )
+    assert row.likewise in row.spoken
+    assert made.rows.counts()[row.finding.weight] >= 7
+    made.show_place(made.rows.rows().index(row))
+    assert made._open_yard.selection == {pear.id for pear in pears}
+
+
+def test_conflicts_keep_a_card_each(qtbot: QtBot, opened: Opened, theme) -> None:
+    cherries = [builders.plant(f"C{n}", "sweet cherry:Bing", (4 + 12 * n, 5)) for n in range(3)]
+    made = FindingsList(opened(builders.yard_of(*cherries, width=60)))
+    qtbot.addWidget(made)
+    rows = [row for row in made.rows.rows() if row.finding.kind == "unset"]
+    assert [row.finding.things for row in rows] == [("C0",), ("C1",), ("C2",)]
+    assert not any(row.more for row in rows)
+
+
 def test_an_empty_yard_says_so_and_a_clear_one_too(qtbot: QtBot, opened: Opened, theme) -> None:
     empty = FindingsList(opened(Yard()))
     qtbot.addWidget(empty)

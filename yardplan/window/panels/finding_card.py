@@ -50,6 +50,8 @@ def _words(row: Row) -> str:
 def lines_of(row: Row) -> list[_Line]:
     """The runs under the title: the figure, and what clears it."""
     lines = [_Line(kept_together(_words(row)), "muted")]
+    if row.likewise:
+        lines.append(_Line(kept_together(row.likewise), "muted"))
     if row.said.clears and not row.cleared:
         lines.append(_Line(kept_together(row.said.clears), "link"))
     return lines
@@ -82,7 +84,7 @@ class FindingCard(QStyledItemDelegate):
         super().__init__(view)
         self._view = view
         #: Heights of cards by what is said on them; a list asks for all of them whenever a row comes or goes.
-        self._heights: dict[tuple[int, bool, bool, bool, int, int], tuple[Said, int]] = {}
+        self._heights: dict[tuple[object, ...], tuple[Said, int]] = {}
 
     def _text_width(self) -> int:
         return self._view.viewport().width() - _LEFT - _PAD - 2
@@ -93,7 +95,8 @@ class FindingCard(QStyledItemDelegate):
 
     def _card_height(self, row: Row) -> int:
         width = self._text_width()
-        key = (id(row.said), row.cleared, row.stale, row.changed, width, scaled(_UNIT))
+        state = (row.cleared, row.stale, row.changed, row.likewise)
+        key = (id(row.said), *state, width, scaled(_UNIT))
         known = self._heights.get(key)
         # The words themselves are kept too: without them their number could come to stand for others.
         if known is None or known[0] is not row.said:

@@ -9,7 +9,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 
 from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.wording import Said, names_of, say
-from yardplan.language import later, tr
+from yardplan.language import all_of, later, tr, tr_n
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.pacing import Paced
 from yardplan.yard.change import Change
@@ -22,19 +22,35 @@ WEIGHT_WORDS = {
 }
 
 
+#: Checks that say the same of every plant of a variety: one card holds what is said of all of them.
+_SAID_ONCE = frozenset({"pollination", "known", "bloom", "chill"})
+#: So many of the others of a card are named.
+_NAMED = 4
+
+
 @frozen(kw_only=True)
 class Row:
-    """One finding as shown. `changed`: other words than at the gesture's start; `cleared`: gone since."""
+    """One finding as shown. `changed`: other words than at the gesture's start; `cleared`: gone since.
+
+    `more` findings that say the same of other things, `likewise` their names in words.
+    """
 
     finding: Finding
     said: Said
     changed: bool = False
     cleared: bool = False
+    more: tuple[Finding, ...] = ()
+    likewise: str = ""
+
+    @property
+    def all(self) -> tuple[Finding, ...]:
+        """The findings of the card."""
+        return (self.finding, *self.more)
 
     @property
     def stale(self) -> bool:
-        """True where the finding has not been computed again since something moved."""
-        return not self.finding.fresh
+        """True where a finding has not been computed again since something moved."""
+        return not all(finding.fresh for finding in self.all)
 
     @property
     def told(self) -> str:
@@ -44,7 +60,7 @@ class Row:
     @property
     def spoken(self) -> str:
         """Everything in one sentence run, for screen readers."""
-        parts = [self.told, self.said.title, self.said.message]
+        parts = [self.told, self.said.title, self.said.message, self.likewise]
         if self.cleared:
             parts.append(tr("cleared"))
         elif self.changed:
@@ -54,6 +70,14 @@ class Row:
         if self.said.clears:
             parts.append(tr("What clears it: {clears}", clears=self.said.clears))
         return ". ".join(part.rstrip(".") for part in parts if part) + "."
+
+
+def _some_of(names: list[str]) -> str:
+    """The first few of many names, and how many more."""
+    left = len(names) - _NAMED
+    if left <= 0:
+        return all_of(names)
+    return tr_n("{things} and {n} more", "{things} and {n} more", left, things=", ".join(names[:_NAMED]))
 
 
 _Index = QModelIndex | QPersistentModelIndex
@@ -98,7 +122,7 @@ class FindingRows(QAbstractListModel):
 
     def counts(self) -> dict[Weight, int]:
         """How many findings of each weight stand, cleared ones left out."""
-        standing = [row.finding.weight for row in self._rows if not row.cleared]
+        standing = [finding.weight for row in self._rows if not row.cleared for finding in row.all]
         return {weight: standing.count(weight) for weight in Weight}
 
     def _shown(self, change: Change) -> None:
@@ -132,7 +156,21 @@ class FindingRows(QAbstractListModel):
             words = before[1] if before is not None and as_before else say(finding, self._names, units)
             said[finding.key] = (finding, words)
         self._said = said
-        return [Row(finding=finding, said=said[finding.key][1]) for finding in findings]
+        return self._folded([Row(finding=finding, said=said[finding.key][1]) for finding in findings])
+
+    def _folded(self, rows: list[Row]) -> list[Row]:
+        """The rows with what is said of many plants alike on the card of the first."""
+        groups: dict[tuple[object, ...], list[Row]] = {}
+        for number, row in enumerate(rows):
+            one = row.finding
+            alike = one.check in _SAID_ONCE and one.weight is not Weight.CONFLICT and len(one.things) == 1
+            groups.setdefault((one.check, one.kind, row.said.title) if alike else (number,), []).append(row)
+        return [group[0] if len(group) == 1 else self._card_of(group) for group in groups.values()]
+
+    def _card_of(self, group: list[Row]) -> Row:
+        names, more = self._names or {}, tuple(row.finding for row in group[1:])
+        things = [names.get(one.things[0], one.things[0]) for one in more]
+        return evolve(group[0], more=more, likewise=tr("Likewise: {things}", things=_some_of(things)))
 
     def _held(self, fresh: list[Row]) -> list[Row]:
         """The rows of a running gesture: those shown keep their places, new ones come last."""

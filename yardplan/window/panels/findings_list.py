@@ -162,10 +162,12 @@ class FindingsList(QWidget):
 
     def show_place(self, number: int) -> None:
         """Ask for the place of a finding to be shown and select what it is about."""
-        finding = self.rows.row(number).finding
-        self.go_to.emit(finding.things, finding.marks)
-        points = tuple(point for mark in finding.marks for point in mark.points)
-        self._open_yard.show_place(points, finding.things)
+        found = self.rows.row(number).all
+        marks = tuple(mark for finding in found for mark in finding.marks)
+        things = tuple(dict.fromkeys(thing for finding in found for thing in finding.things))
+        self.go_to.emit(things, marks)
+        points = tuple(point for mark in marks for point in mark.points)
+        self._open_yard.show_place(points, things)
 
     def step(self, by: int) -> None:
         """Show the next (1) or the previous (-1) finding's place."""
