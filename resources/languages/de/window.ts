@@ -1958,6 +1958,10 @@
    <translation>Licht über dem Boden</translation>
   </message>
   <message>
+   <source>Likewise: {things}</source>
+   <translation>Ebenso: {things}</translation>
+  </message>
+  <message>
    <source>Line</source>
    <translation>Zeile</translation>
   </message>
@@ -2648,6 +2652,10 @@
   <message>
    <source>Places found</source>
    <translation>Gefundene Orte</translation>
+  </message>
+  <message>
+   <source>Plan</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Plan of the yard</source>
@@ -6077,6 +6085,13 @@
   <message>
    <source>{things} added</source>
    <translation>{things} hinzugefügt</translation>
+  </message>
+  <message numerus="yes">
+   <source>{things} and {n} more</source>
+   <translation>
+    <numerusform>{things} und {n} weitere</numerusform>
+    <numerusform>{things} und {n} weitere</numerusform>
+   </translation>
   </message>
   <message>
    <source>{things} copied</source>
