@@ -196,6 +196,23 @@ def test_an_apple_nobody_knows_may_help_and_is_judged_by_nobody() -> None:
     found = run(orchard("apple:Nowhere Pippin", "apple:Empire"))
     assert kinds(found) == {"P2": "possible"}
     assert found[0].weight is Weight.CAUTION, "an old apple of unknown name most likely gives pollen"
+
+
+@pytest.mark.parametrize("sort", ["row", "bed"])
+def test_a_row_or_bed_of_unknown_variety_may_help_but_proves_nothing(sort: str) -> None:
+    unknown = PlantKey("rabbiteye blueberry", "Nobody's Blue")
+    yard = yard_of(plant("P1", "rabbiteye blueberry:Tifblue", (10.0, 10.0)))
+    assert kinds(run(survey_of(yard)))["P1"] == "unset"
+    if sort == "row":
+        yard = evolve(yard, rows=(Row(
+            id="R1", plant=unknown, line=((12.0, 10.0), (18.0, 10.0)), count=5, spacing=1.5,
+        ),))
+    else:
+        outline = ((12.0, 9.0), (16.0, 9.0), (16.0, 12.0), (12.0, 12.0))
+        yard = evolve(yard, beds=(Bed(id="B1", plant=unknown, outline=outline),))
+    found = run(survey_of(yard))
+    assert kinds(found) == {"P1": "possible"}
+    assert "nothing is known of Nobody's Blue" in str(found[0].figures["why"].value)
     # No kin of it is helped by it, and a sure partner goes before it.
     assert kinds(run(orchard("apple:Nowhere Pippin", "european pear:Beurre Bosc"))) == {"P2": "unset"}
     assert run(orchard("apple:Nowhere Pippin", "apple:Empire", "apple:Gala")) == []

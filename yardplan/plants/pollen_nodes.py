@@ -6,10 +6,12 @@ import math
 from collections.abc import Iterator, Mapping
 from functools import cache
 from itertools import pairwise
+from typing import Any
 
 from attrs import evolve, frozen
 
 from yardplan.language import later, tr
+from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.limits import Limits
 from yardplan.plants.pollen_range import SizeClass, size_class
@@ -68,16 +70,27 @@ def node_of(standing: Standing, cultivars: Cultivars, limits: Limits) -> Node | 
 
 def _unknown_node(standing: Standing, size: SizeClass) -> Node | None:
     """A plant of a variety the catalogue does not hold: it may give pollen; what it takes is not known."""
-    plant = getattr(standing.thing, "plant", None)
-    if standing.crop is None or plant is None:
-        return None
-    unknown = _nothing_known_of(standing.crop.id, plant.cultivar)
-    if kind_of(unknown) is None:
+    known = _known_of(None, standing.crop, getattr(standing.thing, "plant", None))
+    if known is None:
         return None
     return Node(
-        id=standing.id, cultivar=unknown, points=(standing.place,), size=size, takes=False, possible=True,
-        beyond_lot=standing.beyond_lot, words=tr("nothing is known of {name}", name=unknown.name),
+        id=standing.id, cultivar=known, points=(standing.place,), size=size, beyond_lot=standing.beyond_lot,
+        **_if_unknown(None, known),
     )
+
+
+def _known_of(cultivar: Cultivar | None, crop: Crop | None, plant: PlantKey | None) -> Cultivar | None:
+    """The variety, or a bare name of its kind; None where pollen does not matter to the kind."""
+    if cultivar is None and crop is not None and plant is not None:
+        cultivar = _nothing_known_of(crop.id, plant.cultivar)
+    return None if cultivar is None or kind_of(cultivar) is None else cultivar
+
+
+def _if_unknown(cultivar: Cultivar | None, known: Cultivar) -> dict[str, Any]:
+    """How a node is of a variety that nothing is known of; nothing for others."""
+    if cultivar is not None:
+        return {}
+    return {"takes": False, "possible": True, "words": tr("nothing is known of {name}", name=known.name)}
 
 
 @cache
@@ -126,10 +139,13 @@ def _seedling(crop: str, kind: SeedlingKind | None, cultivars: Cultivars) -> Cul
 
 def _row_nodes(stand: Stand, limits: Limits) -> Iterator[Node]:
     for row in stand.rows:
-        if row.cultivar is not None and kind_of(row.cultivar) is not None:
+        known = _known_of(row.cultivar, row.crop, row.row.plant)
+        if known is not None:
             height = (row.plant or row.mature).height
-            yield Node(id=row.id, cultivar=row.cultivar, points=row_points(row),
-                       size=size_class(height, limits), count=max(1, row.row.count))
+            yield Node(
+                id=row.id, cultivar=known, points=row_points(row), size=size_class(height, limits),
+                count=max(1, row.row.count), **_if_unknown(row.cultivar, known),
+            )
 
 
 def row_points(row: StandingRow) -> tuple[Point, ...]:
@@ -153,8 +169,12 @@ def _along(line: Outline, distance: float) -> Point:
 
 def _bed_nodes(stand: Stand) -> Iterator[Node]:
     for bed in stand.beds:
-        if bed.cultivar is not None and kind_of(bed.cultivar) is not None and bed.bed.outline:
-            yield Node(id=bed.id, cultivar=bed.cultivar, points=bed_points(bed), size="dwarf")
+        known = _known_of(bed.cultivar, bed.crop, bed.bed.plant)
+        if known is not None and bed.bed.outline:
+            yield Node(
+                id=bed.id, cultivar=known, points=bed_points(bed), size="dwarf",
+                **_if_unknown(bed.cultivar, known),
+            )
 
 
 def bed_points(bed: StandingBed) -> tuple[Point, ...]:
