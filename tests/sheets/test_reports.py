@@ -53,6 +53,15 @@ def test_every_finding_has_its_line(survey):
     assert findings_table((), {}, "metric").notes == ("Nothing was found.",)
 
 
+def test_what_is_said_of_many_plants_alike_stands_on_one_line():
+    pears = [builders.plant(f"P{n}", "european pear:Bartlett", (4 + 6 * n, 5)) for n in range(4)]
+    survey = survey_of(builders.yard_of(*pears, width=40))
+    found = [finding for finding in findings(survey) if finding.check == "pollination"]
+    assert len(found) == 4
+    [row] = columns(findings_table(found, names_of(survey), "metric"))
+    assert row["What"].endswith("Likewise: Bartlett (P1), Bartlett (P2) and Bartlett (P3).")
+
+
 def test_findings_on_paper_say_what_is_at_stake():
     """As the list in the window does: in words, and in bold where it is the law or somebody's safety."""
     survey = survey_of(troubled_yard())

@@ -7,9 +7,10 @@ from collections.abc import Iterable, Mapping
 from yardplan.care.soil_work import SoilStep, soil_work, too_limy
 from yardplan.checks.finding import Finding, Severity, Weight
 from yardplan.checks.pollination import outlooks_for
+from yardplan.checks.said_once import said_alike
 from yardplan.checks.survey import Survey
 from yardplan.checks.wording import STAKE_WORDS, cited, names_of, say
-from yardplan.language import day_month, decimals, later, tr, whole_date
+from yardplan.language import all_of, day_month, decimals, later, tr, whole_date
 from yardplan.plants.fruit_set import FruitSet, fruit_sets
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
 from yardplan.sheets.tables import Column, Table
@@ -27,12 +28,19 @@ _WORTH_NAMING = 0.1
 
 
 def findings_table(found: Iterable[Finding], names: Mapping[str, str], units: System) -> Table:
-    """Every finding: how much it matters, what is at stake, what is wrong, what clears it, by which rule."""
+    """Every finding: how much it matters, what is at stake, what is wrong, what clears it, by which rule.
+
+    What is said of many plants alike is said once, with all their names.
+    """
+    told = [(finding, say(finding, names, units)) for finding in found]
     rows = []
-    for finding in found:
-        said = say(finding, names, units)
+    for first, *more in said_alike((finding, said.title) for finding, said in told):
+        finding, said = told[first]
+        others = [names.get(thing, thing) for number in more for thing in told[number][0].things]
+        likewise = f" {tr('Likewise: {things}', things=all_of(others))}." if others else ""
         rows.append((
-            tr(_WEIGHTS[finding.weight]), said.stake, said.title, said.message, said.clears, said.source_text,
+            tr(_WEIGHTS[finding.weight]), said.stake, said.title, said.message + likewise, said.clears,
+            said.source_text,
         ))
     return Table(
         title=tr("Conflicts, cautions and advice"),

@@ -276,6 +276,10 @@
    <translation>Lichtplan</translation>
   </message>
   <message>
+   <source>Likewise: {things}</source>
+   <translation>Ebenso: {things}</translation>
+  </message>
+  <message>
    <source>Measure this bar: {length}. If it is not, print again at 100 %.</source>
    <translation>Diesen Balken nachmessen: {length}. Stimmt er nicht, mit 100 % neu drucken.</translation>
   </message>

@@ -292,10 +292,6 @@
    <translation>„{text}“ ist kein Ort: Schreiben Sie rechts und oben, etwa 4; 2,5</translation>
   </message>
   <message>
-   <source>'{text}' is not an angle: write 90, or a bearing like N 45 E</source>
-   <translation>„{text}“ ist kein Winkel: Schreiben Sie 90 oder eine Richtung wie N 45 O</translation>
-  </message>
-  <message>
    <source>'{text}' is not one distance: type for example 12.5 m</source>
    <translation>„{text}“ ist kein einzelner Abstand: Geben Sie zum Beispiel 12,5 m ein</translation>
   </message>
@@ -699,6 +695,10 @@
    <translation>Gebäude</translation>
   </message>
   <message>
+   <source>By its bearings and distances; the closing error is told and shared out</source>
+   <translation>Nach Richtungen und Längen; der Schlussfehler wird genannt und verteilt</translation>
+  </message>
+  <message>
    <source>By month</source>
    <translation>Nach Monat</translation>
   </message>
@@ -725,6 +725,10 @@
   <message>
    <source>Calendar (*.ics)</source>
    <translation>Kalender (*.ics)</translation>
+  </message>
+  <message>
+   <source>Calls of the deed</source>
+   <translation>Strecken der Urkunde</translation>
   </message>
   <message>
    <source>Cancel</source>
@@ -1245,6 +1249,10 @@
   <message>
    <source>Draw the lot line</source>
    <translation>Grundstücksgrenze zeichnen</translation>
+  </message>
+  <message>
+   <source>Draw the lot line from a deed</source>
+   <translation>Grundstücksgrenze aus einer Urkunde zeichnen</translation>
   </message>
   <message>
    <source>Draw {what}</source>
@@ -2034,6 +2042,14 @@
    <translation>Grundstücksgrenze</translation>
   </message>
   <message>
+   <source>Lot line from a &amp;deed…</source>
+   <translation>Grundstücksgrenze aus einer Urkun&amp;de…</translation>
+  </message>
+  <message>
+   <source>Lot line from a deed</source>
+   <translation>Grundstücksgrenze aus einer Urkunde</translation>
+  </message>
+  <message>
    <source>Lot line from a file</source>
    <translation>Grundstücksgrenze aus einer Datei</translation>
   </message>
@@ -2186,8 +2202,12 @@
    <translation>N</translation>
   </message>
   <message>
-   <source>N E S W</source>
-   <translation>N O S W</translation>
+   <source>N 45°30'15" E 100.50 ft
+S 44°29'45" E 60.25 ft
+123°15' 36.58 m</source>
+   <translation>N 45°30'15" O 30,63 m
+S 44°29'45" O 18,36 m
+123°15' 36,58 m</translation>
   </message>
   <message>
    <source>N&amp;ext conflict or caution</source>
@@ -2426,6 +2446,10 @@
    <translation>An Drähten oder Pfählen</translation>
   </message>
   <message>
+   <source>One call to a line, a bearing and a distance, the last back to the first corner. An angle without letters counts clockwise from north. North is true north as set in the yard's fields.</source>
+   <translation>Eine Strecke je Zeile, Richtung und Länge, die letzte zurück zur ersten Ecke. Ein Winkel ohne Buchstaben zählt von Norden im Uhrzeigersinn. Norden ist der wahre Norden, wie er in den Feldern des Gartens steht.</translation>
+  </message>
+  <message>
    <source>One metre is one centimetre on this screen</source>
    <translation>Ein Meter ist auf diesem Bildschirm ein Zentimeter</translation>
   </message>
@@ -2632,6 +2656,10 @@
   <message>
    <source>Place</source>
    <translation>Ort</translation>
+  </message>
+  <message>
+   <source>Place of the first corner</source>
+   <translation>Ort der ersten Ecke</translation>
   </message>
   <message>
    <source>Place of the spot: distance from the left, distance from the bottom</source>
@@ -3545,6 +3573,14 @@
   <message>
    <source>The calendar was not written: {fault}</source>
    <translation>Der Kalender wurde nicht geschrieben: {fault}</translation>
+  </message>
+  <message>
+   <source>The calls close. {area}, {way} round.</source>
+   <translation>Der Linienzug schließt. {area}, Umfang {way}.</translation>
+  </message>
+  <message>
+   <source>The calls miss their beginning by {error}, 1 part in {parts}: this is shared out over the corners by the way walked. {area}, {way} round.</source>
+   <translation>Der Linienzug verfehlt seinen Anfang um {error}, 1 Teil auf {parts}: das wird nach der Weglänge auf die Ecken verteilt. {area}, Umfang {way}.</translation>
   </message>
   <message>
    <source>The clock of the yard's time zone, with summer time where it is kept</source>

@@ -8,6 +8,7 @@ from attrs import evolve, frozen
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from yardplan.checks.finding import Finding, Weight
+from yardplan.checks.said_once import said_alike
 from yardplan.checks.wording import Said, names_of, say
 from yardplan.language import all_of, later, tr, tr_n
 from yardplan.window.open_yard import OpenYard
@@ -22,8 +23,6 @@ WEIGHT_WORDS = {
 }
 
 
-#: Checks that say the same of every plant of a variety: one card holds what is said of all of them.
-_SAID_ONCE = frozenset({"pollination", "known", "bloom", "chill"})
 #: So many of the others of a card are named.
 _NAMED = 4
 
@@ -160,14 +159,12 @@ class FindingRows(QAbstractListModel):
 
     def _folded(self, rows: list[Row]) -> list[Row]:
         """The rows with what is said of many plants alike on the card of the first."""
-        groups: dict[tuple[object, ...], list[Row]] = {}
-        for number, row in enumerate(rows):
-            one = row.finding
-            alike = one.check in _SAID_ONCE and one.weight is not Weight.CONFLICT and len(one.things) == 1
-            groups.setdefault((one.check, one.kind, row.said.title) if alike else (number,), []).append(row)
-        return [group[0] if len(group) == 1 else self._card_of(group) for group in groups.values()]
+        groups = said_alike((row.finding, row.said.title) for row in rows)
+        return [self._card_of([rows[number] for number in group]) for group in groups]
 
     def _card_of(self, group: list[Row]) -> Row:
+        if len(group) == 1:
+            return group[0]
         names, more = self._names or {}, tuple(row.finding for row in group[1:])
         things = [names.get(one.things[0], one.things[0]) for one in more]
         return evolve(group[0], more=more, likewise=tr("Likewise: {things}", things=_some_of(things)))
