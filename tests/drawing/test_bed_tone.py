@@ -10,7 +10,7 @@ from yardplan.drawing.style import PALETTE, SYMBOL_FLOOR
 from yardplan.drawing.view import Layers
 from yardplan.plants.catalogue import catalogue
 from yardplan.plants.standing import stand_of
-from yardplan.yard.planting import Bed, PlantKey
+from yardplan.yard.planting import Bed, PlantKey, Row
 from yardplan.yard.yard import Yard
 
 BED = Bed(
@@ -48,3 +48,18 @@ def test_symbols_are_drawn_where_they_can_be_told_apart(qapp):
     _, inside = seen(scale)
     ink = np.abs(inside.astype(int) - 255).max(axis=2) > 120
     assert 0.1 < ink.mean() < 0.75
+
+
+@pytest.mark.parametrize("scale", [5.0, 12.6, 20.0])
+def test_a_matted_row_stays_light_at_small_scales(qapp, scale):
+    row = Row(id="R1", plant=PlantKey("strawberry", "Sparkle"), line=((2.0, 4.0), (14.0, 4.0)), count=27,
+              spacing=0.45)
+    yard = Yard(rows=(row,))
+    layers = Layers(grid=False, labels=False)
+    view = view_of(yard=yard, scale=scale, stand=stand_of(yard, catalogue()), layers=layers)
+    pixels = plan_picture(draw_yard, view)
+    low, high = view.at((3.0, 3.85)), view.at((13.0, 4.15))
+    inside = pixels[int(high.y()):int(low.y()) + 1, int(low.x()):int(high.x())]
+    assert near(inside, PALETTE.ink, 60).mean() < 0.02
+    drawn = np.abs(inside.astype(int) - 255).max(axis=2) > 20
+    assert drawn.any(), "the row itself is still seen"

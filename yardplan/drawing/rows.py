@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from functools import lru_cache
 from itertools import pairwise
 
@@ -193,9 +193,19 @@ def _draw_combs(painter: QPainter, view: PlanView, standing: StandingRow) -> Non
 
 
 def _draw_mats(painter: QPainter, view: PlanView, standing: StandingRow) -> None:
-    """A matted row: its band and the plants set in it."""
+    """A matted row: its band and the plants set in it, or dots where these would run together into black."""
     _draw_band(painter, view, standing)
-    _draw_plants(painter, view, standing, min(standing.size.spread, standing.row.spacing * 1.1))
+    row, spread = standing.row, standing.size.spread
+    room = min(spread, row.spacing) * view.scale / view.unit
+    if room >= SYMBOL_FLOOR:
+        _draw_plants(painter, view, standing, min(spread, row.spacing * 1.1))
+    elif room >= BED_DOT_ROOM:
+        _draw_dots(painter, view, [point for point, _ in row_places(row.line, row.count, row.spacing)])
+
+
+def _draw_dots(painter: QPainter, view: PlanView, places: Iterable[Point]) -> None:
+    painter.setPen(pen("leaf", BED_DOT, view.unit))
+    painter.drawPoints([view.at(place) for place in places])
 
 
 def _draw_symbols(painter: QPainter, view: PlanView, standing: StandingRow) -> None:
@@ -257,5 +267,4 @@ def draw_bed_plants(painter: QPainter, view: PlanView, standing: StandingBed) ->
         for place in places:
             stamp(painter, view, place, plain_look(view, size))
     elif room >= BED_DOT_ROOM:
-        painter.setPen(pen("leaf", BED_DOT, view.unit))
-        painter.drawPoints([view.at(place) for place in places])
+        _draw_dots(painter, view, places)
