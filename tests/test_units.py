@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Iterator
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from yardplan import language
 from yardplan.units import (
     INCH,
     LONGEST,
@@ -62,7 +64,7 @@ def test_a_bare_number_is_in_the_shown_unit() -> None:
 @pytest.mark.parametrize(
     "typed",
     [
-        "", " ", "-", "abc", "12 apples", "1/0\"", "3 1/0'", "1,250.5", "1 250", "12'6\"7", "--2", "m", "'",
+        "", " ", "-", "abc", "12 apples", "1/0\"", "3 1/0'", "1 250", "1,25.5", "12'6\"7", "--2", "m", "'",
         "1e3", "nan", "inf", "12;6", "3 m 4", "½½", "1//2", "12' -6\"x",
     ],
 )
@@ -70,6 +72,40 @@ def test_what_is_no_length_is_said(typed: str) -> None:
     says = f"'{typed}' is not a length: write for example 12' 6\" or 3.8 m"
     with pytest.raises(UnitError, match=re.escape(says)):
         parse_length(typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "metres"),
+    [
+        ("1,250.5 m", 1250.5), ("1.250,5 m", 1250.5), ("1,250.5 ft", 1250.5 * 0.3048), ("0,375 m", 0.375),
+        ("2 m 35 cm", 2.35), ("2m35cm", 2.35), ("1.250 m", 1.25), ("10 chains", 201.168), ("2 rods", 10.0584),
+        ("50 links", 10.0584), ("12 Fuß 6 Zoll", 3.81), ("12ft6in", 3.81),
+    ],
+)
+def test_groups_of_three_and_the_measures_of_deeds(typed: str, metres: float) -> None:
+    # Chain, rod and link: NIST Handbook 44, appendix C.
+    assert parse_length(typed) == pytest.approx(metres, abs=1e-12)
+
+
+@pytest.fixture
+def decimal_comma() -> Iterator[None]:
+    language.install(lambda text, n=-1: text, decimal_point=",", code="de")
+    yield
+    language.install(None)
+
+
+@pytest.mark.parametrize("typed", ["1,250 ft", "12,500", "10 m 1,250"])
+def test_a_comma_that_may_stand_for_thousands_is_asked_about(typed: str) -> None:
+    """Read as decimals it would be a length wrong by a thousand, without a word."""
+    with pytest.raises(UnitError, match="write one of these"):
+        parse_length(typed, "imperial")
+
+
+def test_where_the_comma_stands_before_decimals_the_point_is_asked_about(decimal_comma: None) -> None:
+    assert parse_length("1,250 m") == 1.25
+    with pytest.raises(UnitError, match="may be 1250 or 1,250"):
+        parse_length("1.250 m")
+    assert parse_length("1.250 m", from_file=True) == 1.25
 
 
 @pytest.mark.parametrize("typed", ["10.1 km", "40000 ft", "9" * 400])

@@ -71,6 +71,11 @@ def decimals(text: str) -> str:
     return text if _Spoken.point == "." else text.replace(".", _Spoken.point)
 
 
+def decimal_point() -> str:
+    """The sign before the decimals in the language shown."""
+    return _Spoken.point
+
+
 def all_of(words: Sequence[str]) -> str:
     """`a`, `a and b`, `a, b and c`."""
     if len(words) < 2:

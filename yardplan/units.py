@@ -1,8 +1,11 @@
 """Measures as people type and read them. Metres, square metres, kilograms and litres inside.
 
 Accepts feet and inches or metric in any field whatever the yard shows: `12' 6"`, `12 ft 6 in`,
-`12'-6 1/2"`, `150"`, `3.8 m`, `3,8`, `380 cm`. A bare number is in the shown unit.
-1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly (international yard and pound, 1959).
+`12'-6 1/2"`, `150"`, `3.8 m`, `3,8`, `380 cm`, `2 m 35 cm`; of old deeds chains, rods and links. A bare
+number is in the shown unit. Thousands may stand in groups, `1,250.5 ft`; what could be a group or decimals is
+refused rather than guessed.
+1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly (international yard and pound, 1959); a chain is 66 ft, a rod
+16 1/2 ft and a link a hundredth of a chain (NIST Handbook 44, appendix C).
 """
 
 from __future__ import annotations
@@ -11,7 +14,7 @@ import math
 import re
 from typing import TYPE_CHECKING, Literal
 
-from yardplan.language import decimals, tr
+from yardplan.language import decimal_point, decimals, tr
 
 if TYPE_CHECKING:
     from fractions import Fraction
@@ -39,16 +42,24 @@ _QUOTES = str.maketrans({
 })
 _NUMBER = r"(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:[.,]\d*)?|[.,]\d+)"
 _FEET = re.compile(
-    rf"(?P<feet>{_NUMBER})\s*(?:'|feet|foot|ft\.?)\s*-?\s*"
-    rf"(?:(?P<inches>{_NUMBER})\s*(?:\"|''|inches|inch|in\.?)?)?"
+    rf"(?P<feet>{_NUMBER})\s*(?:'|feet|foot|fuß|fuss|ft\.?)\s*-?\s*"
+    rf"(?:(?P<inches>{_NUMBER})\s*(?:\"|''|inches|inch|in\.?|zoll)?)?"
 )
-_PLAIN = re.compile(rf"(?P<number>{_NUMBER})\s*(?P<unit>[a-z\"']*)\.?")
+_PLAIN = re.compile(rf"(?P<number>{_NUMBER})\s*(?P<unit>[a-zß\"']*)\.?")
 _METRES = {
     "m": 1.0, "metre": 1.0, "metres": 1.0, "meter": 1.0, "meters": 1.0,
     "cm": 0.01, "mm": 0.001, "dm": 0.1, "km": 1000.0,
     '"': INCH, "''": INCH, "in": INCH, "inch": INCH, "inches": INCH, "yd": 3 * FOOT, "yard": 3 * FOOT,
-    "yards": 3 * FOOT,
+    "yards": 3 * FOOT, "chain": 66 * FOOT, "chains": 66 * FOOT, "rod": 16.5 * FOOT, "rods": 16.5 * FOOT,
+    "link": 0.66 * FOOT, "links": 0.66 * FOOT, "fuß": FOOT, "fuss": FOOT, "zoll": INCH,
 }
+_METRES_AND_CM = re.compile(r"(?P<metres>\d+)\s*m\s*(?P<cm>\d+(?:[.,]\d*)?)\s*cm")
+#: A number in groups of three: two groups, or one and decimals behind the other sign, leave no doubt.
+_GROUPED = re.compile(
+    r"(?<![\d.,])\d{1,3}(?:(?:,\d{3})+\.\d+|(?:\.\d{3})+,\d+|(?:,\d{3}){2,}|(?:\.\d{3}){2,})(?![\d.,])"
+)
+#: One group behind the sign that does not stand before decimals here: a thousand, or a slip?
+_DOUBTFUL = re.compile(r"(?<![\d.,])[1-9]\d{0,2}(?P<sign>[.,])\d{3}(?![\d.,])")
 
 
 def _fraction(text: str) -> Fraction:
@@ -67,16 +78,19 @@ def _unreadable(typed: str) -> UnitError:
     return UnitError(tr("'{typed}' is not a length: write for example 12' 6\" or 3.8 m", typed=typed))
 
 
-def parse_length(typed: str, system: System = "metric") -> float:
+def parse_length(typed: str, system: System = "metric", *, from_file: bool = False) -> float:
     """Metres from what a person typed; a bare number is feet (imperial) or metres (metric).
 
-    Raises UnitError when the text is no length. A minus sign covers the whole: -1' 6" is -18 in.
+    Raises UnitError when the text is no length. A minus sign covers the whole: -1' 6" is -18 in. `from_file`:
+    a program wrote it, in which `1,250` and `1.250` have three decimals.
     """
-    text = typed.translate(_QUOTES).strip().lower()
+    text = _ungrouped(typed.translate(_QUOTES).strip().lower(), ask=not from_file)
     sign = -1 if text.startswith("-") else 1
     text = text[1:].strip() if text[:1] in ("-", "+") else text
     try:
         metres = _feet_and_inches(text)
+        if metres is None:
+            metres = _metres_and_cm(text)
         if metres is None:
             metres = _one_unit(text, system)
     except ZeroDivisionError:
@@ -89,6 +103,34 @@ def parse_length(typed: str, system: System = "metric") -> float:
         shown = typed if len(typed) <= 20 else typed[:20] + "…"
         raise UnitError(tr("'{typed}' is longer than 10 km", typed=shown))
     return sign * metres
+
+
+def _ungrouped(text: str, *, ask: bool) -> str:
+    """Numbers without the signs between groups of three. Raises UnitError where one may be either.
+
+    `1,250 ft` is 1250 to one and 1.25 to another: in a language with a decimal comma it is 1.25, elsewhere it
+    is asked for anew, because a length wrong by a thousand is worse than a question.
+    """
+    text = _GROUPED.sub(_without_groups, text)
+    doubtful = _DOUBTFUL.search(text) if ask else None
+    if doubtful is not None and doubtful["sign"] != decimal_point():
+        plain = doubtful[0].replace(doubtful["sign"], "")
+        small = doubtful[0].replace(doubtful["sign"], decimal_point())
+        raise UnitError(tr(
+            "'{typed}' may be {many} or {few}: write one of these", typed=doubtful[0], many=plain, few=small
+        ))
+    return text
+
+
+def _without_groups(found: re.Match[str]) -> str:
+    signs = [sign for sign in found[0] if sign in ".,"]
+    whole = found[0].replace(signs[0], "")
+    return whole.replace(",", ".")
+
+
+def _metres_and_cm(text: str) -> float | None:
+    match = _METRES_AND_CM.fullmatch(text)
+    return float(int(match["metres"]) + _fraction(match["cm"]) / 100) if match else None
 
 
 def _feet_and_inches(text: str) -> float | None:

@@ -19,6 +19,7 @@ from yardplan.drawing.style import contrast
 from yardplan.shipped import resource
 from yardplan.window.dialogs.alongside_box import AlongsideBox
 from yardplan.window.dialogs.command_finder import CommandFinder
+from yardplan.window.dialogs.deed_box import DeedBox
 from yardplan.window.edges import DockEdge, Splitter
 from yardplan.window.open_yard import InHand
 from yardplan.window.questions import Questions
@@ -143,10 +144,10 @@ def modal_boxes(window, tmp_path):
     window.exchange.read_lot(outline)
     yield window.exchange.box
     window.exchange.box.close()
-    box = AlongsideBox(window.open_yard, "WF1", window)
-    box.show()
-    yield box
-    box.close()
+    for box in (AlongsideBox(window.open_yard, "WF1", window), DeedBox(window.open_yard, window)):
+        box.show()
+        yield box
+        box.close()
 
 
 def all_modal(window, monkeypatch, tmp_path):
@@ -168,7 +169,7 @@ def test_boxes_that_the_window_waits_for_have_names_and_can_be_hit(
         assert hard_to_use(box) == [], box.windowTitle()
         assert cut_text(box) == [], box.windowTitle()
         seen += 1
-    assert seen == 8
+    assert seen == 9
 
 
 def test_the_strip_of_the_guide_has_names_and_can_be_hit_at_every_step(window, qtbot):

@@ -144,7 +144,7 @@ class ArrangeCommands:
         if typed is None:
             return
         try:
-            count, step = parse_repeat(typed, self._yard.units)
+            count, step = parse_repeat(typed, self._yard.units, north=self._yard.yard.site.north)
         except UnitError as error:
             self._window.questions.tell_fault(tr("Nothing was repeated"), str(error))
             return

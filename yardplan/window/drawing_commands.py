@@ -76,7 +76,10 @@ class DrawingCommands:
         alongside = self._add(
             "alongside", "alongside", tr("Path or bed &alongside…"), self.open_alongside, "A",
             tip=tr("Along the selected fence, building, bed or lot line, at a typed distance and width"))
-        return [rounding, alongside]
+        deed = self._add(
+            "deed", "", tr("Lot line from a &deed…"), self.open_deed,
+            tip=tr("By its bearings and distances; the closing error is told and shared out"))
+        return [rounding, alongside, deed]
 
     def _pictures(self) -> list[QAction]:
         return [
@@ -144,6 +147,14 @@ class DrawingCommands:
         box = AlongsideBox(self._yard, key, self._window)
         box.open()
         # At the upper left of the sheet, so that most of the plan stays in sight.
+        box.move(self._canvas.mapToGlobal(self._canvas.rect().topLeft()) + _corner())
+
+    def open_deed(self) -> None:
+        """Type or paste the calls of a deed, seen on the plan before the lot line is drawn."""
+        from yardplan.window.dialogs.deed_box import DeedBox
+
+        box = DeedBox(self._yard, self._window)
+        box.open()
         box.move(self._canvas.mapToGlobal(self._canvas.rect().topLeft()) + _corner())
 
     def _has_sides(self, key: str) -> bool:

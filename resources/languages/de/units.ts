@@ -12,6 +12,10 @@
    <translation>„{typed}“ ist keine Länge: zum Beispiel 3,8 m oder 12' 6" schreiben</translation>
   </message>
   <message>
+   <source>'{typed}' may be {many} or {few}: write one of these</source>
+   <translation>„{typed}“ kann {many} oder {few} heißen: schreiben Sie eins davon</translation>
+  </message>
+  <message>
    <source>unknown</source>
    <translation>unbekannt</translation>
   </message>

@@ -2043,7 +2043,7 @@
   </message>
   <message>
    <source>Lot line from a &amp;deed…</source>
-   <translation>Grundstücksgrenze aus einer Urkun&amp;de…</translation>
+   <translation>Grundstücks&amp;grenze aus einer Urkunde…</translation>
   </message>
   <message>
    <source>Lot line from a deed</source>

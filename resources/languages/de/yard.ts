@@ -4,8 +4,28 @@
  <context>
   <name>yardplan</name>
   <message>
+   <source>'{text}' is no bearing: from north or south it turns at most 90 degrees</source>
+   <translation>„{text}“ ist keine Richtung: von Norden oder Süden weicht sie höchstens 90 Grad ab</translation>
+  </message>
+  <message>
+   <source>'{text}' is no direction: from north it is at most 360 degrees round</source>
+   <translation>„{text}“ ist keine Richtung: von Norden rundum sind es höchstens 360 Grad</translation>
+  </message>
+  <message>
    <source>'{text}' is not a plant: write CROP:CULTIVAR, for example apple:Liberty</source>
    <translation>„{text}“ ist keine Pflanze: ART:SORTE schreiben, zum Beispiel apple:Liberty</translation>
+  </message>
+  <message>
+   <source>'{text}' is not an angle: minutes and seconds stay below 60</source>
+   <translation>„{text}“ ist kein Winkel: Minuten und Sekunden bleiben unter 60</translation>
+  </message>
+  <message>
+   <source>'{text}' is not an angle: write 90, 45°30' or a bearing like N 45 E</source>
+   <translation>„{text}“ ist kein Winkel: schreiben Sie 90, 45°30' oder eine Richtung wie N 45 O</translation>
+  </message>
+  <message>
+   <source>A lot line needs three calls or more, one to a line, the last back to the beginning</source>
+   <translation>Eine Grundstücksgrenze braucht drei Strecken oder mehr, eine je Zeile, die letzte zurück zum Anfang</translation>
   </message>
   <message>
    <source>A variant needs a name</source>
@@ -20,8 +40,20 @@
    <translation>Gruppe {n}</translation>
   </message>
   <message>
+   <source>Line {number}: '{line}' is no bearing with a distance: write for example N 45°30' E 100.50 ft</source>
+   <translation>Zeile {number}: „{line}“ ist keine Richtung mit Länge: schreiben Sie zum Beispiel N 45°30' O 30,63 m</translation>
+  </message>
+  <message>
+   <source>Line {number}: {why}</source>
+   <translation>Zeile {number}: {why}</translation>
+  </message>
+  <message>
    <source>Looked up by ZIP code; this program is not the official USDA Plant Hardiness Zone Map.</source>
    <translation>Nachgeschlagen nach Postleitzahl; dieses Programm ist nicht die amtliche USDA Plant Hardiness Zone Map.</translation>
+  </message>
+  <message>
+   <source>N E S W</source>
+   <translation>N O S W</translation>
   </message>
   <message>
    <source>NOAA normals</source>
@@ -44,6 +76,14 @@
    <translation>Die beiden Stellen sind eine: weiter auseinander klicken</translation>
   </message>
   <message>
+   <source>The walk ends {error} from its beginning, too far to share out. A wrong length in line {lines}, or a call left out, would explain it</source>
+   <translation>Der Linienzug endet {error} neben seinem Anfang, zu weit zum Verteilen. Eine falsche Länge in Zeile {lines} oder eine fehlende Strecke würde es erklären</translation>
+  </message>
+  <message>
+   <source>The walk ends {error} from its beginning, too far to share out: look for a wrong figure or letter, or a call left out</source>
+   <translation>Der Linienzug endet {error} neben seinem Anfang, zu weit zum Verteilen: suchen Sie eine falsche Zahl, einen falschen Buchstaben oder eine fehlende Strecke</translation>
+  </message>
+  <message>
    <source>The width must lie between 0.02 and {most} m</source>
    <translation>Die Breite muss zwischen 0,02 und {most} m liegen</translation>
   </message>
@@ -62,6 +102,10 @@
   <message>
    <source>There is no variant called {name}</source>
    <translation>Es gibt keine Variante namens {name}</translation>
+  </message>
+  <message>
+   <source>These calls make a line that crosses itself: look at their letters and their order</source>
+   <translation>Diese Strecken ergeben eine Linie, die sich selbst kreuzt: prüfen Sie Buchstaben und Reihenfolge</translation>
   </message>
   <message>
    <source>This edge has no direction yet: drag one of its corners first</source>
@@ -150,6 +194,10 @@
   <message>
    <source>no match</source>
    <translation>keine Übereinstimmung</translation>
+  </message>
+  <message>
+   <source>north east south west</source>
+   <translation>Nord Ost Süd West</translation>
   </message>
   <message>
    <source>one-in-ten dates by the usual spread</source>

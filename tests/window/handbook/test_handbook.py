@@ -198,7 +198,7 @@ def test_keys_in_the_pages_are_those_of_the_program(window, book):
     assert [name for name, page in book.pages.items() if "{" in page.text] == []
     assert "Ctrl+S" in book.pages["start"].text
     # What has no command of its own: held keys, gestures, the keys of the sheet.
-    by_hand = {"Ctrl+drag", "Ctrl+wheel", "Shift+click", "Shift+Tab", "Shift+F10"}
+    by_hand = {"Ctrl+drag", "Ctrl+Enter", "Ctrl+wheel", "Shift+click", "Shift+Tab", "Shift+F10"}
     combination = re.compile(r"\*\*((?:Ctrl|Shift|Alt)\+[^*]+|F\d+)\*\*")
     assert {keys for text in raw.values() for keys in combination.findall(text)} <= by_hand
 

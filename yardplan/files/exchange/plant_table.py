@@ -266,7 +266,7 @@ class _Reader:
     def _length(self, cells: list[str], name: str) -> float | None:
         text = self.cell(cells, name)
         metres = self.columns[name][1] if name in self.columns else True
-        return parse_length(text, "metric" if metres else self.system) if text else None
+        return parse_length(text, "metric" if metres else self.system, from_file=True) if text else None
 
     def _degrees(self, cells: list[str]) -> float:
         text = self.cell(cells, "facing_deg")

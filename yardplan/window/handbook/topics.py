@@ -49,6 +49,7 @@ PANEL_PAGES: dict[str, str] = {
     "SpotView": "light#sun-at-a-spot",
     "FindingsList": "findings",
     "AlongsideBox": "drawing#curves-and-circles",
+    "DeedBox": "lot#from-a-deed",
     "VariantsBox": "drawing#variants",
     "LocalRules": "findings#local-rules",
     "SeasonStrip": "season",

@@ -15,6 +15,7 @@ from yardplan.units import FOOT, System, UnitError, format_length, parse_length
 from yardplan.window.panels.days import DayError, read_day, say_day
 from yardplan.window.panels.parts import Check, Combo, label
 from yardplan.window.theme import scaled
+from yardplan.yard.bearings import read_angle
 
 
 class _Mixed:
@@ -352,6 +353,24 @@ def number_reading(
         return int(value) if digits == 0 and factor == 1.0 else value
 
     return Reading(_or_none(read, optional), lambda v: "" if v is None else say(v))
+
+
+#: Angles are shown to so many decimals at most: 4 seconds of arc, 1 mm at 50 m.
+_ANGLE_DIGITS = 3
+
+
+def angle_reading(low: float, high: float, *, optional: bool = False) -> Reading:
+    """Degrees, with decimals or with minutes and seconds: `45.5`, `45°30'`, `50 gon`; kept as typed."""
+    shown = number_reading(low, high, "°", digits=_ANGLE_DIGITS, optional=optional)
+
+    def read(typed: str) -> float:
+        try:
+            degrees = read_angle(typed)
+        except UnitError as error:
+            raise EntryError(str(error)) from None
+        return within(degrees, low, high, shown.show)
+
+    return Reading(_or_none(read, optional), shown.show)
 
 
 def text_reading(*, optional: bool = True, longest: int = 200, empty: str | None = "") -> Reading:

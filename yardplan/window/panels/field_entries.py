@@ -22,6 +22,7 @@ from yardplan.window.panels.entry import (
     ParagraphEntry,
     Reading,
     TextEntry,
+    angle_reading,
     day_reading,
     elevation_reading,
     length_reading,
@@ -171,9 +172,7 @@ def reading_of(plan: FieldPlan, units: System) -> Reading:
         "text": lambda: text_reading(empty=None if plan.optional else ""),
         "length": lambda: length_reading(plan.low, plan.high, units, optional=plan.optional),
         "elevation": lambda: elevation_reading(plan.low, plan.high, units),
-        "number": lambda: number_reading(
-            plan.low, plan.high, plan.unit, factor=plan.factor, digits=plan.digits, optional=plan.optional
-        ),
+        "number": lambda: _number_reading(plan),
         "whole": lambda: number_reading(plan.low, plan.high, digits=0, optional=plan.optional),
         "volume": lambda: _volume_reading(plan, units),
         "day": lambda: day_reading(optional=plan.optional),
@@ -183,6 +182,14 @@ def reading_of(plan: FieldPlan, units: System) -> Reading:
         "zone": lambda: Reading(_zone, lambda value: value or ""),
     }
     return makers[plan.sort]()
+
+
+def _number_reading(plan: FieldPlan) -> Reading:
+    if plan.unit == "°":
+        return angle_reading(plan.low, plan.high, optional=plan.optional)
+    return number_reading(
+        plan.low, plan.high, plan.unit, factor=plan.factor, digits=plan.digits, optional=plan.optional
+    )
 
 
 def _zone(typed: str) -> str | None:

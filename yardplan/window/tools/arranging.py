@@ -166,8 +166,11 @@ def repeat(yard: Yard, ids: frozenset[str], count: int, step: Point) -> tuple[Ya
     return yard, frozenset(every)
 
 
-def parse_repeat(text: str, system: System) -> tuple[int, Point]:
-    """`5 x 2.5 m` or `5 x 8' < 90`: how many in all and the step. Raises UnitError."""
+def parse_repeat(text: str, system: System, *, north: float = 0.0) -> tuple[int, Point]:
+    """`5 x 2.5 m` or `5 x 8' < 90`: how many in all and the step. Raises UnitError.
+
+    `north`: where true north lies, degrees clockwise from the top, for a step along a bearing.
+    """
     match = re.fullmatch(r"\s*(\d{1,4})\s*(?:x|×|\*|times|at)\s*(.+)", text, re.IGNORECASE)
     if match is None:
         raise UnitError(
@@ -185,7 +188,7 @@ def parse_repeat(text: str, system: System) -> tuple[int, Point]:
                 most=MOST_COPIES,
             )
         )
-    entry = parse_typed(match[2], system)
+    entry = parse_typed(match[2], system, north=north)
     if entry.form not in ("length", "angle"):
         raise UnitError(tr("'{typed}' is not one distance", typed=match[2]))
     return count, polar((0.0, 0.0), entry.first, entry.second if entry.form == "angle" else 0.0)

@@ -7,18 +7,12 @@ from typing import Literal
 
 from attrs import frozen
 
-from yardplan.language import later, tr
+from yardplan.language import tr
 from yardplan.units import System, UnitError, parse_length
 from yardplan.window.canvas.geometry import along, polar
 from yardplan.window.open_yard import OpenYard
+from yardplan.yard.bearings import read_angle, read_bearing, split_call
 from yardplan.yard.ground import Point
-
-#: The letters of the winds as the language writes them; the English ones are read everywhere.
-_WINDS = later("N E S W")
-_BEARING = re.compile(
-    r"(?P<from>[^\W\d])\s*(?P<degrees>\d+(?:[.,]\d+)?)\s*°?"
-    r"(?:\s*(?P<minutes>\d+(?:[.,]\d+)?)\s*'(?:\s*(?P<seconds>\d+(?:[.,]\d+)?)\s*\")?)?\s*(?P<to>[^\W\d])",
-)
 
 
 @frozen(kw_only=True)
@@ -34,8 +28,8 @@ def parse_typed(text: str, system: System, *, north: float = 0.0) -> Typed:
     """Read an entry. Raises UnitError with words for a person.
 
     An angle is in degrees counter-clockwise from the right of the drawing; a bearing (`N 45 E`, in German
-    `N 45 O`; surveyors' quadrant bearing) counts from true north, which lies `north` degrees clockwise from
-    the top.
+    `N 45 O`; surveyors' quadrant bearing) or azimuth (`N 123.5`) counts from true north, which lies `north`
+    degrees clockwise from the top.
     """
     if ";" in text:
         x, y = _two(text, ";")
@@ -44,6 +38,9 @@ def parse_typed(text: str, system: System, *, north: float = 0.0) -> Typed:
         if sign in text:
             length, turn = _two(text, sign)
             return Typed(form="angle", first=_above_zero(length, system), second=_angle(turn, north))
+    call = split_call(text, system)
+    if call is not None:
+        return Typed(form="angle", first=call[0], second=_from_north(call[1], north))
     parts = re.split(r"\s*[x×*]\s*|\s+by\s+", text.strip().lower())
     if len(parts) == 2:
         return Typed(
@@ -65,41 +62,20 @@ def _above_zero(text: str, system: System) -> float:
 
 
 def _angle(text: str, north: float) -> float:
-    match = _BEARING.fullmatch(text.strip())
-    turn = _from_bearing(match, north) if match else None
-    if turn is not None:
-        return turn
-    try:
-        return float(text.replace("°", "").replace(",", ".").strip())
-    except ValueError:
-        raise UnitError(
-            tr("'{text}' is not an angle: write 90, or a bearing like N 45 E", text=text)
-        ) from None
+    clockwise = read_bearing(text)
+    return read_angle(text) if clockwise is None else _from_north(clockwise, north)
 
 
-def _quadrant(match: re.Match[str]) -> str:
-    """The quadrant in English letters, `NE`, whichever it was typed with; the language's own go first."""
-    english = dict(zip("NESW", "NESW", strict=True))
-    own = dict(zip(tr(_WINDS).split(), "NESW", strict=True))
-    return "".join((english | own).get(match[name].upper(), " ") for name in ("from", "to"))
-
-
-def _from_bearing(match: re.Match[str], north: float) -> float | None:
-    """A bearing as an angle; None where its letters name no quadrant."""
-    parts = (match[name] for name in ("degrees", "minutes", "seconds"))
-    turn = sum(
-        float((part or "0").replace(",", ".")) / 60**power for power, part in enumerate(parts)
-    )
-    turns = {"NE": turn, "SE": 180 - turn, "SW": 180 + turn, "NW": 360 - turn}
-    clockwise = turns.get(_quadrant(match))
-    return None if clockwise is None else float((90 - clockwise - north) % 360)
+def _from_north(clockwise: float, north: float) -> float:
+    """A direction counted clockwise from true north, counter-clockwise from the right of the drawing."""
+    return (90 - clockwise - north) % 360
 
 
 def parse_degrees(text: str) -> float:
-    """A turn in degrees counter-clockwise: `45`, `-30°`, `22,5`. Raises UnitError."""
+    """A turn in degrees counter-clockwise: `45`, `-30°`, `22,5`, `45°30'`. Raises UnitError."""
     try:
-        return float(text.replace("°", "").replace(",", ".").strip())
-    except ValueError:
+        return read_angle(text)
+    except UnitError:
         raise UnitError(tr("'{typed}' is no number of degrees", typed=text)) from None
 
 
