@@ -18,7 +18,7 @@ from yardplan.arrange.moving import moving_of
 from yardplan.arrange.swept import holding, meeting_area, meeting_line
 from yardplan.checks.survey import survey_of
 from yardplan.yard import edits
-from yardplan.yard.ground import Building, Point
+from yardplan.yard.ground import Building, Paving, Point
 from yardplan.yard.planting import Bed, Container, PlantKey, Row
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
@@ -106,6 +106,37 @@ def test_a_row_is_closed_to_where_it_would_run_into_a_house_or_a_crown() -> None
     near = ground.nearest((14, 8))
     assert near is not None
     assert near[0] == pytest.approx(13.0 - BAND, abs=0.02)
+
+
+def test_a_bed_is_closed_to_houses_ponds_and_rows_of_another_kind_and_a_row_to_planted_beds() -> None:
+    """Just as far as the check finds it; paving and bare beds close nothing."""
+    raspberries = PlantKey("red raspberry", "Latham")
+    row = Row(id="R1", plant=raspberries, line=((20, 4), (26, 4)), count=9, spacing=0.6)
+    planted = PlantKey("strawberry", "Honeoye")
+    bed = Bed(id="B1", outline=((2, 2), (6, 2), (6, 4), (2, 4)), plant=planted)
+    bare = Bed(id="B2", outline=((20, 7), (24, 7), (24, 9), (20, 9)))
+    house = Building(id="H1", footprint=((10, 2), (16, 2), (16, 8), (10, 8)))
+    yard = evolve(
+        yard_of(beds=(bed, bare), buildings=(house,)), rows=(row,), pavings=(
+            Paving(id="P1", kind="pond", outline=((2, 12), (8, 12), (8, 18), (2, 18))),
+            Paving(id="P2", kind="terrace", outline=((12, 12), (20, 12), (20, 18), (12, 18))),
+        ),
+    )
+    survey = survey_of(yard)
+    ground = clear_ground_together(survey, {"B1"}, light=None)
+    assert ground.anchor == (4.0, 3.0)
+    told = {place: [(one.kind, one.things) for one in ground.why(place)] for place in (
+        (13, 5), (5, 15), (23, 4), (16, 15), (22, 8),
+    )}
+    assert told == {
+        (13, 5): [("bed_over", ("H1",))], (5, 15): [("bed_over", ("P1",))],
+        (23, 4): [("bed_under_row", ("R1",))], (16, 15): [], (22, 8): [],
+    }
+    assert ground.holds((8.05, 5))  # up to the hand's breadth that counts as touching
+    assert not ground.holds((8.15, 5))
+    rows = clear_ground_together(survey, {"R1"}, light=None)
+    assert [(one.kind, one.things) for one in rows.why((6, 3))] == [("row_in_bed", ("B1",))]
+    assert rows.holds((22, 8))
 
 
 def test_a_row_with_more_plants_than_it_takes_is_so_wherever_it_runs() -> None:

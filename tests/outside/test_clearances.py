@@ -38,7 +38,10 @@ FEET = [
 
 #: What is at stake: a legal demand, safety, damage or upkeep, as the sources above set their rules.
 SEVERITIES = {
-    "law": ["lot-stem-share", "reach-own-side", "septic-tank", "service-dig", "sight-corner", "sight-drive"],
+    "law": [
+        "lot-stem-share", "lot-line-drawn", "reach-own-side", "septic-tank", "service-dig", "sight-corner",
+        "sight-drive",
+    ],
     "safety": ["service-small", "service-large", "overhead-low-height", "overhead-tools", "well-spray"],
     "damage": [
         "structure-low", "structure-tall", "clay-high-demand", "eaves-drip", "septic-field-height",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from support.builders import plant, yard_of
-from yardplan.yard.ground import Building, Gate, Service, StandingTree
+from yardplan.yard.ground import Barrier, Building, Gate, Paving, Service, StandingTree
 from yardplan.yard.planting import Bed, Container, Earlier, PlantKey, Row
 from yardplan.yard.site import Site, Soil
 from yardplan.yard.yard import Yard
@@ -42,7 +42,15 @@ def troubled_yard() -> Yard:
         plant("A5", "apple:Nobody's Pippin", (40, 40)),
         plant("A6", "apple:Granny Smith", (50, 24), rootstock="M26"),
         site=SITE, width=75, depth=60,
-        buildings=(Building(id="BL1", name="Barn", footprint=box(55, 30, 14, 12), eaves=11.0, ridge=13.0),),
+        buildings=(
+            Building(id="BL1", name="Barn", footprint=box(55, 30, 14, 12), eaves=11.0, ridge=13.0),
+            Building(id="BL2", name="Coop", footprint=box(43, 48, 2, 2), eaves=1.5, ridge=1.5),
+        ),
+        barriers=(Barrier(id="FE1", line=((68, 1), (78, 1)), height=1.0),),
+        pavings=(
+            Paving(id="PV1", kind="pond", outline=box(49, 48, 3, 3)),
+            Paving(id="PV2", kind="terrace", outline=box(56, 48, 4, 3)),
+        ),
         services=(Service(id="S1", kind="gas", points=((42, 0), (42, 14))),),
         standing_trees=(
             StandingTree(id="T1", kind="walnut, black", place=(8, 40), height=16.0, spread=12.0),
@@ -51,8 +59,18 @@ def troubled_yard() -> Yard:
         rows=(
             Row(id="R1", plant=PlantKey("red raspberry", "Latham"), line=((30, 50), (30, 56)), count=25,
                 spacing=0.6, planted=2028, earlier=(Earlier(crop="tomato", until=2027),)),
+            Row(id="R2", plant=PlantKey("red raspberry", "Latham"), line=((12, 54), (23, 54)), count=3,
+                spacing=3.0),
         ),
-        beds=(Bed(id="BD1", outline=box(14, 52, 6, 4), plant=PlantKey("strawberry", "Honeoye")),),
+        beds=(
+            Bed(id="BD1", outline=box(14, 52, 6, 4), plant=PlantKey("strawberry", "Honeoye")),
+            Bed(id="BD2", outline=box(40, 48, 4, 2)),
+            Bed(id="BD3", outline=box(47, 50, 4, 2)),
+            Bed(id="BD4", outline=box(57, 49, 2, 1)),
+            Bed(id="BD5", outline=box(63, 48, 3, 2)),
+            Bed(id="BD6", outline=box(65, 49, 3, 2)),
+            Bed(id="BD7", outline=box(72, 54, 5, 2)),
+        ),
         containers=(
             Container(id="PT1", place=(30, 40), volume=25.0, soil=Soil(ph=6.5)),
             Container(id="PT2", place=(37.5, 24), volume=60.0, diameter=0.6, soil=Soil(ph=5.0)),

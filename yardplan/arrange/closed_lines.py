@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import numpy as np
+import shapely
 from shapely.geometry.base import BaseGeometry
 
 from yardplan.arrange.closed import Closed, grown, length, line_of, shape_of
@@ -12,6 +13,8 @@ from yardplan.arrange.discs import discs
 from yardplan.arrange.moving import Moving, shapes_outside
 from yardplan.arrange.swept import holding, meeting_area, meeting_discs, meeting_line
 from yardplan.checks import drainage, soil
+from yardplan.checks.clear import beyond, laid_over
+from yardplan.checks.clear.laid_over import NO_GROUND, core_of, taken
 from yardplan.checks.clear.lines_below import BURIED
 from yardplan.checks.clear.paving import PAVED, WATER
 from yardplan.checks.finding import Figure, Mark, Weight
@@ -20,7 +23,7 @@ from yardplan.checks.layout import Feature
 from yardplan.checks.neighbours import injured, toxic_reach
 from yardplan.checks.overlaps import TOUCH, closed_share
 from yardplan.checks.room.beds import crop_words, holds_own
-from yardplan.checks.shapes import area_of
+from yardplan.checks.shapes import area_of, coordinates
 from yardplan.checks.soil_plan import beds_of, plan_for, plant_rooting
 from yardplan.checks.spots import Spot, spots
 from yardplan.plants.stand import Standing, StandingBed, StandingRow
@@ -45,10 +48,10 @@ def _outside(moving: Moving) -> Iterator[Closed]:
     lot = next((one for one in moving.survey.layout.features if one.sort == "lot"), None)
     if lot is None:
         return
-    slack = moving.survey.rules.value("clearance-tolerance") / 2.0
-    beyond = moving.known.buffer(moving.reach).envelope.difference(grown(shape_of(lot), slack))
+    slack = moving.survey.rules.value(beyond.RULE) / 2.0
+    outside = moving.known.buffer(moving.reach).envelope.difference(grown(shape_of(lot), slack))
     for key, points, is_area in shapes_outside(moving):
-        shape = meeting_area(beyond, points) if is_area else meeting_line(beyond, points)
+        shape = meeting_area(outside, points) if is_area else meeting_line(outside, points)
         yield moving.closed(shape, _CLEAR, "row_outside", (key,))
 
 
@@ -73,6 +76,11 @@ def _row(moving: Moving, row: StandingRow) -> Iterator[Closed]:
             yield moving.closed(shape, _ROOM, "row_row", (other.id,), wanted=length(apart))
     for feature in moving.survey.layout.features:
         yield from _feature(moving, row, line, feature)
+    for bed in moving.survey.stand.beds:
+        if taken(bed, row):
+            shape = meeting_line(_core(moving, bed.bed.outline), line)
+            crop = Figure(crop_words(bed), "text")
+            yield moving.closed(shape, _CLEAR, "row_in_bed", (bed.id,), crop=crop)
 
 
 def _feature(moving: Moving, row: StandingRow, line: Outline, feature: Feature) -> Iterator[Closed]:
@@ -115,12 +123,32 @@ def _bed(moving: Moving, bed: StandingBed) -> Iterator[Closed]:
         if feature.sort == "septic field" and feature.closed:
             shape = meeting_area(_shape(feature), outline)
             yield moving.closed(shape, _CLEAR, "on_septic_field", (feature.id,))
+        elif feature.sort in NO_GROUND:
+            shape = meeting_area(_core(moving, feature.points), outline)
+            yield moving.closed(shape, _CLEAR, "bed_over", (feature.id,))
+    yield from _rows_in_bed(moving, bed)
     homes, now = beds_of(moving.survey), beds_of(moving.present)
     for plant in moving.survey.stand.plants:
         if plant.planted and plant.container is None:
             yield from _over_plant(moving, bed, outline, plant, homes.get(plant.id))
             if plant.id in now and now[plant.id].id == bed.id:
                 yield from _left_behind(moving, bed, outline, plant, homes.get(plant.id))
+
+
+def _rows_in_bed(moving: Moving, bed: StandingBed) -> Iterator[Closed]:
+    """Where the bed would come to lie under a row of another kind than its own."""
+    core = _core(moving, bed.bed.outline)
+    pieces = [moving.about_anchor(coordinates(piece.exterior)) for piece in shapely.get_parts(core)]
+    for row in moving.survey.stand.rows:
+        if row.row.line and taken(bed, row):
+            line = line_of(row.row.line)
+            shape = shapely.union_all([meeting_area(line, piece) for piece in pieces])
+            yield moving.closed(shape, _CLEAR, "bed_under_row", (row.id,))
+
+
+def _core(moving: Moving, outline: Outline) -> BaseGeometry:
+    """What a thing must reach into to lie over an outline, as the check has it."""
+    return core_of(outline, moving.survey.rules.value(laid_over.RULE))
 
 
 def _over_plant(

@@ -3,13 +3,26 @@
 from __future__ import annotations
 
 from yardplan.checks.check import Check
-from yardplan.checks.clear import buildings, lines_above, lines_below, lot_line, paving, rows, septic, sight
+from yardplan.checks.clear import (
+    beyond,
+    buildings,
+    laid_over,
+    lines_above,
+    lines_below,
+    lot_line,
+    paving,
+    rows,
+    septic,
+    sight,
+)
 from yardplan.checks.finding import Finding
 from yardplan.checks.shortfall import Limit
 from yardplan.checks.survey import Survey
 from yardplan.language import later
 
-_PARTS = (buildings, lot_line, septic, lines_below, lines_above, paving, sight, rows)
+_PARTS = (
+    buildings, lot_line, beyond, septic, lines_below, lines_above, paving, sight, rows, laid_over,
+)
 
 
 def run(survey: Survey) -> list[Finding]:

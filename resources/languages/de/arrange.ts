@@ -24,8 +24,16 @@
    <translation>läge auf der Sickerfläche {thing}</translation>
   </message>
   <message>
+   <source>it would lie over {thing}</source>
+   <translation>es läge über {thing}</translation>
+  </message>
+  <message>
    <source>it would run across {thing}</source>
    <translation>verliefe quer über {thing}</translation>
+  </message>
+  <message>
+   <source>it would run through the bed {thing}, which is planted with {crop}</source>
+   <translation>sie liefe durch das Beet {thing}, das mit {crop} bepflanzt ist</translation>
   </message>
   <message>
    <source>it would run through {thing}</source>
@@ -98,6 +106,10 @@
   <message>
    <source>the row would run too close to {thing}</source>
    <translation>die Reihe verliefe zu nah an {thing}</translation>
+  </message>
+  <message>
+   <source>the row {thing} would run through it</source>
+   <translation>die Reihe {thing} liefe hindurch</translation>
   </message>
   <message>
    <source>the tapes from {first} and {second} do not meet: measure again</source>

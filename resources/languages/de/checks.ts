@@ -232,12 +232,20 @@
    <translation>Im Umkreis von {wanted} keine Spritzmittel oder Mist anmischen oder lagern; maßgeblich sind Gebrauchsanleitung und örtliche Vorschrift.</translation>
   </message>
   <message>
+   <source>Draw it inside the line, or tick 'Next door, outside the lot' where it is not yours. If it does stand there, ask a licensed surveyor where the line runs; local code says what may stand by it.</source>
+   <translation>Innerhalb der Grenze zeichnen oder „Nebenan, außerhalb des Grundstücks“ ankreuzen, wo es nicht Ihres ist. Steht es wirklich dort: wo die Grenze verläuft, sagt ein zugelassener Vermesser, was an ihr stehen darf, das örtliche Recht.</translation>
+  </message>
+  <message>
    <source>Draw the container, or set the plant in the ground.</source>
    <translation>Den Kübel einzeichnen oder die Pflanze in den Boden setzen.</translation>
   </message>
   <message>
    <source>Draw the gate you come in by.</source>
    <translation>Das Tor einzeichnen, durch das man hereinkommt.</translation>
+  </message>
+  <message>
+   <source>Draw them apart, or make one bed of them.</source>
+   <translation>Getrennt zeichnen oder ein Beet daraus machen.</translation>
   </message>
   <message>
    <source>Enlarge the bed, or plant something smaller.</source>
@@ -392,8 +400,16 @@
    <translation>Um {short} oder mehr nach {direction} versetzen oder in einen Kübel setzen.</translation>
   </message>
   <message>
-   <source>Move it {short} or more to the {direction}.</source>
-   <translation>Um {short} oder mehr nach {direction} versetzen.</translation>
+   <source>Move it {short} or more to the {direction}. What lies beyond the line is not yours to plant without leave; only a survey tells where it runs.</source>
+   <translation>Um {short} oder mehr nach {direction} versetzen. Jenseits der Grenze darf nur mit Erlaubnis gepflanzt werden; wo sie verläuft, sagt nur eine Vermessung.</translation>
+  </message>
+  <message>
+   <source>Move the bed off {b}, lift the paving there, or build the bed up by {deep} or more, with a way out for its water.</source>
+   <translation>Das Beet von {b} wegrücken, die befestigte Fläche dort aufnehmen oder das Beet um {deep} oder mehr aufsetzen, mit Abfluss für sein Wasser.</translation>
+  </message>
+  <message>
+   <source>Move the bed off {b}, or draw it smaller.</source>
+   <translation>Das Beet von {b} wegrücken oder kleiner zeichnen.</translation>
   </message>
   <message>
    <source>Move the bed or the tree apart, or plant something there that bears shade.</source>
@@ -628,12 +644,16 @@
    <translation>Näher als etwa das {times}-Fache der Höhe an eine Hecke, einen Zaun oder ein Gebäude setzen oder einen Windschutz pflanzen, der die Hälfte des Windes durchlässt.</translation>
   </message>
   <message>
-   <source>Shift or shorten it by {short}.</source>
-   <translation>Um {short} verschieben oder kürzen.</translation>
+   <source>Shift or shorten it by {short}. What lies beyond the line is not yours to plant without leave; only a survey tells where it runs.</source>
+   <translation>Um {short} verschieben oder kürzen. Jenseits der Grenze darf nur mit Erlaubnis gepflanzt werden; wo sie verläuft, sagt nur eine Vermessung.</translation>
   </message>
   <message>
    <source>Shift the hole out of the old roots, or change the soil in it.</source>
    <translation>Das Pflanzloch aus den alten Wurzeln rücken oder die Erde darin austauschen.</translation>
+  </message>
+  <message>
+   <source>Shift the row out of the bed, or plant the bed with something else.</source>
+   <translation>Die Reihe aus dem Beet rücken oder das Beet mit etwas anderem bepflanzen.</translation>
   </message>
   <message>
    <source>Shift the row {short} away from {b}.</source>
@@ -750,6 +770,10 @@
   <message>
    <source>The row {a} runs across {b}.</source>
    <translation>Die Reihe {a} verläuft quer über {b}.</translation>
+  </message>
+  <message>
+   <source>The row {a} runs through the bed {b}, which is planted with {crop}.</source>
+   <translation>Die Reihe {a} läuft durch das Beet {b}, das mit {crop} bepflanzt ist.</translation>
   </message>
   <message>
    <source>The row {a} runs {distance} from {b}, a buried line ({line}); {wanted} keeps roots, posts and spades off it.</source>
@@ -916,8 +940,20 @@
    <translation>Beet</translation>
   </message>
   <message>
+   <source>bed on {b}</source>
+   <translation>Beet auf {b}</translation>
+  </message>
+  <message>
+   <source>bed over {b}</source>
+   <translation>Beet über {b}</translation>
+  </message>
+  <message>
    <source>bed too small</source>
    <translation>Beet zu klein</translation>
+  </message>
+  <message>
+   <source>beds over each other</source>
+   <translation>Beete übereinander</translation>
   </message>
   <message>
    <source>blister rust of white pine</source>
@@ -970,6 +1006,10 @@
   <message>
    <source>draw a gate</source>
    <translation>Tor einzeichnen</translation>
+  </message>
+  <message>
+   <source>drawn beyond the lot line</source>
+   <translation>über die Grenze gezeichnet</translation>
   </message>
   <message>
    <source>dry under the eaves</source>
@@ -1220,6 +1260,10 @@
    <translation>Reihe quer über {b}</translation>
   </message>
   <message>
+   <source>row in a bed of {crop}</source>
+   <translation>Reihe in einem Beet mit {crop}</translation>
+  </message>
+  <message>
    <source>row near the lot line</source>
    <translation>Reihe nah an der Grenze</translation>
   </message>
@@ -1408,6 +1452,10 @@
    <translation>{a} (etwa {height} hoch) steht {distance} innerhalb der Grundstücksgrenze; Ihr örtlicher Wert ist {wanted}.</translation>
   </message>
   <message>
+   <source>{a} and {b} lie over each other, up to {wide} wide.</source>
+   <translation>{a} und {b} liegen bis zu {wide} breit übereinander.</translation>
+  </message>
+  <message>
    <source>{a} and {b} may touch in this form, but stand {distance} apart where {wanted} is usual.</source>
    <translation>{a} und {b} dürfen sich in dieser Erziehungsform berühren, stehen aber {distance} auseinander; üblich sind {wanted}.</translation>
   </message>
@@ -1460,6 +1508,10 @@
    <translation>{a} hat {count} Pflanzen im Abstand von {distance}; enger als {wanted} ist nicht üblich.</translation>
   </message>
   <message>
+   <source>{a} is drawn {short} beyond the lot line.</source>
+   <translation>{a} ist {short} über die Grundstücksgrenze hinaus gezeichnet.</translation>
+  </message>
+  <message>
    <source>{a} is hardy to zone {plant_zone} (about {plant_low}); this yard is zone {site_zone}, where the coldest night of a mean year is about {site_low}. It is {lack} short.</source>
    <translation>{a} ist winterhart bis Zone {plant_zone} (etwa {plant_low}); dieser Garten liegt in Zone {site_zone}, wo die kälteste Nacht eines mittleren Jahres etwa {site_low} erreicht. Es fehlt {lack}.</translation>
   </message>
@@ -1488,8 +1540,20 @@
    <translation>{a} ist {length} lang und fasst {fit} Pflanzen im Abstand von {spacing}, nicht {count}.</translation>
   </message>
   <message>
+   <source>{a} lies on {b}, up to {wide} wide: under paving roots find no soil.</source>
+   <translation>{a} liegt bis zu {wide} breit auf {b}: unter befestigter Fläche finden Wurzeln keinen Boden.</translation>
+  </message>
+  <message>
    <source>{a} lies on {b}: no tilling, no watering and no food crops there, its lines may lie 6 in down.</source>
    <translation>{a} liegt auf {b}: dort nicht graben, nicht gießen und kein Gemüse oder Obst ziehen; die Rohre können 15 cm tief liegen.</translation>
+  </message>
+  <message>
+   <source>{a} lies over the water of {b}, up to {wide} wide.</source>
+   <translation>{a} liegt bis zu {wide} breit über dem Wasser von {b}.</translation>
+  </message>
+  <message>
+   <source>{a} lies over {b}, up to {wide} wide: nothing grows there.</source>
+   <translation>{a} liegt bis zu {wide} breit über {b}: dort wächst nichts.</translation>
   </message>
   <message>
    <source>{a} may carry virus to {count} of your brambles; the nearest, {nearest}, stands {distance} from it.</source>

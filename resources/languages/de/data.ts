@@ -241,7 +241,7 @@
   </message>
   <message>
    <source>Beds that lie over something by no more than this only touch it</source>
-   <translation type="unfinished" />
+   <translation>Beete, die um nicht mehr als dies über etwas liegen, berühren es nur</translation>
   </message>
   <message>
    <source>Belarus</source>
@@ -2053,7 +2053,7 @@
   </message>
   <message>
    <source>Soil of its own that a raised bed on paving needs, for roots find none below</source>
-   <translation type="unfinished" />
+   <translation>Eigener Boden, den ein Hochbeet auf befestigter Fläche braucht, denn darunter finden Wurzeln keinen</translation>
   </message>
   <message>
    <source>Solomon Islands</source>
@@ -2625,7 +2625,7 @@
   </message>
   <message>
    <source>What is drawn across the lot line by no more than this counts as inside; only a survey tells where the line runs</source>
-   <translation type="unfinished" />
+   <translation>Was um nicht mehr als dies über die Grundstücksgrenze gezeichnet ist, zählt als innerhalb; wo sie verläuft, sagt nur eine Vermessung</translation>
   </message>
   <message>
    <source>Where frost is feared leave canes long, shorten after it</source>

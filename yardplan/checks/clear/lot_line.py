@@ -1,20 +1,17 @@
-"""The lot line: nothing outside it, and the distance that a country's law or your own figure asks for."""
+"""Plants at the lot line: none outside it, and the distance a country's law or your own figure asks for."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 import numpy as np
-import shapely
 from numpy.typing import NDArray
-from shapely.geometry.base import BaseGeometry
 
 from yardplan.checks.check import Wording
 from yardplan.checks.clear.country import LineLaw, country_of, line_laws
 from yardplan.checks.finding import Figure, Finding, Mark, Weight
 from yardplan.checks.lines import Array
 from yardplan.checks.overlaps import TOUCH
-from yardplan.checks.shapes import area_of, has_area, line_of
 from yardplan.checks.shortfall import Limit, in_ground, limit
 from yardplan.checks.survey import Survey
 
@@ -34,35 +31,6 @@ def _outside(survey: Survey, column: int) -> Iterator[Finding]:
             NAME, "outside", Weight.CONFLICT, (layout.plants[i].id, "lot"), "lot-stem-share", shown,
             (Mark((place, near), "line"),),
         )
-
-
-def _rows_outside(survey: Survey) -> Iterator[Finding]:
-    lot = area_of(survey.yard.lot)
-    lines = [(row.id, line_of(row.row.line)) for row in survey.layout.rows]
-    areas = [(bed.id, area_of(bed.outline)) for bed in survey.yard.beds if has_area(bed.outline)]
-    for thing, shape in (*lines, *areas):
-        out = _out(shape, lot)
-        if out > survey.rules.value("clearance-tolerance") or (out > 0 and not lot.intersects(shape)):
-            shown = {"short": Figure(out, "length")}
-            yield survey.finding(
-                NAME, "row_outside", Weight.CONFLICT, (thing, "lot"), "lot-stem-share", shown,
-                (Mark(_points(shape), "line"),),
-            )
-
-
-def _out(shape: BaseGeometry, lot: BaseGeometry) -> float:
-    """How far a row or bed reaches out of the lot, metres: from its farthest corner to what lies within."""
-    if lot.covers(shape):
-        return 0.0
-    within = shape.intersection(lot)
-    if within.is_empty:
-        corners = shapely.points(shapely.get_coordinates(shape))
-        return float(shapely.distance(corners, lot).max())
-    return float(shape.hausdorff_distance(within))
-
-
-def _points(shape: BaseGeometry) -> tuple[tuple[float, float], ...]:
-    return tuple((float(x), float(y)) for x, y in shapely.get_coordinates(shape))
 
 
 def _laws(survey: Survey) -> tuple[LineLaw, ...]:
@@ -128,19 +96,15 @@ def run(survey: Survey) -> list[Finding]:
     columns = survey.layout.columns("lot")
     if not columns:
         return []
-    return [
-        *_outside(survey, columns[0]), *_rows_outside(survey), *_by_law(survey, columns[0]),
-    ]
+    return [*_outside(survey, columns[0]), *_by_law(survey, columns[0])]
 
 
 WORDING = {
     "outside": Wording(
-        "{a} stands {short} outside the lot line.", "Move it {short} or more to the {direction}.",
+        "{a} stands {short} outside the lot line.",
+        "Move it {short} or more to the {direction}. What lies beyond the line is not yours to plant without "
+        "leave; only a survey tells where it runs.",
         "outside the lot line",
-    ),
-    "row_outside": Wording(
-        "{a} reaches {short} outside the lot line.", "Shift or shorten it by {short}.", "outside the lot "
-        "line",
     ),
     "law": Wording(
         "{a} (about {height} tall) stands {distance} inside the lot line. The usual figure there "
