@@ -20,6 +20,8 @@ _STEPS = (1.0, 2.0, 5.0)
 #: Style units between dots of the grid, at least.
 _DOTS_APART = 22.0
 _MOST_DOTS = 20_000
+#: A scale bar's longest, and the room kept at its right for the last figure, style units.
+_BAR_MOST, _BAR_END = 190.0, 56.0
 
 
 def round_step(least: float) -> float:
@@ -95,13 +97,20 @@ def _north_letter(painter: QPainter, view: PlanView, middle: QPointF, r: float) 
     draw_text(painter, view, QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high), "N", KEY)
 
 
-def bar_length(view: PlanView, system: System, most: float = 190.0) -> float:
+def bar_length(view: PlanView, system: System, most: float = _BAR_MOST) -> float:
     """Metres of a scale bar of four parts, a round figure, at most `most` style units long."""
     one = FOOT if system == "imperial" else 1.0
     longest = view.length(most) / one
     power = 10.0 ** math.floor(math.log10(longest))
     best = max(step * power for step in (1.0, 2.0, 4.0, 8.0) if step * power <= longest)
     return best * one
+
+
+def longest_bar(view: PlanView, corner: QPointF) -> float:
+    """Style units of a scale bar from that corner: shorter where its last figure would leave the window."""
+    if view.window is None:
+        return _BAR_MOST
+    return min(_BAR_MOST, max((view.window.right() - corner.x()) / view.unit - _BAR_END, _BAR_END))
 
 
 def draw_scale_bar(painter: QPainter, view: PlanView, corner: QPointF) -> None:
@@ -113,7 +122,7 @@ def draw_scale_bar(painter: QPainter, view: PlanView, corner: QPointF) -> None:
 
 def _bar(painter: QPainter, view: PlanView, corner: QPointF, system: System, *, above: bool) -> None:
     u = view.unit
-    length = bar_length(view, system)
+    length = bar_length(view, system, longest_bar(view, corner))
     part, high = length * view.scale / 4, (5.0 if above else 3.0) * u
     top = corner.y() - high if above else corner.y() + 1.5 * u
     painter.setPen(pen("ink", HAIR if not above else THIN, u))

@@ -7,12 +7,13 @@ it stands below in words. Columns of the year have the open place's hours as out
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from attrs import frozen
 from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
+from yardplan.drawing.breaking import broken
 from yardplan.drawing.lettering import Type, draw_text, text_size
 from yardplan.drawing.style import FINE, HAIR, THIN, colour, mitred, pen
 from yardplan.drawing.view import PlanView
@@ -58,6 +59,26 @@ def spot_lines(chart: SpotChart) -> list[str]:
     ]
 
 
+def _figure_lines(chart: SpotChart, room: float, view: PlanView) -> list[tuple[str, Type]]:
+    """The figures in words, each on as many lines as it needs, with its type."""
+    lines = []
+    for number, text in enumerate(spot_lines(chart)):
+        face = _TEXT if number else _HEAD
+        lines += [(piece, face) for piece in broken(text, room, face, view.unit)]
+    return lines
+
+
+def _day_title(chart: SpotChart) -> str:
+    day = chart.spot.day
+    by = tr("sun time") if chart.clock == "solar" else tr("local time")
+    return tr("{day}, {clock}: {hours} of {open} h", day=day_month(day.day.month, day.day.day), clock=by,
+              hours=_tenth(day.hours), open=_tenth(day.open_hours))
+
+
+def _broken(texts: Iterable[str], room: float, view: PlanView) -> list[str]:
+    return [piece for text in texts for piece in broken(text, room, _TEXT, view.unit)]
+
+
 def _tenth(hours: float) -> str:
     return decimals(f"{hours:.1f}")
 
@@ -83,10 +104,12 @@ def _blocked(one: Stretch, chart: SpotChart) -> str:
               share=percent(one.light))
 
 
-def chart_height(chart: SpotChart, view: PlanView) -> float:
-    """Device pixels that the chart needs."""
+def chart_height(chart: SpotChart, view: PlanView, wide: float | None = None) -> float:
+    """Device pixels that the chart needs in a box `wide` device pixels, its own width where none is given."""
     u, line = view.unit, _line(view)
-    texts = len(spot_lines(chart)) + len(blocked_lines(chart)) + 5
+    room = (chart.width * u if wide is None else wide) - 2 * _PAD * u
+    day = _broken([_day_title(chart), *blocked_lines(chart)], room, view)
+    texts = len(_figure_lines(chart, room, view)) + len(day) + 4
     return texts * line + (_BAR + _YEAR + 4 * _GAP + 2 * _PAD) * u
 
 
@@ -100,8 +123,8 @@ def draw_spot_chart(painter: QPainter, view: PlanView, box: QRectF, chart: SpotC
     u = view.unit
     x, y = box.left() + _PAD * u, box.top() + _PAD * u
     wide = box.width() - 2 * _PAD * u
-    for number, text in enumerate(spot_lines(chart)):
-        draw_text(painter, view, QRectF(x, y, 0, 0), text, _TEXT if number else _HEAD)
+    for text, face in _figure_lines(chart, wide, view):
+        draw_text(painter, view, QRectF(x, y, 0, 0), text, face)
         y += _line(view)
     y = _draw_day(painter, view, QRectF(x, y + _GAP * u, wide, 0), chart)
     y = _draw_year(painter, view, QRectF(x, y + _GAP * u, wide, 0), chart)
@@ -123,11 +146,7 @@ def _clock(at: object, chart: SpotChart) -> float:
 def _draw_day(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -> float:
     """The day's heading, bar, clock and who blocks; returns the y below."""
     day, u = chart.spot.day, view.unit
-    by = tr("sun time") if chart.clock == "solar" else tr("local time")
-    title = tr("{day}, {clock}: {hours} of {open} h", day=day_month(day.day.month, day.day.day), clock=by,
-               hours=_tenth(day.hours), open=_tenth(day.open_hours))
-    draw_text(painter, view, QRectF(at.left(), at.top(), 0, 0), title, _TEXT)
-    y = at.top() + _line(view)
+    y = _draw_lines(painter, view, at, at.top(), [_day_title(chart)])
     if not day.bar:
         low = tr("the sun does not rise high enough")
         draw_text(painter, view, QRectF(at.left(), y, 0, 0), low, _SMALL)
@@ -135,18 +154,15 @@ def _draw_day(painter: QPainter, view: PlanView, at: QRectF, chart: SpotChart) -
     bar = QRectF(at.left(), y, at.width(), _BAR * u)
     _draw_bar(painter, view, bar, chart)
     y = bar.bottom() + _line(view)
-    for text in blocked_lines(chart):
-        draw_text(painter, view, QRectF(at.left(), y, 0, 0), _cut(text, at.width(), view), _TEXT)
+    return _draw_lines(painter, view, at, y, blocked_lines(chart))
+
+
+def _draw_lines(painter: QPainter, view: PlanView, at: QRectF, y: float, texts: Iterable[str]) -> float:
+    """Texts below each other from `y` down, none wider than the place; returns the y below."""
+    for text in _broken(texts, at.width(), view):
+        draw_text(painter, view, QRectF(at.left(), y, 0, 0), text, _TEXT)
         y += _line(view)
     return y
-
-
-def _cut(text: str, wide: float, view: PlanView) -> str:
-    """The words, with dots where they have no room; the chart's description has them whole."""
-    shown = text
-    while len(shown) > 1 and text_size(shown, _TEXT, view.unit)[0] > wide:
-        shown = f"{shown.rstrip('…')[:-1].rstrip()}…"
-    return shown
 
 
 def _draw_bar(painter: QPainter, view: PlanView, bar: QRectF, chart: SpotChart) -> None:
@@ -161,7 +177,8 @@ def _draw_bar(painter: QPainter, view: PlanView, bar: QRectF, chart: SpotChart) 
     painter.setPen(mitred(pen("ink", FINE, view.unit)))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(bar)
-    step = 2 if last - first <= 16 else 4
+    hours, widest = last - first, text_size("20", _SMALL, view.unit)[0] + 4 * view.unit
+    step = next((step for step in (2, 4, 6) if step * scale >= widest and hours <= 8 * step), 12)
     for hour in range(int(first), int(last) + 1, step):
         x = bar.left() + (hour - first) * scale
         painter.drawLine(QLineF(x, bar.bottom(), x, bar.bottom() + 3 * view.unit))

@@ -77,9 +77,12 @@ def _season_height(window: MainWindow) -> int:
 def _start_panel(window: MainWindow) -> None:
     """The panel over the empty sheet: a new yard, a sample, or a file."""
     from yardplan.window.dialogs.start_panel import StartPanel
+    from yardplan.window.start_room import RoomForStart, furniture_of
 
-    panel = StartPanel(window.open_yard, window.canvas, recent=window.documents.recent())
+    panel = StartPanel(window.open_yard, window.canvas, recent=window.documents.recent(),
+                       furniture=lambda: furniture_of(window.canvas))
     window.start_panel = panel
+    RoomForStart(window, panel)
     panel.open_wanted.connect(window.documents.open)
     panel.file_chosen.connect(lambda path: _open_chosen(window, path))
     window.canvas.tool_changed.connect(lambda: _free_sheet(window, panel))

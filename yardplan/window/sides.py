@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QScrollArea, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from yardplan.language import tr
 from yardplan.window.edges import Splitter
 from yardplan.window.open_yard import OpenYard
+from yardplan.window.panels.fitted_tabs import FittedTabs
 from yardplan.window.theme import scaled
 from yardplan.yard.planting import PlantKey
 
@@ -39,14 +40,11 @@ class Side(QWidget):
         self.plants = PlantList(open_yard)
         self.partners = PartnerList(open_yard)
         self.findings = FindingsList(open_yard)
-        self.tabs = QTabWidget()
-        self.tabs.setDocumentMode(True)
-        self.tabs.tabBar().setDrawBase(False)
-        for panel, words in (
-            (self.choose, tr("Choose")), (self.fields, tr("Fields")), (self.plants, tr("On the plan")),
-            (self.partners, tr("Partners")),
-        ):
-            self.tabs.addTab(panel, words)
+        self.tabs = FittedTabs()
+        self.tabs.add(self.choose, tr("Choose"))
+        self.tabs.add(self.fields, tr("Fields"))
+        self.tabs.add(self.plants, tr("On the plan"), tr("Plan"))
+        self.tabs.add(self.partners, tr("Partners"))
         self._lay_out()
         self.fields.site_wanted.connect(self.site_wanted)
         for card in (self.choose.in_hand, self.fields.plant_card):

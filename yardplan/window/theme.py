@@ -137,8 +137,11 @@ def palette_of(colours: Colours) -> QPalette:
 #: Sizes that the style sheet is filled with, pixels.
 _SIZES = {
     "small": SMALL, "text": SMALL + 1, "title": TITLE, "target": TARGET, "inner": TARGET - 2,
-    "tool": TARGET - 6, "tab": TARGET - 8,
+    "tool": TARGET - 6, "tab": TARGET - 8, "tick": 14, "icon": 16, "fold": 20, "knob": 12,
+    "knob_out": 6,
 }
+#: Pixels of a scroll bar at the usual size; it grows half as fast as the text, which needs the room more.
+_BAR = 12
 
 
 @cache
@@ -149,8 +152,11 @@ def _template() -> Template:
 def style_sheet(colours: Colours) -> str:
     """The style sheet in the colours of a scheme."""
     sizes = {name: scaled(size) for name, size in _SIZES.items()}
+    bar = round(_BAR * (1 + text_scale()) / 2)
     # A ring of 2 instead of 1 takes 1 from each side.
-    return _template().substitute(asdict(colours), **sizes, inner_focused=sizes["inner"] - 2)
+    return _template().substitute(
+        asdict(colours), **sizes, bar=bar, inner_focused=sizes["inner"] - 2, fold_focused=sizes["fold"] - 2,
+    )
 
 
 class Theme(QObject):

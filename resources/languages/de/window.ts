@@ -2314,6 +2314,10 @@ S 44°29'45" O 18,36 m
    <translation>Ohne Termin, weil die Blütezeit hier fehlt: {kinds}.</translation>
   </message>
   <message>
+   <source>Not finished yet: Enter ends it, Backspace takes back the last corner, Esc gives it up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Not moved</source>
    <translation>Nicht verschoben</translation>
   </message>
@@ -2683,7 +2687,7 @@ S 44°29'45" O 18,36 m
   </message>
   <message>
    <source>Plan</source>
-   <translation type="unfinished" />
+   <translation>Plan</translation>
   </message>
   <message>
    <source>Plan of the yard</source>

@@ -59,7 +59,7 @@ class NewYardForm(QWidget):
         self._connect()
 
     def _lay_out(self) -> None:
-        grid = QGridLayout(self)
+        grid = self._grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setVerticalSpacing(6)
         grid.setHorizontalSpacing(8)
@@ -71,12 +71,29 @@ class NewYardForm(QWidget):
             (tr("Depth"), self.depth_entry),
             (tr("Place"), self.place),
         ]
-        for row, (words, field) in enumerate(lines):
+        self._lines = []
+        for words, field in lines:
             caption = label(words)
             caption.setBuddy(field)
             caption.setContentsMargins(0, 4, 0, 0)
-            grid.addWidget(caption, row, 0, Qt.AlignmentFlag.AlignTop)
-            grid.addWidget(field, row, 1)
+            self._lines.append((caption, field))
+        self._narrow: bool | None = None
+        self.set_narrow(False)
+
+    def set_narrow(self, narrow: bool) -> None:
+        """Captions above their fields, or beside them."""
+        if narrow == self._narrow:
+            return
+        self._narrow = narrow
+        for row, (caption, field) in enumerate(self._lines):
+            for part in (caption, field):
+                self._grid.removeWidget(part)
+            if narrow:
+                self._grid.addWidget(caption, 2 * row, 0, 1, 2)
+                self._grid.addWidget(field, 2 * row + 1, 0, 1, 2)
+            else:
+                self._grid.addWidget(caption, row, 0, Qt.AlignmentFlag.AlignTop)
+                self._grid.addWidget(field, row, 1)
 
     def _connect(self) -> None:
         self.unit_choice.entered.connect(self._units_chosen)

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from attrs import evolve, frozen
-from PySide6.QtCore import QEvent, QLocale, QObject, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QLocale, QObject, QRect, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
-    QHBoxLayout,
     QScrollArea,
     QVBoxLayout,
     QWidget,
@@ -29,8 +28,14 @@ from yardplan.yard.site import Site
 
 #: Recent files shown.
 _RECENT = 3
-#: Width with both columns beside each other, and distance from the edge of the canvas, pixels.
-_WIDE, _AWAY = 640, 4
+#: Width with both columns beside each other, and below which captions stand above their fields, pixels.
+_WIDE, _NARROW = 640, 300
+#: Distance from the edge of the canvas and from the sheet's furniture; round the contents, with and without
+#: much room. Pixels.
+_AWAY, _FAR, _NEAR = 4, 24, 10
+
+#: The field of the sheet and the boxes of its furniture, the north arrow first, at least one more. Pixels.
+Furniture = Callable[[], tuple[QRectF, Sequence[QRectF]]]
 
 
 @frozen
@@ -77,12 +82,16 @@ class StartPanel(QFrame):
     file_chosen = Signal(object)
     #: The file box is asked for.
     open_wanted = Signal()
+    #: It shows, it is gone.
+    came, went = Signal(), Signal()
 
     def __init__(
-        self, open_yard: OpenYard, parent: QWidget | None = None, *, recent: Sequence[Path] = ()
+        self, open_yard: OpenYard, parent: QWidget | None = None, *, recent: Sequence[Path] = (),
+        furniture: Furniture | None = None,
     ) -> None:
         super().__init__(parent)
         self._open_yard = open_yard
+        self._furniture = furniture
         self._put_away = False
         self._inner = QWidget()
         self.setObjectName("start")
@@ -135,11 +144,11 @@ class StartPanel(QFrame):
         left.addWidget(label(tr("A new yard"), "heading"))
         left.addWidget(self.form)
         left.addStretch(1)
-        line = QHBoxLayout()
-        line.addWidget(self.begin)
-        line.addWidget(self.draw_button)
-        line.addStretch()
-        left.addLayout(line)
+        self._begin_line = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        for press in (self.begin, self.draw_button):
+            self._begin_line.addWidget(press, 0, Qt.AlignmentFlag.AlignLeft)
+        self._begin_line.addStretch()
+        left.addLayout(self._begin_line)
         right.addWidget(label(tr("Samples to look at"), "heading"))
         for each in self.sample_buttons:
             right.addWidget(each)
@@ -153,16 +162,15 @@ class StartPanel(QFrame):
         self._columns.setSpacing(28)
         self._columns.addLayout(left, 5)
         self._columns.addLayout(right, 4)
-        box = QVBoxLayout(self._inner)
-        box.setContentsMargins(24, 18, 24, 18)
-        box.setSpacing(12)
-        box.addWidget(label(tr("Plan your yard"), "title"))
+        self._box = box = QVBoxLayout(self._inner)
+        box.addWidget(label(tr("Plan your yard"), "title", wrap=True))
         box.addLayout(self._columns)
         scroll = QScrollArea()
         scroll.setWidget(self._inner)
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         around = QVBoxLayout(self)
         around.setContentsMargins(1, 1, 1, 1)
         around.addWidget(scroll)
@@ -176,9 +184,12 @@ class StartPanel(QFrame):
         elif not wanted and self.isVisible():
             # A picture or an outline from a file came in; after the step that brought it has ended.
             QTimer.singleShot(0, self, self._keep_typed)
+        shown = self.isHidden() == wanted
         self.setVisible(wanted)
         if wanted:
             self._centre()
+        if shown:
+            (self.came if wanted else self.went).emit()
 
     def _take_focus(self) -> None:
         """Keys work here at once, without a click."""
@@ -196,6 +207,7 @@ class StartPanel(QFrame):
         """Leave the sheet free to draw on; the place, name and units typed so far are the yard's."""
         self._put_away = True
         self.hide()
+        self.went.emit()
         self._keep_typed()
         sheet = self.parentWidget()
         if sheet is not None:
@@ -217,14 +229,46 @@ class StartPanel(QFrame):
         parent = self.parentWidget()
         if parent is None:
             return
-        room = parent.size() - QSize(2 * _AWAY, 2 * _AWAY)
+        room = self._room(parent)
         beside = room.width() >= scaled(_WIDE)
+        self._arrange(beside=beside, narrow=room.width() < scaled(_NARROW))
+        wide = scaled(_WIDE) if beside else room.width()
+        high = min(self._height_at(wide), room.height())
+        # The middle of the sheet, as far as that keeps clear of its furniture.
+        left = min(max((parent.width() - wide) // 2, room.left()), room.right() + 1 - wide)
+        top = min(max((parent.height() - high) // 2, room.top()), room.bottom() + 1 - high)
+        self.setGeometry(left, top, wide, high)
+        self.raise_()
+
+    def _height_at(self, wide: int) -> int:
+        layout = self._inner.layout()
+        assert layout is not None
+        inner = wide - 4
+        asked = layout.totalHeightForWidth(inner) if layout.hasHeightForWidth() else 0
+        return max(asked, layout.totalSizeHint().height()) + 4
+
+    def _arrange(self, *, beside: bool, narrow: bool) -> None:
+        """Columns beside or below each other; little round them where they have little room."""
         direction = QBoxLayout.Direction
         self._columns.setDirection(direction.LeftToRight if beside else direction.TopToBottom)
-        wanted = QSize(scaled(_WIDE) if beside else room.width(), self._inner.sizeHint().height() + 4)
-        self.resize(wanted.boundedTo(room))
-        self.move((parent.width() - self.width()) // 2, (parent.height() - self.height()) // 2)
-        self.raise_()
+        self._begin_line.setDirection(direction.TopToBottom if narrow else direction.LeftToRight)
+        self.form.set_narrow(narrow)
+        side, end = (_NEAR, _NEAR) if narrow else (_FAR, _FAR // 2)
+        self._box.setContentsMargins(side, end, side, end)
+        self._box.setSpacing(_NEAR)
+
+    def _room(self, parent: QWidget) -> QRect:
+        """Where it may lie: above scale bar and title block, left of the north arrow if that is enough."""
+        whole = parent.rect().adjusted(_AWAY, _AWAY, -_AWAY, -_AWAY)
+        if self._furniture is None:
+            return whole
+        field, (north, *foot) = self._furniture()
+        room = field.toAlignedRect().adjusted(_AWAY, _AWAY, -_AWAY, -_AWAY)
+        room.setBottom(round(min(box.top() for box in foot)) - _AWAY)
+        clear = QRect(room)
+        clear.setRight(round(north.left()) - _AWAY)
+        middle_right = (parent.width() + scaled(_WIDE)) // 2
+        return clear if middle_right > clear.right() and clear.width() >= scaled(_WIDE) else room
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Stay in the middle when the window changes its size; grow with what the place look-up shows."""

@@ -41,7 +41,7 @@ class LightRoom(QObject):
         self.play = DayPlay(self._yard, self)
         self.layer = LightLayer(self.ground)
         self.panel = LightPanel(self._yard, self.ground, self.spot)
-        side.tabs.addTab(self.panel, tr("Light"))
+        side.tabs.add(self.panel, tr("Light"))
         self.spot.watched = lambda: self.panel.spot.isVisible() or isinstance(self._canvas.tool, SunSpotTool)
         self._hook_canvas()
         self.commands = LightCommands(window, self)

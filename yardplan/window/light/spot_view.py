@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from attrs import evolve
-from PySide6.QtCore import QRectF, QSize, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
+from PySide6.QtCore import QRectF, QSize, QTimer, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from yardplan.checks.wording import names_of
@@ -17,6 +17,7 @@ from yardplan.window.light.clocks import usable, zone_fault
 from yardplan.window.light.spot import SunSpot
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import button, label
+from yardplan.window.theme import text_scale
 from yardplan.window.tools.typed import parse_typed
 
 _HINT = (
@@ -25,6 +26,8 @@ _HINT = (
 )
 #: How strongly a chart of another state of the yard is drawn.
 _PALE = 0.4
+#: From this size of text on the place has the whole line.
+_LARGE = 1.5
 
 
 class _Chart(QWidget):
@@ -47,11 +50,20 @@ class _Chart(QWidget):
         self.update()
 
     def _view(self) -> PlanView:
-        return bare_view(ratio=self.devicePixelRatioF())
+        return bare_view(text_scale(), self.devicePixelRatioF())
 
     def sizeHint(self) -> QSize:
-        high = chart_height(self.chart, self._view()) if self.chart is not None else 0.0
-        return QSize(280, round(high))
+        return QSize(280, self._height())
+
+    def _height(self) -> int:
+        """What the chart needs at this width, in which some lines may have to be broken."""
+        return round(chart_height(self.chart, self._view(), self.width())) if self.chart is not None else 0
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            # Not within the layout that gave this width.
+            QTimer.singleShot(0, self, lambda: self.setMinimumHeight(self._height()))
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
@@ -97,11 +109,15 @@ class SpotView(QWidget):
         line.setSpacing(6)
         line.addWidget(label(tr("Spot"), "muted"))
         line.addWidget(self.place, 1)
-        line.addWidget(self.point)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(4)
         box.addLayout(line)
+        if text_scale() < _LARGE:
+            line.addWidget(self.point)
+        else:
+            # Beside it a place in feet would be cut.
+            box.addWidget(self.point)
         for part in (self.fault, self.hint, self.chart):
             box.addWidget(part)
 

@@ -13,13 +13,17 @@ from yardplan.window.panels.care_rows import LINE_ROLE, CareLine, CareRows, mont
 from yardplan.window.theme import BASE, SMALL, TARGET, Colours, colours_now, font, scaled
 
 _PAD, _GAP, _BOX = 7, 3, 16
-_LEFT = _PAD + _BOX + 9
 _HEADING = 26
 #: Height of the strip that shows the days of the month.
 _STRIP = 14
 _WRAP = int(Qt.TextFlag.TextWordWrap)
 
 _Index = QModelIndex | QPersistentModelIndex
+
+
+def _left() -> int:
+    """Pixels from the edge of a card to its words."""
+    return _PAD + scaled(_BOX) + 9
 
 
 @lru_cache(maxsize=4096)
@@ -42,7 +46,7 @@ class CareCard(QStyledItemDelegate):
         return model
 
     def _width(self) -> int:
-        return max(80, self._view.viewport().width() - _LEFT - _PAD - 4)
+        return max(80, self._view.viewport().width() - _left() - _PAD - 4)
 
     def sizeHint(self, _option: QStyleOptionViewItem, index: _Index) -> QSize:
         line: CareLine = index.data(LINE_ROLE)
@@ -75,7 +79,7 @@ class CareCard(QStyledItemDelegate):
         painter.restore()
 
     def _text(self, painter: QPainter, box: QRect, line: CareLine, c: Colours) -> None:
-        width, left, top = self._width(), box.left() + _LEFT, box.top() + _PAD
+        width, left, top = self._width(), box.left() + _left(), box.top() + _PAD
         if line.work is not None:
             _tick(painter, tick_box(box), done=line.done is not None, c=c)
         title_ink = c.muted if line.done else c.ink
@@ -132,7 +136,7 @@ class CareCard(QStyledItemDelegate):
 
 def tick_box(box: QRect) -> QRect:
     """Where the box to tick stands in a card."""
-    return QRect(box.left() + _PAD, box.top() + _PAD + 1, _BOX, _BOX)
+    return QRect(box.left() + _PAD, box.top() + _PAD + 1, scaled(_BOX), scaled(_BOX))
 
 
 def _under(line: CareLine) -> str:
@@ -148,8 +152,7 @@ def _tick(painter: QPainter, box: QRect, *, done: bool, c: Colours) -> None:
     painter.drawRect(box)
     if done:
         painter.setPen(QPen(QColor(c.card), 2.0))
-        painter.drawPolyline([
-            QPoint(box.left() + 4, box.top() + 8), QPoint(box.left() + 7, box.top() + 11),
-            QPoint(box.left() + 12, box.top() + 5),
-        ])
+        painter.translate(box.topLeft())
+        painter.scale(box.width() / _BOX, box.height() / _BOX)
+        painter.drawPolyline([QPoint(4, 8), QPoint(7, 11), QPoint(12, 5)])
     painter.restore()

@@ -12,6 +12,7 @@ from yardplan.checks.finding import Finding, Weight
 from yardplan.checks.pollination import outlooks_for
 from yardplan.checks.wording import names_of, say
 from yardplan.language import decimals, later, mid_sentence, tr, tr_n
+from yardplan.plants.bloom import OFTEN_WORDS
 from yardplan.plants.crop import Crop
 from yardplan.plants.cultivar import Cultivar
 from yardplan.plants.finder import hardy_in
@@ -202,7 +203,7 @@ def _with_donor(open_yard: OpenYard, net: PollenNet, outlook: Outlook, words: st
     if verdict.overlap is not None:
         together = tr_n(
             "{n} day together, {often}", "{n} days together, {often}", round(verdict.overlap.shared),
-            often=verdict.overlap.often,
+            often=tr(OFTEN_WORDS[verdict.overlap.often]),
         )
     return Fact(
         "Partner", "good" if good else "caution", f"{named(net, donor)}, {distance}", together or words

@@ -21,7 +21,7 @@ from yardplan.yard.yard import Yard
 _HINT = later("Choose a line to see its place on the plan and the rule behind it.")
 #: Room kept for two lines of the rule, so that the list keeps its height.
 _RULE_HEIGHT = 30
-#: The cards are never lower than this, pixels: one of them and the head of the next.
+#: The cards are never lower than this, pixels at the usual size of text: one of them and the next one's head.
 _LEAST = 100
 _NONE = later("Nothing stands against this plan.")
 _EMPTY = later("Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here.")
@@ -110,7 +110,7 @@ class _Cards(QListView):
         super().keyPressEvent(event)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(120, _LEAST)
+        return QSize(120, scaled(_LEAST))
 
 
 class FindingsList(QWidget):

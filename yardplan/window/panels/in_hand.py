@@ -15,11 +15,13 @@ from yardplan.window.pacing import BESIDE
 from yardplan.window.panels.facts import CHECKS_OF, OTHER, Fact, Subject, facts_of, plant_in_hand, standing_of
 from yardplan.window.panels.forms import size_in_hand, size_words
 from yardplan.window.panels.parts import SIGN_WORDS, Elided, button, draw_sign, label
-from yardplan.window.theme import BASE, SMALL, colours_now, font, scaled
+from yardplan.window.theme import BASE, SMALL, colours_now, font, scaled, text_scale
 
 #: The column of names is at least so wide, pixels; the gap behind the longest.
 _NAME_WIDTH, _GAP = 54, 8
 _LINE_HEIGHT = 18
+#: From this size of text on a fact takes two lines.
+_LARGE = 1.5
 #: The facts of every plant and one line for all else.
 _LINES = len(CHECKS_OF) + 1
 
@@ -34,7 +36,7 @@ class _FactLine(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.fact = Fact("", "unknown", "")
-        self.setFixedHeight(scaled(_LINE_HEIGHT))
+        self.setFixedHeight(scaled(_LINE_HEIGHT) * (2 if _in_two_lines() else 1))
 
     def show_fact(self, fact: Fact) -> None:
         """Show another fact."""
@@ -47,10 +49,17 @@ class _FactLine(QWidget):
         painter, c = QPainter(self), colours_now()
         draw_sign(painter, QRectF(1, scaled(3), scaled(12), scaled(12)), self.fact.sign, c)
         box = self.rect().adjusted(scaled(20), 0, 0, 0)
+        box.setHeight(scaled(_LINE_HEIGHT))
         _draw(painter, box, tr(self.fact.name), font(SMALL + 1), c.muted)
         box = box.adjusted(_name_width(), 0, 0, 0)
         used = _draw(painter, box, self.fact.value, font(BASE, bold=True), c.ink)
-        _draw(painter, box.adjusted(used + 8, 0, 0, 0), self.fact.detail, font(SMALL), c.muted)
+        beside = box.translated(0, box.height()) if _in_two_lines() else box.adjusted(used + 8, 0, 0, 0)
+        _draw(painter, beside, self.fact.detail, font(SMALL), c.muted)
+
+
+def _in_two_lines() -> bool:
+    """Large text leaves no room beside a value: what stands behind it always has a line of its own."""
+    return text_scale() >= _LARGE
 
 
 def _name_width() -> int:

@@ -74,6 +74,8 @@ class MomentBar(QWidget):
         self._shadows, at = label(tr("Shadows"), "muted"), label(tr("at"), "muted")
         for part in (self._shadows, self.before, self.day, self.after):
             day.addWidget(part)
+        # On two lines the fields stay together at the left.
+        day.addStretch(1)
         hour.addWidget(at)
         hour.addWidget(self.hour, 1)
         for after in (self.hour_text, self.clock, self.sun, self.play):

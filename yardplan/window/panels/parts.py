@@ -34,7 +34,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.checks.finding import Weight
 from yardplan.language import later, tr
-from yardplan.window.theme import TARGET, Colours, colours_now, scaled
+from yardplan.window.theme import TARGET, Colours, colours_now, scaled, text_scale
 
 Look = Literal["title", "heading", "muted", "small", "fault", "plain"]
 #: A verdict or weight as a form: tick, cross, ring, dot, dash; never told by colour alone.
@@ -48,6 +48,9 @@ SIGN_OF: dict[Weight, Sign] = {
     Weight.CAUTION: "caution",
     Weight.ADVICE: "advice",
 }
+#: Pixels of a drop-down beside its words, besides the arrow; the side of a tick box, with its edge, that a
+#: tick is drawn for.
+_AROUND_WORDS, _TICK_BOX = 10, 16
 #: What a screen reader says for a sign.
 SIGN_WORDS: dict[Sign, str] = {
     "good": later("good"),
@@ -110,7 +113,7 @@ class SearchLine(QLineEdit):
 
     def _enlarge(self) -> None:
         """Qt makes the cross 22 pixels wide and less high."""
-        side = max(self.height(), TARGET)
+        side = max(self.height(), scaled(TARGET))
         if self._cross is not None:
             self._cross.setGeometry(self.width() - side, 0, side, side)
 
@@ -169,15 +172,17 @@ class Combo(QComboBox):
         option = QStyleOptionComboBox()
         self.initStyleOption(option)
         option.currentText = self.fontMetrics().elidedText(
-            option.currentText or self.placeholderText(), Qt.TextElideMode.ElideRight, self.width() - 34
+            option.currentText or self.placeholderText(), Qt.TextElideMode.ElideRight,
+            self.width() - scaled(TARGET) - _AROUND_WORDS,
         )
         painter = QStylePainter(self)
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(QColor(colours_now().muted), 1.6, c=Qt.PenCapStyle.RoundCap))
-        x, y = self.width() - 13, self.height() / 2
-        painter.drawPolyline(QPolygonF([QPointF(x - 4, y - 2), QPointF(x, y + 2), QPointF(x + 4, y - 2)]))
+        painter.translate(self.width() - scaled(13), self.height() / 2)
+        painter.scale(text_scale(), text_scale())
+        painter.drawPolyline(QPolygonF([QPointF(-4, -2), QPointF(0, 2), QPointF(4, -2)]))
 
 
 class Check(QCheckBox):
@@ -191,13 +196,12 @@ class Check(QCheckBox):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(QColor(colours_now().card), 2.0, c=Qt.PenCapStyle.RoundCap))
-        x, y = box.x(), box.y()
+        painter.translate(box.topLeft())
+        painter.scale(box.width() / _TICK_BOX, box.height() / _TICK_BOX)
         if self.checkState() == Qt.CheckState.Checked:
-            painter.drawPolyline(
-                QPolygonF([QPointF(x + 4, y + 8), QPointF(x + 7, y + 11), QPointF(x + 12, y + 5)])
-            )
+            painter.drawPolyline(QPolygonF([QPointF(4, 8), QPointF(7, 11), QPointF(12, 5)]))
         elif self.checkState() == Qt.CheckState.PartiallyChecked:
-            painter.drawLine(QPointF(x + 4, y + 8), QPointF(x + 12, y + 8))
+            painter.drawLine(QPointF(4, 8), QPointF(12, 8))
 
 
 class SignMark(QWidget):
@@ -234,7 +238,8 @@ class _FoldHead(QPushButton):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colours_now().muted))
-        painter.translate(9, self.height() / 2)
+        painter.translate(scaled(9), self.height() / 2)
+        painter.scale(text_scale(), text_scale())
         painter.rotate(90 if self.isChecked() else 0)
         painter.drawPolygon(QPolygonF([QPointF(-3, -4), QPointF(4, 0), QPointF(-3, 4)]))
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QItemSelection, QItemSelectionModel, Qt, Signal
+from PySide6.QtCore import QEvent, QItemSelection, QItemSelectionModel, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from yardplan.language import tr
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
-from yardplan.window.panels.plant_rows import FINDINGS, KEY, NAME, PlantRows, SortedRows
+from yardplan.window.panels.plant_rows import FINDINGS, KEY, NAME, SIGN, PlantRows, SortedRows
 from yardplan.window.theme import TARGET, colours_now, scaled
 from yardplan.window.tools import commands
 from yardplan.yard import edits
@@ -67,6 +67,7 @@ class PlantList(QWidget):
         table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         table.setTabKeyNavigation(False)
+        table.setIconSize(QSize(scaled(SIGN), scaled(SIGN)))
         table.setShowGrid(False)
         table.setWordWrap(False)
         table.setSortingEnabled(True)

@@ -25,7 +25,7 @@ from yardplan.window.pacing import Paced
 from yardplan.window.panels.finding_counts import count_text
 from yardplan.window.panels.names import kind_word
 from yardplan.window.panels.parts import SIGN_OF, draw_sign
-from yardplan.window.theme import Colours
+from yardplan.window.theme import Colours, scaled
 from yardplan.yard.change import Change
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.yard import Thing
@@ -35,6 +35,8 @@ KEY, NAME, FINDINGS = range(3)
 #: Role under which each cell hands out what it is sorted by.
 SORT_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 _ALL = tuple(Weight)
+#: Side of a sign before a count, pixels.
+SIGN = 14
 
 
 @frozen
@@ -77,11 +79,11 @@ def line_of(thing: Thing, group: str = "") -> Line:
 
 def sign_icon(weight: Weight, colours: Colours) -> QIcon:
     """The sign of a weight as an icon."""
-    picture = QPixmap(28, 28)
+    picture = QPixmap(2 * scaled(SIGN), 2 * scaled(SIGN))
     picture.setDevicePixelRatio(2.0)
     picture.fill(Qt.GlobalColor.transparent)
     painter = QPainter(picture)
-    draw_sign(painter, QRectF(1, 1, 12, 12), SIGN_OF[weight], colours)
+    draw_sign(painter, QRectF(1, 1, scaled(SIGN) - 2, scaled(SIGN) - 2), SIGN_OF[weight], colours)
     painter.end()
     icon = QIcon(picture)
     icon.addPixmap(picture, QIcon.Mode.Selected)

@@ -13,6 +13,7 @@ from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
     QPen,
+    QResizeEvent,
     QWheelEvent,
 )
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, QWidget
@@ -40,8 +41,10 @@ _EMPTY = later("Plant something, and its bloom and harvest show here.")
 
 #: Room for the names at the left, style units, and the share of the strip that they take at most.
 _NAMES, _NAMES_SHARE = 150.0, 0.3
-#: The chart's least height does not grow beyond this with large text, pixels: the sheet needs the room.
-_MOST_LEAST = 110
+#: Height without rows, pixels: the sheet needs the room.
+_EMPTY_LEAST = 78
+#: Rows that always show, and pixels of the strip from which on it has a heading.
+_ROWS_LEAST, _HEADED = 2, 320
 
 
 class ChartView(QWidget):
@@ -59,7 +62,7 @@ class ChartView(QWidget):
         self.empty_words = ""
         self._first = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumHeight(min(scaled(78), _MOST_LEAST))
+        self._keep_room()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def sizeHint(self) -> QSize:
@@ -70,8 +73,14 @@ class ChartView(QWidget):
         if chart == self.chart:
             return
         self.chart = chart
+        self._keep_room()
         self._first = min(self._first, self._last_first())
         self.update()
+
+    def _keep_room(self) -> None:
+        """Never lower than some rows, or without rows than what is said then."""
+        rows = min(len(self.chart.rows), _ROWS_LEAST)
+        self.setMinimumHeight(scaled(height_for(self.chart.rows[:rows])) if rows else _EMPTY_LEAST)
 
     def layout_now(self) -> SeasonLayout:
         """Where everything lies now."""
@@ -175,6 +184,8 @@ class SeasonStrip(QWidget):
         self._open_yard = open_yard
         self._season: Season | None = None
         self.moment = MomentBar(open_yard)
+        self.heading = label(tr("Season"), "heading")
+        self.heading.hide()
         self.note = Elided("", "muted")
         self.chart = ChartView()
         self._lay_out()
@@ -189,7 +200,7 @@ class SeasonStrip(QWidget):
         # The edge that is dragged to make the strip taller reaches this far into it.
         top.setContentsMargins(10, 8, 10, 0)
         top.setSpacing(14)
-        top.addWidget(label(tr("Season"), "heading"))
+        top.addWidget(self.heading)
         top.addWidget(self.note, 1)
         top.addWidget(self.moment, 3)
         box = QVBoxLayout(self)
@@ -197,6 +208,11 @@ class SeasonStrip(QWidget):
         box.setSpacing(3)
         box.addLayout(top)
         box.addWidget(self.chart, 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow strip the day and hour need the room of the heading."""
+        super().resizeEvent(event)
+        self.heading.setVisible(self.width() >= scaled(_HEADED))
 
     def _connect(self) -> None:
         open_yard = self._open_yard
