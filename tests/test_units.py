@@ -195,3 +195,17 @@ def test_other_measures() -> None:
     assert format_weight(9.97, "metric") == "10 kg"
     assert format_volume(3.785411784, "imperial") == "1.0 gal"
     assert format_volume(40, "metric") == "40 L"
+
+
+def test_large_areas_stand_in_groups_of_three_and_lengths_read_back_as_they_are_shown() -> None:
+    assert format_area(1161.288, "imperial") == "12,500 sq ft"
+    assert [format_area(area) for area in (1161.288, 999.96, 999.94, -0.01)] == [
+        "1,161.3 m²", "1,000.0 m²", "999.9 m²", "0.0 m²",
+    ]
+    assert parse_length(format_length(1250.5)) == 1250.5
+    assert parse_length(format_coarse(1250 * 0.3048, "imperial")) == pytest.approx(381.0)
+
+
+def test_groups_of_an_area_are_those_of_the_language_shown(decimal_comma: None) -> None:
+    assert format_area(1161.288) == "1.161,3 m²"
+    assert format_area(1161.288, "imperial") == "12.500 sq ft"

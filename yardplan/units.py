@@ -14,7 +14,7 @@ import math
 import re
 from typing import TYPE_CHECKING, Literal
 
-from yardplan.language import decimal_point, decimals, tr
+from yardplan.language import decimal_point, decimals, thousands, tr
 
 if TYPE_CHECKING:
     from fractions import Fraction
@@ -155,12 +155,17 @@ def _one_unit(text: str, system: System) -> float | None:
     return float(_fraction(match["number"])) * factor
 
 
-def _figure(value: float, unit: str, digits: int = 0) -> str:
-    """A number with its unit; no minus before a zero, and `unknown` for what is no number."""
+def _figure(value: float, unit: str, digits: int = 0, *, grouped: bool = False) -> str:
+    """A number with its unit; no minus before a zero, and `unknown` for what is no number.
+
+    `grouped`: in groups of three. Only for what is never typed: a shown length must read back as itself.
+    """
     if not math.isfinite(value):
         return tr("unknown")
     text = f"{value:.{digits}f}"
-    return decimals(text.removeprefix("-") if float(text) == 0 else text) + unit
+    if float(text) == 0:
+        text = text.removeprefix("-")
+    return (thousands(float(text), digits) if grouped else decimals(text)) + unit
 
 
 def _two_digits(value: float, unit: str) -> str:
@@ -200,10 +205,10 @@ def format_coarse(metres: float, system: System = "metric") -> str:
 
 
 def format_area(square_metres: float, system: System = "metric") -> str:
-    """An area in square metres or square feet."""
+    """An area in square metres or square feet, large ones in groups of three: `12,500 sq ft`."""
     if system == "imperial":
-        return _figure(square_metres / FOOT**2, " sq ft")
-    return _figure(square_metres, " m²", 1)
+        return _figure(square_metres / FOOT**2, " sq ft", grouped=True)
+    return _figure(square_metres, " m²", 1, grouped=True)
 
 
 def format_temperature(celsius: float, system: System = "metric") -> str:

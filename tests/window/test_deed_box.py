@@ -42,7 +42,7 @@ def test_calls_are_typed_seen_and_taken_by_keys(box, tmp_path):
     QTest.keyClick(deed.calls, Qt.Key.Key_Return)
     QTest.keyClicks(deed.calls, "N 44-29-45 W 60.30 ft")
     assert "by 0.05 ft, 1 part in 6,43" in deed.told.text()
-    assert "6058 sq ft, 321.55 ft round" in deed.told.text()
+    assert "6,058 sq ft, 321.55 ft round" in deed.told.text()
     assert window.open_yard.shown_yard.lot != before == window.open_yard.yard.lot
     QTest.keyClick(deed.calls, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert deed.isHidden()

@@ -150,7 +150,7 @@ def test_plants_from_a_table_lose_no_line(window, tmp_path):
     )
     shown = [[box.lines.item(row, column).text() for column in range(3)] for row in range(3)]
     assert [line for line, _, _ in shown] == ["4", "5", "6"]
-    assert "not in the catalogue" in shown[0][1]
+    assert shown[0][1] == "No Such Apple (apple) is not in the plant list"
     assert "lost?" in shown[0][2]
     assert not unnamed(box)
     assert not too_small(box)

@@ -360,8 +360,8 @@
    <translation>Ihr Anteil am Datenträger ist aufgebraucht</translation>
   </message>
   <message>
-   <source>{crop}:{cultivar} is not in the catalogue</source>
-   <translation>{crop}:{cultivar} ist nicht im Katalog</translation>
+   <source>{cultivar} ({crop}) is not in the plant list</source>
+   <translation>{cultivar} ({crop}) steht nicht in der Pflanzenliste</translation>
   </message>
   <message>
    <source>{message}: {fault} (and {more} more)</source>

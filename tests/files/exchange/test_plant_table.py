@@ -164,7 +164,7 @@ def test_every_line_that_was_not_understood_is_reported_with_its_number() -> Non
     got = plants_from_csv(table, EMPTY, known, letter)
     assert [p.id for p in got.plantings] == ["A1", "A2"]
     assert got.report == (
-        NotUnderstood(3, "pear:conference is not in the catalogue"),
+        NotUnderstood(3, "conference (pear) is not in the plant list"),
         NotUnderstood(4, "crop or cultivar is missing"),
         NotUnderstood(5, "count 'lots' is not a whole number"),
         NotUnderstood(6, "count 0: from 1 to 1000"),

@@ -230,7 +230,7 @@ class _Reader:
             raise _CellError(tr("crop or cultivar is missing"))
         found = self.known(crop, cultivar)
         if found is None:
-            raise _CellError(tr("{crop}:{cultivar} is not in the catalogue", crop=crop, cultivar=cultivar))
+            raise _CellError(tr("{cultivar} ({crop}) is not in the plant list", crop=crop, cultivar=cultivar))
         return found
 
     def _fields(self, cells: list[str]) -> dict[str, Any]:
