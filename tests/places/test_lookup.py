@@ -102,7 +102,8 @@ def test_the_ranking_looks_at_few_names_closely(monkeypatch: pytest.MonkeyPatch)
 
 
 def test_state_and_country_are_spelled() -> None:
-    said = [spelled(find_places(words)[0]) for words in ("Ithaca, NY", "Itacaré", "zurich", "14850", "1, 100")]
+    typed = ("Ithaca, NY", "Itacaré", "zurich", "14850", "1, 100")
+    said = [spelled(find_places(words)[0]) for words in typed]
     assert said == [
         "Ithaca, New York, United States", "Itacaré, Bahia, Brazil", "Zürich, Switzerland",
         "Ithaca, New York, United States", "Sumatera Utara, Indonesia",
