@@ -439,3 +439,21 @@ def test_only_what_spreads_along_a_line_faces_somewhere() -> None:
         key: "facing" in {p.path for p in shared_plans(yard, frozenset({key}))} for key in ("A1", "A2", "A3")
     }
     assert shown == {"A1": False, "A2": True, "A3": True}
+
+
+def test_a_name_that_only_told_the_kind_follows_it(fields: Fields) -> None:
+    """A terrace made a pond is not labelled Terrace on the plan; a name given by hand stays."""
+    open_yard = open_yard_of(fields)
+    edge = ((0.0, 0.0), (5.0, 0.0))
+    open_yard.new(builders.yard_of(
+        pavings=(Paving(id="PV1", name="Terrace", kind="terrace", outline=_SQUARE),),
+        barriers=(Barrier(id="WF1", name="Fence", line=edge), Barrier(id="WF2", name="Grandpa's", line=edge)),
+    ))
+    for key, kind in (("PV1", "pond"), ("WF1", "hedge"), ("WF2", "wall")):
+        open_yard.select({key})
+        entry = fields.grid.entries["kind"]
+        assert isinstance(entry, ChoiceEntry)
+        entry.entered.emit(kind)
+    yard = open_yard.yard
+    assert [thing.kind for thing in (*yard.pavings, *yard.barriers)] == ["pond", "hedge", "wall"]
+    assert [thing.name for thing in (*yard.pavings, *yard.barriers)] == ["Pond", "Hedge", "Grandpa's"]

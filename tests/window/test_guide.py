@@ -147,3 +147,17 @@ def test_its_strip_can_be_read_spoken_and_hit(window, guide):
         words = guide.strip.words
         assert words.height() >= words.heightForWidth(words.width()), step
         guide.next_step()
+
+
+def test_without_the_panel_the_lot_is_told_by_its_tool(window, guide):
+    """There is no Begin any more: the words name what is on the screen."""
+    panel = window.start_panel
+    panel.form.place.line.setText("Geneva, NY")
+    press_key(panel.form.place.line, Qt.Key.Key_Return)
+    guide.look()
+    assert "press Begin" in guide.strip.words.text()
+    panel.draw_button.click()
+    guide.look()
+    assert guide.number == 1
+    assert "Begin" not in guide.strip.words.text()
+    assert "click the corners on the sheet" in guide.strip.words.text()

@@ -139,3 +139,23 @@ def test_reasons_name_all_that_an_addition_is_for(qtbot: QtBot, opened: Opened, 
     assert made.rows.row(0).near == ("A1", "A2")
     made.view.setCurrentIndex(made.rows.index(0))
     assert "of Empire (A1) and Empire (A2)" in made.reasons.text()
+
+
+def test_brought_up_with_a_plant_selected_it_answers_for_that_plant(
+    qtbot: QtBot, partners: PartnerList
+) -> None:
+    """Neither an empty list nor a question that the person has answered already."""
+    yard = partners._open_yard
+    assert partners.rows.rowCount() == 0
+    yard.select({"A1"})
+    qtbot.waitUntil(lambda: partners.rows.rowCount() > 0)
+    assert partners.title.text() == "Partners for Liberty (A1)"
+    partners.show_for_all()
+    title = partners.title.text()
+    yard.select(())
+    yard.select({"A1"})
+    qtbot.wait(20)
+    assert partners.title.text() == title
+    partners.hide()
+    partners.show()
+    qtbot.waitUntil(lambda: partners.title.text() == "Partners for Liberty (A1)")

@@ -59,7 +59,10 @@ class CommandTable:
         return self._window.actions_.add(name, command)
 
     def _use(self, kind: ToolKind) -> None:
+        lost = self._canvas.tool.half_drawn
         self._canvas.use(kind)
+        if lost:
+            self._canvas.desk.tell(tr("The drawing that was not finished was given up"))
         self._canvas.setFocus()
         if kind.icon in ("plant", "row") and self._yard.in_hand is None:
             self._window.show_choice()

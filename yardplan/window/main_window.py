@@ -14,6 +14,7 @@ from yardplan.language import tr
 from yardplan.window.actions import Actions
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
+from yardplan.window.canvas.half_drawn import HalfDrawn
 from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
 from yardplan.window.exchange import Exchange
@@ -67,6 +68,7 @@ class MainWindow(QMainWindow):
         self.autosave = Autosave(self.open_yard, recovery, self)
         self.canvas = Canvas(self.open_yard)
         self.canvas.desk.ask_text = self._ask_text
+        HalfDrawn(self.canvas)
         self.setCentralWidget(self.canvas)
         self.actions_ = Actions(self, self.canvas)
         self.used = UsedCommands(self.settings)

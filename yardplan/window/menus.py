@@ -26,7 +26,7 @@ MENUS: dict[str, tuple[str, ...]] = {
 #: What the context menu offers for a selection and for bare ground.
 FOR_SELECTION: tuple[str, ...] = (
     "fields", "nearest clear place", "", "cut", "copy", "paste", "duplicate", "delete", "", "carry", "lock",
-    "unlock", "edge lengths", "group", "ungroup", "", "light takers",
+    "unlock", "edge lengths", "group", "ungroup", "", "find partner", "light takers",
 )
 FOR_GROUND: tuple[str, ...] = ("paste", "select all", "select within", "", "fit", "snap", "grid", "marks")
 #: Commands that need something selected besides the lot line.

@@ -11,6 +11,9 @@ from yardplan.units import format_length
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.yard.ground import Point
 
+#: What is told stands so long in place of the hint, milliseconds.
+_TOLD_MS = 6000
+
 
 class _Elided(QLabel):
     """One line cut with an ellipsis when there is no room; the whole in its tip."""
@@ -55,11 +58,19 @@ class StatusLine(QStatusBar):
         for part in (self.light, self.place, self.scale, self.snap):
             self.addPermanentWidget(part)
         canvas.hint_changed.connect(self.hint.show_text)
+        # What was told of the tool before would hide what to do with this one.
+        canvas.tool_changed.connect(self.clearMessage)
+        canvas.desk.tell = self.tell
         canvas.pointed.connect(self._show_place)
         canvas.view_changed.connect(self._show_scale)
         canvas.open_yard.progress.connect(self._show_light)
         self.hint.show_text(canvas.tool.hint())
         self._show_scale()
+
+    def tell(self, text: str) -> None:
+        """Speak something and show it for a while in place of the hint."""
+        self.canvas.desk.say(text)
+        self.showMessage(text, _TOLD_MS)
 
     def _show_place(self, place: Point | None) -> None:
         if place is None:

@@ -839,6 +839,10 @@
    <translation>Sein anderes Ende anklicken</translation>
   </message>
   <message>
+   <source>Click on the fence, wall or lot line where one enters the yard</source>
+   <translation>Auf den Zaun, die Mauer oder die Grundstücksgrenze klicken, wo man den Garten betritt</translation>
+  </message>
+  <message>
    <source>Click one corner of the area, or type its place (4; 2.5); Shift adds to what is selected</source>
    <translation>Eine Ecke der Fläche anklicken oder ihren Ort tippen (4; 2,5); mit Umschalt kommt es zum Ausgewählten dazu</translation>
   </message>
@@ -933,10 +937,6 @@
   <message>
    <source>Click where it shall go (with Ctrl a copy), or type a length (12' 6", 3.8 m &lt; 90) or a place (4; 2.5); Esc leaves it</source>
    <translation>Anklicken, wohin es soll (mit Strg eine Kopie), oder eine Länge (3,8 m &lt; 90) oder einen Ort (4; 2,5) eingeben; Esc lässt es</translation>
-  </message>
-  <message>
-   <source>Click where one enters the yard</source>
-   <translation>Anklicken, wo man den Garten betritt</translation>
   </message>
   <message>
    <source>Click where the circle shall run, or type its radius</source>
@@ -2315,7 +2315,7 @@ S 44°29'45" O 18,36 m
   </message>
   <message>
    <source>Not finished yet: Enter ends it, Backspace takes back the last corner, Esc gives it up</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht fertig: Eingabe schließt ab, Rücktaste nimmt die letzte Ecke zurück, Esc verwirft</translation>
   </message>
   <message>
    <source>Not moved</source>
@@ -3113,8 +3113,8 @@ S 44°29'45" O 18,36 m
    <translation>Wählen Sie zuerst einen Zaun, ein Gebäude, ein Beet oder die Grundstücksgrenze</translation>
   </message>
   <message>
-   <source>Select a plant and ask for a partner, or see what the whole yard lacks.</source>
-   <translation>Wählen Sie eine Pflanze und fragen Sie nach einem Befruchter, oder sehen Sie, was dem ganzen Garten fehlt.</translation>
+   <source>Select a plant to see what would set fruit on it, or see what the whole yard lacks.</source>
+   <translation>Wählen Sie eine Pflanze, um zu sehen, was sie bestäuben würde, oder sehen Sie, was dem ganzen Garten fehlt.</translation>
   </message>
   <message>
    <source>Select ne&amp;xt thing</source>
@@ -3523,6 +3523,10 @@ S 44°29'45" O 18,36 m
    <translation>Auch den Ort auf der Karte aus der Datei übernehmen</translation>
   </message>
   <message>
+   <source>Take the tool Lot line and click the corners on the sheet, or type each length and press Enter. A click on the first corner closes the lot.</source>
+   <translation>Nehmen Sie das Werkzeug Grundstücksgrenze und klicken Sie die Ecken auf dem Blatt an, oder tippen Sie jede Länge und drücken Sie die Eingabetaste. Ein Klick auf die erste Ecke schließt das Grundstück.</translation>
+  </message>
+  <message>
    <source>Take the tool Sun at a spot (H)</source>
    <translation>Das Werkzeug Sonne an einer Stelle (H) nehmen</translation>
   </message>
@@ -3601,6 +3605,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>The drawing is in</source>
    <translation>Die Zeichnung ist in</translation>
+  </message>
+  <message>
+   <source>The drawing that was not finished was given up</source>
+   <translation>Die unfertige Zeichnung wurde verworfen</translation>
   </message>
   <message>
    <source>The far end of the edge moves; what is squared stays square</source>
@@ -3796,6 +3804,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>Thickness</source>
    <translation>Stärke</translation>
+  </message>
+  <message>
+   <source>This gate stands in no fence, wall or lot line: drag it there</source>
+   <translation>Dieses Tor steht in keinem Zaun, keiner Mauer und keiner Grundstücksgrenze: ziehen Sie es dorthin</translation>
   </message>
   <message>
    <source>This is locked: unlock it in its fields to move it</source>

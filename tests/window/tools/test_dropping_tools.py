@@ -19,6 +19,7 @@ from yardplan.window.tools.pot import PotTool
 from yardplan.window.tools.standing_tree import StandingTreeTool
 from yardplan.window.tools.tape import TapeTool
 from yardplan.yard.planting import PlantKey
+from yardplan.yard.yard import Yard
 
 LIBERTY = InHand(plant=PlantKey("apple", "Liberty"), rootstock="M.26")
 
@@ -191,3 +192,15 @@ def test_locked_things_are_not_deleted(two):
     commands.set_locked(two.open_yard, True)
     assert "Locked" in commands.delete(two.open_yard)
     assert two.open_yard.yard.find("A1") is not None
+
+
+def test_a_gate_that_stands_in_nothing_is_told(desk):
+    """In the midst of a house or a lawn a gate leads nowhere; in a line, or with no line drawn, it is fine."""
+    told = []
+    desk.tell = told.append
+    click(GateTool(desk), (15, 6))
+    assert len(told) == 1
+    click(GateTool(desk), (15, 0))
+    desk.open_yard.new(Yard())
+    click(GateTool(desk), (3, 3))
+    assert len(told) == 1

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from yardplan.language import tr
 from yardplan.window.canvas.voice import say
-from yardplan.window.guide.steps import STEPS, Aim
+from yardplan.window.guide.steps import STEPS, Aim, words_of
 from yardplan.window.guide.strip import GuideBar, GuideStrip, Ring
 
 if TYPE_CHECKING:
@@ -83,6 +83,8 @@ class Guide(QObject):
         """Go on when the step is done, and keep the ring at its control."""
         if not self.over and STEPS[self.number].done(self._window):
             self.next_step()
+        elif not self.over and self.strip.words.text() != tr(words_of(STEPS[self.number], self._window)):
+            self._say()
         aim = self._aim()
         self.ring.surround(aim.area(self._window) if aim is not None else None)
 
@@ -108,6 +110,6 @@ class Guide(QObject):
         else:
             step = STEPS[self.number]
             number = tr("step {n} of {all}", n=self.number + 1, all=len(STEPS))
-            self.strip.say(number, tr(step.title), tr(step.words))
+            self.strip.say(number, tr(step.title), tr(words_of(step, self._window)))
         spoken: QWidget = self.strip
         say(spoken, spoken.accessibleDescription())

@@ -43,8 +43,15 @@ class Step:
 
     title: str
     words: str
+    #: Said in place of `words` once the panel for a new yard is gone.
+    words_on_sheet: str = ""
     aim: Callable[[MainWindow], Aim | None]
     done: Callable[[MainWindow], bool]
+
+
+def words_of(step: Step, window: MainWindow) -> str:
+    """What a step says as the window stands now, not yet translated."""
+    return step.words_on_sheet if step.words_on_sheet and start_panel(window) is None else step.words
 
 
 def start_panel(window: MainWindow) -> StartPanel | None:
@@ -154,6 +161,8 @@ STEPS: tuple[Step, ...] = (
         title=later("Draw the lot"),
         words=later("Type its width and depth and press Begin. Another outline can be drawn later with "
                     "the tool Lot line: click the corners, or type each length."),
+        words_on_sheet=later("Take the tool Lot line and click the corners on the sheet, or type each length "
+                             "and press Enter. A click on the first corner closes the lot."),
         aim=_lot_aim, done=_lot_done,
     ),
     Step(

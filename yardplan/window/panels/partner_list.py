@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QAbstractItemView, QListView, QVBoxLayout, QWidget
 
 from yardplan.checks.wording import names_of
 from yardplan.language import later, tr
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import InHand, OpenYard
+from yardplan.window.panels.facts import selected_plant
 from yardplan.window.panels.partner_rows import PartnerCard, PartnerRow, PartnerRows, rows_for, rows_for_all
 from yardplan.window.panels.parts import button, label
 from yardplan.yard.planting import PlantKey
 
-_ASK = later("Select a plant and ask for a partner, or see what the whole yard lacks.")
+_ASK = later("Select a plant to see what would set fruit on it, or see what the whole yard lacks.")
 _NONE = later("No variety of the catalogue that lives here is known to set fruit on it.")
 _NO_ROOM = later("No clear ground is left there: make room, or graft a branch onto it.")
 _ENOUGH = later("Every plant on the plan has what it needs to set fruit.")
@@ -74,14 +75,35 @@ class PartnerList(QWidget):
         self.all_button.clicked.connect(self.show_for_all)
         self.view.taken.connect(self._take)
         self.view.selectionModel().currentChanged.connect(self._show_reasons)
+        self._asked = False
+        self._later = QTimer(self, singleShot=True, interval=0)
+        self._later.timeout.connect(self._ask_for_selected)
         open_yard.loaded.connect(self.clear)
+        open_yard.selection_changed.connect(self._selection_changed)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Brought to the front without a question, it answers for the plant selected."""
+        super().showEvent(event)
+        self._asked = False
+        self._later.start()
+
+    def _selection_changed(self) -> None:
+        if self.isVisible() and not self._asked:
+            self._later.start()
+
+    def _ask_for_selected(self) -> None:
+        subject = selected_plant(self._open_yard)
+        if not self._asked and subject is not None and self._open_yard.in_hand is None:
+            self.show_for(subject.key, subject.id)
 
     def clear(self) -> None:
         """Ask anew: another yard was opened."""
+        self._asked = False
         self._show([], tr("Partners"), tr(_ASK))
 
     def show_for(self, key: PlantKey, thing_id: str | None) -> None:
         """List partners for a plant on the plan, or for one only in hand (`thing_id` None)."""
+        self._asked = True
         rows = rows_for(self._open_yard.survey, key, thing_id)
         where = f" ({thing_id})" if thing_id else ""
         near = (
@@ -95,6 +117,7 @@ class PartnerList(QWidget):
 
     def show_for_all(self) -> None:
         """List the fewest plants to add so that every plant crops."""
+        self._asked = True
         rows, left = rows_for_all(self._open_yard.survey)
         names = names_of(self._open_yard.shown_yard)
         note = "" if rows or left else tr(_ENOUGH)

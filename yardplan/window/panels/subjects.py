@@ -197,9 +197,19 @@ def _of_site(site: Any, plan: FieldPlan, value: Any) -> Any:
     return evolve(changed, origins=kept + typed)
 
 
+def _renamed(before: Any, after: Any) -> Any:
+    """A thing called by its kind alone, as it was drawn, is called by the new kind; a given name stays."""
+    if before.name.casefold() != tr(before.kind).casefold():
+        return after
+    kind = tr(after.kind)
+    return evolve(after, name=kind[:1].upper() + kind[1:])
+
+
 def _changed(thing: Thing, plan: FieldPlan, value: Any, catalogue: Catalogue) -> Thing:
     """One thing with another fact; a rootstock or form that the new kind does not have is dropped."""
     changed: Any = with_value(thing, plan.path, value)
+    if plan.path == "kind" and isinstance(changed, Barrier | Paving):
+        changed = _renamed(thing, changed)
     if plan.path == "plant" and isinstance(changed, (Planting, Row)):
         crop = catalogue.crop(changed.plant.crop)
         stocks = {stock.name for stock in crop.rootstocks} if crop else set()

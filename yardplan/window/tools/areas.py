@@ -51,6 +51,9 @@ class AreaTool(CornersTool):
         if self.form == "circle":
             self.corners = self.corners[:1]
 
+    def hears(self, letter: str) -> bool:
+        return letter.upper() == "C"
+
     @property
     def takes_rectangle(self) -> bool:
         return self.form == "corners"

@@ -114,7 +114,7 @@ class CornersTool(Tool, ABC):
             if len(self.corners) >= self.least:
                 self._end()
             else:
-                self.desk.say(tr("Still too few corners. {next}", next=self.hint()))
+                self.desk.tell(tr("Still too few corners. {next}", next=self.hint()))
             return True
         return False
 
@@ -177,6 +177,10 @@ class CornersTool(Tool, ABC):
 
     @property
     def busy(self) -> bool:
+        return bool(self.corners)
+
+    @property
+    def half_drawn(self) -> bool:
         return bool(self.corners)
 
     # What shows

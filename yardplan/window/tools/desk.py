@@ -23,6 +23,8 @@ class Desk:
         self.snapper = Snapper()
         self.snapped = Snapped((0.0, 0.0))
         self.say: Callable[[str], None] = lambda _text: None
+        #: Say something that whoever looks must read too.
+        self.tell: Callable[[str], None] = lambda text: self.say(text)
         self.ask_text: Callable[[str, str], str | None] = lambda _question, _text: None
         #: Open the field for typed lengths.
         self.open_entry: Callable[[], None] = lambda: None

@@ -111,6 +111,15 @@ class Tool:
         """Back out of the gesture; True when there was one."""
         return False
 
+    @property
+    def half_drawn(self) -> bool:
+        """True while corners are set that another tool would drop."""
+        return False
+
+    def hears(self, letter: str) -> bool:
+        """True when a letter means something in the midst of drawing."""
+        return False
+
     def overlay(self) -> Overlay:
         """What to show on top of the drawing."""
         return Overlay()
