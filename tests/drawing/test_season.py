@@ -1,5 +1,7 @@
 """The season chart: days to places and back, both hemispheres."""
 
+import itertools
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -16,6 +18,8 @@ from yardplan.drawing.season import (
     Together,
     date_words,
     draw_season,
+    flag_box,
+    frost_words,
     height_for,
     hour_words,
 )
@@ -85,6 +89,51 @@ def test_everything_shows(qapp):
     assert not near(bare, PALETTE.frost, 3).any()
 
 
+WORDS = {
+    "en": ("last frost, 5 years of 10", "first frost, 5 years of 10"),
+    "de": ("letzter Frost, 5 Jahre von 10", "erster Frost, 5 Jahre von 10"),
+}
+
+
+def frost_layout(language, unit, wide, day):
+    frosts = tuple(FrostLine(*line) for line in zip((115, 294), WORDS[language], (True, False), strict=True))
+    chart = SeasonChart(rows=ROWS, frosts=frosts, day=day, hour=12.0)
+    gutter = min(150.0, 0.36 * wide / unit)
+    return SeasonLayout(chart, QRectF(0, 0, wide, height_for(ROWS, unit)), unit=unit, gutter=gutter)
+
+
+@pytest.mark.parametrize("unit", [1.0, 1.5, 2.0])
+@pytest.mark.parametrize("wide", [360, 500, 770, 1400])
+def test_words_of_frost_lie_on_nothing_and_within_the_year(qapp, unit, wide):
+    for language, day in itertools.product(WORDS, (None, *range(1, 365, 14))):
+        layout = frost_layout(language, unit, wide, day)
+        said = frost_words(layout)
+        # The names stand left of the year, the rows above the foot.
+        for words, place in said:
+            assert words in (*WORDS[language], "25 April", "21 October")
+            assert layout.field.left() <= place.left()
+            assert place.right() <= layout.box.right()
+            assert place.top() >= layout.field.bottom()
+            assert place.bottom() <= layout.box.bottom()
+        places = [place for _words, place in said] + ([] if day is None else [flag_box(layout)])
+        assert not any(one.intersects(other) for one, other in itertools.combinations(places, 2))
+        if day is None and wide >= 500 * unit:
+            assert len(said) == 2
+        if day is None and wide >= 770 * unit:
+            assert [words for words, _place in said] == list(WORDS[language])
+
+
+def test_days_together_are_told_within_the_chart(qapp):
+    two = Together("A1", "A2", 340, 352, 12)
+    narrow = QRectF(0, 0, 400, height_for(ROWS))
+    free = picture(lambda p: draw_season(p, SeasonLayout(SeasonChart(rows=ROWS), narrow)), 440, 76)
+    chart = SeasonChart(rows=ROWS, together=(two,))
+    told = picture(lambda p: draw_season(p, SeasonLayout(chart, narrow)), 440, 76)
+    changed = (free != told).any(axis=2)
+    assert changed[:, :400].any()
+    assert not changed[:, 400:].any()
+
+
 def test_what_does_not_fit_is_left_for_scrolling(qapp):
     many = tuple(SeasonRow(thing=f"A{i}", name="Liberty", bloom=Band(118, 133, 125)) for i in range(40))
     layout = SeasonLayout(SeasonChart(rows=many), BOX, first=5)
@@ -120,3 +169,10 @@ def test_a_hidden_partner_is_named_beside_the_frame(qapp):
 def test_words_on_partners_have_a_column_of_their_own():
     wide = SeasonLayout(SeasonChart(rows=ROWS), BOX, aside=200.0)
     assert SeasonLayout(SeasonChart(rows=ROWS), BOX).field.right() - wide.field.right() == 200.0
+
+
+def test_words_of_frost_stand_beside_their_own_line(qapp):
+    layout = frost_layout("de", 1.0, 770, 172)
+    for line, (_words, place) in zip(layout.chart.frosts, frost_words(layout), strict=True):
+        x = layout.x(line.day)
+        assert min(abs(place.left() - x), abs(place.right() - x)) < 6

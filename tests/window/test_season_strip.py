@@ -5,7 +5,7 @@ from itertools import pairwise
 
 import pytest
 from attrs import evolve
-from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QHelpEvent
 from PySide6.QtWidgets import QApplication, QLabel, QToolTip, QWidget
 from pytestqt.qtbot import QtBot
@@ -220,3 +220,12 @@ def test_hovering_a_row_tells_its_days_error_and_partners(strip: SeasonStrip, qt
     QApplication.sendEvent(strip.chart, QHelpEvent(QEvent.Type.ToolTip, off, strip.chart.mapToGlobal(off)))
     assert QToolTip.text().startswith("Drag to choose the day")
     QToolTip.hideText()
+
+
+def test_frost_dates_are_told_on_hover_where_the_foot_has_no_room_for_them(strip) -> None:  # type: ignore[no-untyped-def]
+    chart = strip.chart
+    layout, line = chart.layout_now(), chart.chart.frosts[0]
+    over = QPointF(layout.x(line.day), layout.y(0))
+    assert chart.words_at(over) == "last frost, 5 years of 10: 10 May"
+    foot = QPointF(layout.box.center().x(), layout.box.bottom() - 2)
+    assert "first frost, 5 years of 10: 2 October" in chart.words_at(foot).splitlines()

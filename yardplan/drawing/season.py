@@ -235,21 +235,59 @@ def _draw_frost(painter: QPainter, layout: SeasonLayout) -> None:
 
 
 def _draw_frost_words(painter: QPainter, layout: SeasonLayout) -> None:
-    """Dashed lines, each with its words at the foot on the cold side."""
+    """Dashed lines, with their words at the foot."""
     box, u = layout.field, layout.unit
     for line in layout.chart.frosts:
         x = layout.x(line.day)
         painter.setPen(pen("caution", FINE, u, (4.0, 3.0)))
         painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom() + 6 * u))
-        wide = text_size(line.words, _FROST, u)[0]
-        left = x - wide - 4 * u if line.before else x + 4 * u
-        left = min(max(left, layout.box.left() + 2 * u), layout.box.right() - wide - 2 * u)
-        flag = _flag_box(layout)
-        if flag is not None and left < flag.right() + 4 * u and left + wide > flag.left() - 4 * u:
-            left = flag.left() - wide - 6 * u if line.before else flag.right() + 6 * u
-        # Where they have no room the line stands alone; its words are told on the site card and by voice.
-        if layout.box.left() <= left and left + wide <= layout.box.right():
-            _text(painter, layout, left, box.bottom() + 9 * u, line.words, _FROST)
+    for words, place in frost_words(layout):
+        _text(painter, layout, place.left(), place.center().y(), words, _FROST)
+
+
+def frost_words(layout: SeasonLayout) -> list[tuple[str, QRectF]]:
+    """What stands at the foot of the frost lines, and where: all the words, else dates, as far as they fit.
+
+    Words stand on the cold side where they can, never under the names, on the flag or on each other.
+    """
+    lines = layout.chart.frosts
+    whole = _placed(layout, [line.words for line in lines])
+    return whole if len(whole) == len(lines) else _placed(layout, [date_words(line.day) for line in lines])
+
+
+def _placed(layout: SeasonLayout, texts: Sequence[str]) -> list[tuple[str, QRectF]]:
+    """The words of the frost lines that find a place, with it."""
+    flag = flag_box(layout)
+    taken = [] if flag is None else [flag]
+    said: list[tuple[str, QRectF]] = []
+    for line, words in zip(layout.chart.frosts, texts, strict=True):
+        places = _frost_places(layout, line, words, flag)
+        found = next((place for place in places if _frost_free(layout, place, taken)), None)
+        if found is not None:
+            said.append((words, found))
+            taken.append(found)
+    return said
+
+
+def _frost_places(layout: SeasonLayout, line: FrostLine, words: str, flag: QRectF | None) -> list[QRectF]:
+    """Beside the line on the cold side, or there beyond a flag in the way; beside it on the other side."""
+    u, x = layout.unit, layout.x(line.day)
+    wide, high = text_size(words, _FROST, u)
+    before, after = x - 4 * u - wide, x + 4 * u
+    lefts = [before if line.before else after]
+    if flag is not None and line.before and flag.left() < x:
+        lefts.append(min(before, flag.left() - 6 * u - wide))
+    elif flag is not None and not line.before and flag.right() > x:
+        lefts.append(max(after, flag.right() + 6 * u))
+    lefts.append(after if line.before else before)
+    top = layout.field.bottom() + 9 * u - high / 2
+    return [QRectF(left, top, wide, high) for left in lefts]
+
+
+def _frost_free(layout: SeasonLayout, place: QRectF, taken: Sequence[QRectF]) -> bool:
+    u = layout.unit
+    inside = layout.field.left() <= place.left() and place.right() <= layout.box.right() - 2 * u
+    return inside and not any(place.adjusted(-4 * u, 0, 4 * u, 0).intersects(other) for other in taken)
 
 
 def _draw_row(painter: QPainter, layout: SeasonLayout, index: int) -> None:
@@ -268,11 +306,11 @@ def _draw_row(painter: QPainter, layout: SeasonLayout, index: int) -> None:
         _draw_harvest(painter, layout, row.harvest, y, row.pale)
 
 
-def _cut(text: str, room: float, unit: float) -> str:
+def _cut(text: str, room: float, unit: float, face: Type = _NAME) -> str:
     """The words, or as many letters as fit and an ellipsis."""
-    if text_size(text, _NAME, unit)[0] <= room:
+    if text_size(text, face, unit)[0] <= room:
         return text
-    while text and text_size(text + "…", _NAME, unit)[0] > room:
+    while text and text_size(text + "…", face, unit)[0] > room:
         text = text[:-1]
     return text.rstrip() + "…"
 
@@ -380,7 +418,21 @@ def _draw_together(painter: QPainter, layout: SeasonLayout, together: Together) 
     words = tr_n("{n} day together", "{n} days together", together.days)
     if hidden is not None:
         words = tr("{days} with {thing} {name}", days=words, thing=hidden.thing, name=hidden.name)
-    _text(painter, layout, box.right() + 22 * u, (box.top() + box.bottom()) / 2, words, _DAYS)
+    at, shown = _beside(layout, box, words)
+    _text(painter, layout, at, (box.top() + box.bottom()) / 2, shown, _DAYS)
+
+
+def _beside(layout: SeasonLayout, frame: QRectF, words: str) -> tuple[float, str]:
+    """Where words on a frame begin: at its right, nearer where the chart ends, else at its left; else cut."""
+    u, wide = layout.unit, text_size(words, _DAYS, layout.unit)[0]
+    right = layout.box.right() - wide - 4 * u
+    if right >= frame.right() + 6 * u:
+        return min(frame.right() + 22 * u, right), words
+    left = frame.left() - 6 * u - wide
+    if left >= layout.field.left():
+        return left, words
+    at = frame.right() + 6 * u
+    return at, _cut(words, layout.box.right() - at, u, _DAYS)
 
 
 def _draw_day(painter: QPainter, layout: SeasonLayout) -> None:
@@ -391,7 +443,7 @@ def _draw_day(painter: QPainter, layout: SeasonLayout) -> None:
     x, box = layout.x(chart.day), layout.field
     painter.setPen(pen("ink", MEDIUM, u))
     painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom() + 2 * u))
-    flag = _flag_box(layout)
+    flag = flag_box(layout)
     if flag is None:
         return
     painter.setPen(Qt.PenStyle.NoPen)
@@ -406,14 +458,15 @@ def _flag_words(chart: SeasonChart) -> str:
     return words + (f"  {hour_words(chart.hour)}" if chart.hour is not None else "")
 
 
-def _flag_box(layout: SeasonLayout) -> QRectF | None:
+def flag_box(layout: SeasonLayout) -> QRectF | None:
     """Where the flag of the chosen day stands; None without one."""
     if layout.chart.day is None:
         return None
     u = layout.unit
     wide, high = text_size(_flag_words(layout.chart), _FLAG, u)
     x = layout.x(layout.chart.day)
-    left = min(max(x - wide / 2 - 8 * u, layout.box.left()), layout.box.right() - wide - 16 * u)
+    left = max(x - wide / 2 - 8 * u, layout.field.left() - 8 * u)
+    left = max(min(left, layout.box.right() - wide - 16 * u), layout.box.left())
     return QRectF(left, layout.field.bottom() + 1 * u, wide + 16 * u, high + 3 * u)
 
 

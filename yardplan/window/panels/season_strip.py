@@ -18,7 +18,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
-from yardplan.drawing.season import SeasonChart, SeasonLayout, SeasonRow, draw_season, height_for
+from yardplan.drawing.season import (
+    FrostLine,
+    SeasonChart,
+    SeasonLayout,
+    SeasonRow,
+    draw_season,
+    height_for,
+)
 from yardplan.drawing.style import PALETTE
 from yardplan.language import later, tr
 from yardplan.window.open_yard import OpenYard
@@ -40,7 +47,9 @@ _EMPTY = later("Plant something, and its bloom and harvest show here.")
 
 
 #: Room for the names at the left, style units, and the share of the strip that they take at most.
-_NAMES, _NAMES_SHARE = 150.0, 0.3
+_NAMES, _NAMES_SHARE = 150.0, 0.36
+#: A frost line is pointed at within so many pixels.
+_FROST_NEAR = 4
 #: Height without rows, pixels: the sheet needs the room.
 _EMPTY_LEAST = 78
 #: Rows that always show, and pixels of the strip from which on it has a heading.
@@ -148,12 +157,22 @@ class ChartView(QWidget):
     def _pick(self, place: QPointF) -> None:
         self.day_picked.emit(day_of_number(round(self.layout_now().day(place.x()))))
 
+    def words_at(self, place: QPointF) -> str:
+        """A row says its days and partners; frost lines and bare ground the frost dates and what can be done.
+
+        At the foot there may be room for dates only, or for none.
+        """
+        layout = self.layout_now()
+        row = layout.row(place.y())
+        frosts = self.chart.frosts
+        near = [line for line in frosts if abs(layout.x(line.day) - place.x()) <= scaled(_FROST_NEAR)]
+        if row is not None and not near and (words := row_words(self.chart.rows[row])):
+            return "\n".join(words)
+        return "\n".join([*([] if near else [tr(_HINT)]), *map(frost_said, near or frosts)])
+
     def event(self, event: QEvent) -> bool:
-        """On hover a row says its days and partners, bare ground what can be done."""
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
-            row = self.layout_now().row(event.pos().y())
-            words = tr(_HINT) if row is None else "\n".join(row_words(self.chart.rows[row])) or tr(_HINT)
-            QToolTip.showText(event.globalPos(), words, self)
+            QToolTip.showText(event.globalPos(), self.words_at(QPointF(event.pos())), self)
             return True
         return super().event(event)
 
@@ -288,5 +307,10 @@ def spoken(chart: SeasonChart) -> str:
     parts = []
     for row in chart.rows:
         parts += row_words(row)
-    parts += [f"{line.words}: {say_day(day_of_number(round(line.day)))}" for line in chart.frosts]
+    parts += map(frost_said, chart.frosts)
     return ". ".join(parts)
+
+
+def frost_said(line: FrostLine) -> str:
+    """A frost line with its date."""
+    return f"{line.words}: {say_day(day_of_number(round(line.day)))}"
