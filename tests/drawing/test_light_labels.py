@@ -67,6 +67,20 @@ def test_labels_keep_off_crowns_each_other_and_what_is_kept_clear(qapp):
     assert not any(a.intersects(b) for i, a in enumerate(boxes) for b in boxes[:i])
 
 
+@pytest.mark.parametrize("scale", [4.5, 4.75, 5.0, 6.0])
+def test_two_figures_of_crowded_lines_never_read_as_one(qapp, scale):
+    view = evolve(_view(_field()), scale=scale, origin=(0.0, 12 * scale))
+    # One row of figures has room, the lines lie hardly further apart than a figure is wide.
+    labels = light_labels(evolve(view, window=QRectF(0, 0, 20 * scale, 17)))
+    assert labels
+    boxes = []
+    for label in labels:
+        at, (wide, high) = view.at(label.place), text_size(label.text, Type(11.0, "medium"), 1.0)
+        boxes.append(QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high))
+    grown = [box.adjusted(-3.9, -3.9, 3.9, 3.9) for box in boxes]
+    assert not any(a.intersects(b) for i, a in enumerate(grown) for b in boxes[:i])
+
+
 def test_labels_that_are_no_longer_true_go(qapp):
     field = _field()
     labels = light_labels(_view(field))

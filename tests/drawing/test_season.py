@@ -83,7 +83,10 @@ def test_everything_shows(qapp):
         together=(Together("A1", "A2", 122, 133, 9),), day=172, hour=15.33, chosen=frozenset({"A2"}),
     ))
     x = int(layout.x(172))
-    assert near(full, PALETTE.ink, 60)[40:140, x - 1 : x + 2].any(axis=1).all()
+    line = near(full, PALETTE.ink, 60)[40:140, x - 1 : x + 2].any(axis=1)
+    # Only the words on days together, one line high, lie over the day's line.
+    assert line[30:].all()
+    assert line.sum() >= 80
     assert near(full, PALETTE.caution, 60).sum() > near(bare, PALETTE.caution, 60).sum() + 150
     assert near(full, PALETTE.frost, 6).sum() > 2000
     assert not near(bare, PALETTE.frost, 3).any()

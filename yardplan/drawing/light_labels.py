@@ -26,6 +26,8 @@ _FACE = Type(11.0, "medium", ink="leaf", halo="paper")
 _LABELS_APART = 150.0
 #: Style units that labels of different lines keep from each other, and from buildings and fences.
 _CLEARANCE, _OFF_WALLS = 14.0, 16.0
+#: From other words where there is no better place, so that two figures do not read as one.
+_BETWEEN = 4.0
 #: From walls at least, where there is no better place: lines that only run along a wall stay without.
 _CROWDED_OFF_WALLS = 5.0
 #: Places tried along one line.
@@ -113,7 +115,7 @@ class _Room:
         for x, y in middles[free].tolist():
             at = view.at((x, y))
             box = QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high)
-            free_here = self._crowd.free_of_words(box) if crowded else self._is_free(box)
+            free_here = self._is_apart(box, _BETWEEN) if crowded else self._is_free(box)
             if _apart(at, taken, _LABELS_APART * u) and free_here and self._in_window(box):
                 self._crowd.take(box)
                 taken.append(at)
@@ -131,9 +133,12 @@ class _Room:
         return free
 
     def _is_free(self, box: QRectF) -> bool:
-        u = self._view.unit
-        roomy = box.adjusted(-_CLEARANCE * u, -_CLEARANCE * u, _CLEARANCE * u, _CLEARANCE * u)
-        return self._crowd.free_of_words(roomy) and self._crowd.free_of_crowns(box)
+        return self._is_apart(box, _CLEARANCE) and self._crowd.free_of_crowns(box)
+
+    def _is_apart(self, box: QRectF, clearance: float) -> bool:
+        """Free of other words, so many style units round it."""
+        off = clearance * self._view.unit
+        return self._crowd.free_of_words(box.adjusted(-off, -off, off, off))
 
 
 def _apart(place: QPointF, others: list[QPointF], distance: float) -> bool:

@@ -75,7 +75,8 @@ def legend_size(
 
 
 def _step(unit: float) -> float:
-    return text_size("0", _LINE, unit)[1] * 1.25
+    # Whole pixels, on which letters are set: else the lines stand unevenly.
+    return float(round(text_size("0", _LINE, unit)[1] * 1.25))
 
 
 def draw_light_legend(

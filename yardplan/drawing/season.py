@@ -179,10 +179,11 @@ def draw_season(painter: QPainter, layout: SeasonLayout) -> None:
         _draw_row(painter, layout, index)
     if layout.aside:
         _draw_aside(painter, layout)
-    for together in layout.chart.together:
-        _draw_together(painter, layout, together)
     _draw_frost_words(painter, layout)
     _draw_day(painter, layout)
+    # Over the day's line, which would cross out the words.
+    for together in layout.chart.together:
+        _draw_together(painter, layout, together)
     painter.restore()
 
 

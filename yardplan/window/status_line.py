@@ -48,6 +48,8 @@ class StatusLine(QStatusBar):
         self.setSizeGripEnabled(False)
         self.setContentsMargins(0, 0, 6, 0)
         self.hint = _Elided()
+        # Begins where the status bar writes what it says for a while.
+        self.hint.setObjectName("hint")
         self.place = QLabel()
         self.scale = QLabel()
         self.light = QLabel()
