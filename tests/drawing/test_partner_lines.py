@@ -12,6 +12,7 @@ from support.orchards import site
 from yardplan.checks.pollination import net_for
 from yardplan.checks.survey import Survey, survey_of
 from yardplan.drawing import partners as drawn
+from yardplan.drawing import reach as reach_drawn
 from yardplan.drawing.painter import draw_findings
 from yardplan.drawing.partner_lines import best_pairs, partners_of
 from yardplan.drawing.reach import reach_words
@@ -166,3 +167,17 @@ def test_rings_of_a_plant_meant_for_two_cross(painted) -> None:
     assert both.pixel(beside_one) == bare.pixel(beside_one)
     assert both.pixel(between) != bare.pixel(between)
     assert reach_words(view(of, reaches=two, reach_all=True))[0] == "within 6.0 m of T0 and T1: near enough"
+
+
+def test_long_words_of_a_ring_are_not_cut_by_the_window(painted, monkeypatch) -> None:
+    """Names of two plants make words wider than the room kept on either side of their place."""
+    boxes: list[QRectF] = []
+    monkeypatch.setattr(reach_drawn, "draw_boxed", lambda _painter, _view, box, *_more: boxes.append(box))
+    names = ("Northern Red Hardy Seedling (T10)", "Yellow Transparent of York (T11)")
+    reaches = tuple(Reach(name=name, points=((24.0, 8.0),), best=3.0, outer=40.0) for name in names)
+    window = QRectF(0, 0, 600, 400)
+    painted(evolve(view(survey("apple:Gala"), reaches=reaches), window=window))
+    assert boxes
+    assert max(box.width() for box in boxes) > 280
+    for box in boxes:
+        assert window.left() <= box.left() < box.right() <= window.right()

@@ -216,3 +216,21 @@ def test_everything_has_a_name_and_is_large_enough(choose: CatalogueList, theme,
     assert unnamed(choose) == []
     assert too_small(choose) == []
     assert not choose.grab().isNull()
+
+
+def test_a_slip_finds_what_was_meant_and_nonsense_says_what_to_try(choose: CatalogueList) -> None:
+    """An empty list alone would leave a beginner who cannot spell Honeycrisp without an apple."""
+    choose.search.setText("honeycrip")
+    assert PlantKey("apple", "Honeycrisp") in shown(choose)
+    assert choose.count.text().startswith("Nothing is called 'honeycrip'")
+    choose.search.setText("bluberry, northern")
+    assert choose.count.text().startswith("Nothing is called")
+    choose.search.setText("aple")
+    assert {key.crop for key in shown(choose)} >= {"apple"}
+    choose.search.setText("qwertzuio")
+    assert not shown(choose)
+    assert "Try fewer letters" in choose.count.text()
+    choose.crops.setCurrentIndex(choose.crops.findData("quince"))
+    choose.search.setText("liberty")
+    choose.refresh()
+    assert "ask for all kinds" in choose.count.text()

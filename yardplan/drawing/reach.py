@@ -26,6 +26,8 @@ _QUARTER = 24
 _TRIED = 40
 #: Things named in words; more are counted.
 _NAMED = 2
+#: Words keep so many pixels from the window's sides.
+_MARGIN = 6.0
 
 
 def draw_reaches(painter: QPainter, view: PlanView) -> None:
@@ -120,7 +122,11 @@ def _tag(painter: QPainter, view: PlanView, middle: QPointF, text: str) -> None:
 
 
 def _box(view: PlanView, middle: QPointF, text: str) -> QRectF:
+    """The box of words at a place; moved aside where the window would cut them."""
     wide, high = boxed_size(text, _FACE, view.unit)
-    return QRectF(middle.x() - wide / 2, middle.y() - high / 2, wide, high)
+    left = middle.x() - wide / 2
+    if view.window is not None:
+        left = max(min(left, view.window.right() - wide - _MARGIN), view.window.left() + _MARGIN)
+    return QRectF(left, middle.y() - high / 2, wide, high)
 
 

@@ -855,10 +855,6 @@
    <translation>Ein Ende von etwas im Bild anklicken, dessen Länge Sie kennen</translation>
   </message>
   <message>
-   <source>Click the first corner of the {what}</source>
-   <translation>Erste Ecke anklicken: {what}</translation>
-  </message>
-  <message>
    <source>Click the first corner of the {what}, or drag a rectangle</source>
    <translation>Erste Ecke anklicken oder ein Rechteck ziehen: {what}</translation>
   </message>
@@ -971,12 +967,20 @@
    <translation>Anklicken, wo der Baum steht, im Garten oder nebenan</translation>
   </message>
   <message>
+   <source>Click where the {what} begins</source>
+   <translation>Anfang anklicken: {what}</translation>
+  </message>
+  <message>
    <source>Click where to begin measuring</source>
    <translation>Anklicken, wo die Messung beginnt</translation>
   </message>
   <message>
    <source>Clock of the hour</source>
    <translation>Uhr der Stunde</translation>
+  </message>
+  <message>
+   <source>Close</source>
+   <translation>Schließen</translation>
   </message>
   <message>
    <source>Close it (Esc); Help has it again</source>
@@ -1145,6 +1149,10 @@
   <message>
    <source>Distance from it</source>
    <translation>Abstand davon</translation>
+  </message>
+  <message>
+   <source>Do it</source>
+   <translation>Ausführen</translation>
   </message>
   <message>
    <source>Done on {day}.</source>
@@ -2326,6 +2334,10 @@ S 44°29'45" O 18,36 m
    <translation>Notiz</translation>
   </message>
   <message>
+   <source>Nothing fits. Take away a filter, or ask for all kinds.</source>
+   <translation>Nichts passt. Nehmen Sie einen Filter weg, oder fragen Sie nach allen Arten.</translation>
+  </message>
+  <message>
    <source>Nothing found. Try one word, or a part of it.</source>
    <translation>Nichts gefunden. Versuchen Sie ein einzelnes Wort oder einen Teil davon.</translation>
   </message>
@@ -2336,6 +2348,14 @@ S 44°29'45" O 18,36 m
   <message>
    <source>Nothing is being moved</source>
    <translation>Es wird nichts verschoben</translation>
+  </message>
+  <message>
+   <source>Nothing is called '{words}'. Names like it:</source>
+   <translation>Nichts heißt „{words}“. Ähnliche Namen:</translation>
+  </message>
+  <message>
+   <source>Nothing is called '{words}'. Try fewer letters, or a kind such as apple.</source>
+   <translation>Nichts heißt „{words}“. Versuchen Sie weniger Buchstaben oder eine Art wie Apfel.</translation>
   </message>
   <message>
    <source>Nothing is drawn yet. What does not fit, shades or lacks a partner will be listed here.</source>
@@ -3595,6 +3615,10 @@ S 44°29'45" O 18,36 m
    <translation>Die Uhr der Zeitzone des Gartens, mit Sommerzeit, wo es sie gibt</translation>
   </message>
   <message>
+   <source>The command chosen in the list</source>
+   <translation>Der in der Liste gewählte Befehl</translation>
+  </message>
+  <message>
    <source>The country (in the US with its state) would tell which lot-line law, dig-safe call and rules on currants hold.</source>
    <translation>Das Land (in den USA mit dem Bundesstaat) würde sagen, welches Grenzabstandsrecht, welche Leitungsauskunft und welche Regeln zu Johannisbeeren gelten.</translation>
   </message>
@@ -3683,8 +3707,16 @@ S 44°29'45" O 18,36 m
    <translation>Die Liste wurde nicht geschrieben: {fault}</translation>
   </message>
   <message>
+   <source>The lot is drawn. The tool Select moves its corners and lengths; a click here begins it anew</source>
+   <translation>Das Grundstück ist gezeichnet. Das Werkzeug Auswählen ändert seine Ecken und Längen; ein Klick hier beginnt es neu</translation>
+  </message>
+  <message>
    <source>The lot line is that of {file}</source>
    <translation>Die Grundstücksgrenze ist die aus {file}</translation>
+  </message>
+  <message>
+   <source>The lot line stays: drag its corners, or draw it anew with the tool Lot line</source>
+   <translation>Die Grundstücksgrenze bleibt: ziehen Sie ihre Ecken, oder zeichnen Sie sie neu mit dem Werkzeug Grundstücksgrenze</translation>
   </message>
   <message>
    <source>The name it has in the list</source>

@@ -1,9 +1,9 @@
 """A slip of the hand while an outline is half drawn loses no corner and undoes nothing finished."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from support.builders import plant, yard_of
-from support.window_hands import click, press_key, trigger
+from support.window_hands import click, press_key, trigger, type_length
 
 from yardplan.window.tools.building import BuildingTool
 from yardplan.window.tools.lot import LotTool
@@ -70,3 +70,32 @@ def test_too_few_corners_and_a_drawing_given_up_are_told_on_the_screen(window):
     assert window.status.currentMessage().startswith("Still too few corners")
     trigger(window, "tool tape")
     assert "given up" in window.status.currentMessage()
+
+
+def test_del_on_the_lot_line_says_why_it_stays(window):
+    window.open_yard.select({"lot"})
+    before = window.open_yard.yard
+    assert before.lot
+    press_key(window.canvas, Qt.Key.Key_Delete)
+    assert window.open_yard.yard == before
+    assert "draw it anew" in window.status.currentMessage()
+
+
+def test_the_lot_tool_says_how_a_drawn_lot_is_changed(window):
+    trigger(window, "tool lot")
+    assert "begins it anew" in window.status.hint.accessibleName()
+    click(window.canvas, (1, 1))
+    assert "next corner" in window.status.hint.accessibleName()
+
+
+def test_what_is_wrong_with_a_length_is_read_on_ground_of_its_own(window):
+    canvas = window.canvas
+    canvas.use(BuildingTool)
+    click(canvas, (2, 2))
+    type_length(canvas, "3 bananas")
+    fault = canvas.entry.fault
+    assert fault.isVisible()
+    drawn = window.grab().toImage()
+    at = fault.mapTo(window, fault.rect().bottomRight()) - QPoint(2, 2)
+    assert drawn.pixelColor(at) == fault.palette().base().color()
+    assert drawn.pixelColor(at) != drawn.pixelColor(canvas.mapTo(window, QPoint(200, 200)))

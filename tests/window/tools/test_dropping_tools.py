@@ -195,7 +195,7 @@ def test_locked_things_are_not_deleted(two):
 
 
 def test_a_gate_that_stands_in_nothing_is_told(desk):
-    """In the midst of a house or a lawn a gate leads nowhere; in a line, or with no line drawn, it is fine."""
+    """In the midst of a lawn a gate leads nowhere; in a line, or with no line drawn, it is fine."""
     told = []
     desk.tell = told.append
     click(GateTool(desk), (15, 6))

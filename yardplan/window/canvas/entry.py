@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QPalette
 from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from yardplan.language import tr
@@ -24,6 +24,9 @@ class LengthEntry(QWidget):
         self.line.setMinimumWidth(230)
         self.fault = QLabel(self)
         self.fault.setObjectName("fault")
+        # Words over lines of the plan are read on ground of their own.
+        self.fault.setAutoFillBackground(True)
+        self.fault.setBackgroundRole(QPalette.ColorRole.Base)
         self.fault.setWordWrap(True)
         self.fault.setTextFormat(Qt.TextFormat.PlainText)
         box = QVBoxLayout(self)

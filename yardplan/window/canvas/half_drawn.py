@@ -1,4 +1,5 @@
-"""Keys while an outline is half drawn: a letter takes up no other tool, undo and Del take the last corner."""
+"""Keys pressed by a slip: half way through an outline a letter takes up no other tool, and undo and Del take
+back the last corner; Del on the lot line, which stays, says so."""
 
 from __future__ import annotations
 
@@ -40,11 +41,17 @@ class HalfDrawn(QObject):
 
     def _ours(self, event: QKeyEvent) -> bool:
         tool = self._canvas.tool
-        return tool.half_drawn and (_takes_back(event) or (_is_letter(event) and not tool.hears(event.text())))
+        if tool.half_drawn:
+            return _takes_back(event) or (_is_letter(event) and not tool.hears(event.text()))
+        return event.key() == Qt.Key.Key_Delete and self._canvas.open_yard.selection == {"lot"}
 
     def _use(self, event: QKeyEvent) -> None:
         canvas = self._canvas
-        if _takes_back(event):
+        if not canvas.tool.half_drawn:
+            canvas.desk.tell(
+                tr("The lot line stays: drag its corners, or draw it anew with the tool Lot line")
+            )
+        elif _takes_back(event):
             canvas.tool.on_key("backspace")
             canvas.refresh_tool()
         else:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from attrs import frozen
+from difflib import get_close_matches
+
+from attrs import evolve, frozen
 
 from yardplan.language import later, tr
 from yardplan.plants.catalogue import Catalogue
@@ -12,6 +14,9 @@ from yardplan.plants.finder import Filters, search
 from yardplan.plants.growth import mature_size
 from yardplan.yard.planting import Planting
 from yardplan.yard.site import Site
+
+#: A slip is looked for in words of at least so many letters, among so many names that are so much alike.
+_LEAST_TYPED, _NEAREST, _ALIKE = 4, 5, 0.75
 
 
 @frozen(kw_only=True)
@@ -62,6 +67,22 @@ def listed(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
     if not asked.words.strip():
         found.sort(key=lambda cultivar: (cultivar.crop, cultivar.name.casefold()))
     return found
+
+
+def nearest(catalogue: Catalogue, asked: Asked, site: Site) -> list[Cultivar]:
+    """What may be meant where nothing holds the words typed: a slip in a variety's name or in a kind's."""
+    typed = asked.words.strip().casefold()
+    if len(typed) < _LEAST_TYPED:
+        return []
+    names: dict[str, list[Cultivar]] = {}
+    for cultivar in listed(catalogue, evolve(asked, words=""), site):
+        for name in {cultivar.name.casefold(), cultivar.crop, tr(cultivar.crop).casefold()}:
+            names.setdefault(name, []).append(cultivar)
+    found = {
+        cultivar.key: cultivar
+        for name in get_close_matches(typed, names, n=_NEAREST, cutoff=_ALIKE) for cultivar in names[name]
+    }
+    return list(found.values())
 
 
 def _named_here(all_of_them: list[Cultivar], words: str, found: list[Cultivar]) -> list[Cultivar]:

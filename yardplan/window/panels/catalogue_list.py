@@ -13,9 +13,10 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.language import tr, tr_n
+from yardplan.plants.cultivar import Cultivar
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.pacing import Paced
-from yardplan.window.panels.catalogue_filter import Asked, listed
+from yardplan.window.panels.catalogue_filter import Asked, listed, nearest
 from yardplan.window.panels.catalogue_rows import MEMORY_MARK, CatalogueRow, CatalogueRows
 from yardplan.window.panels.filters import FilterBox
 from yardplan.window.panels.forms import FormChoice
@@ -72,7 +73,7 @@ class CatalogueList(QWidget):
         self.filters = FilterBox(open_yard)
         self.view = _View()
         self.view.setModel(self.rows)
-        self.count = label("", "small")
+        self.count = label("", "small", wrap=True)
         self.in_hand = InHandCard(open_yard)
         self.forms = FormChoice(open_yard)
         self._lay_out()
@@ -128,14 +129,21 @@ class CatalogueList(QWidget):
         ticked = self.filters.number()
         self.filter_button.setText(tr("Filter: {number}", number=ticked) if ticked else tr("Filter"))
         self.filter_button.setAccessibleName(tr("Filters, {number} in force", number=ticked))
-        found = listed(self._open_yard.catalogue, self.asked(), site)
+        asked = self.asked()
+        found = listed(self._open_yard.catalogue, asked, site)
+        meant = [] if found or not asked.words.strip() else nearest(self._open_yard.catalogue, asked, site)
+        self._show_found(found or meant)
+        if not found:
+            self.count.setText(_none_words(asked, bool(meant), bool(ticked)))
+        self._follow()
+
+    def _show_found(self, found: list[Cultivar]) -> None:
         if self.rows.show_cultivars(found):
             self.view.scrollToTop()
         self.count.setText(tr_n(
             "{n} variety, {mark} partly from memory", "{n} varieties, {mark} partly from memory", len(found),
             mark=MEMORY_MARK,
         ))
-        self._follow()
 
     def _yard_changed(self, change: Change) -> None:
         if {"site", "own_cultivars"} & change.whole:
@@ -184,3 +192,13 @@ class CatalogueList(QWidget):
                 self.view.keyed.emit()
                 return True
         return bool(super().eventFilter(watched, event))
+
+
+def _none_words(asked: Asked, meant: bool, filtered: bool) -> str:
+    """Nothing holds the words: what is listed in their place, or what to try."""
+    words = asked.words.strip()
+    if meant:
+        return tr("Nothing is called '{words}'. Names like it:", words=words)
+    if filtered or asked.crop:
+        return tr("Nothing fits. Take away a filter, or ask for all kinds.")
+    return tr("Nothing is called '{words}'. Try fewer letters, or a kind such as apple.", words=words)

@@ -47,7 +47,7 @@ class CornersTool(Tool, ABC):
         if not self.corners:
             if self.closed:
                 return tr("Click the first corner of the {what}, or drag a rectangle", what=tr(self.what))
-            return tr("Click the first corner of the {what}", what=tr(self.what))
+            return tr("Click where the {what} begins", what=tr(self.what))
         typed = "12' 6\", 3.8 m, 3.8 m < 90"
         if len(self.corners) == 1 and self.closed:
             return tr("Click the next corner, or type a length ({typed}), or width x depth", typed=typed)

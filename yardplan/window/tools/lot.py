@@ -17,6 +17,12 @@ class LotTool(AreaTool):
     about = later("Draw the line round the ground that may be planted")
     what = later("lot")
 
+    def hint(self) -> str:
+        if self.open_yard.yard.lot and not self.corners and self.form == "corners":
+            return tr("The lot is drawn. The tool Select moves its corners and lengths; "
+                      "a click here begins it anew")
+        return super().hint()
+
     def made(self, points: Outline, curve: Curve | None) -> None:
         yard = evolve(edits.set_lot(self.open_yard.yard, points), lot_curve=curve)
         self.open_yard.commit(tr("Draw the lot line"), yard, selection={"lot"})
