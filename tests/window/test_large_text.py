@@ -2,11 +2,20 @@
 
 import pytest
 from PySide6.QtCore import QPointF, QRect, QSettings
-from PySide6.QtWidgets import QApplication, QScrollArea, QStyle, QStyleOptionButton, QToolButton
+from PySide6.QtWidgets import (
+    QApplication,
+    QScrollArea,
+    QStyle,
+    QStyleOptionButton,
+    QStyleOptionViewItem,
+    QToolButton,
+)
 from support.builders import plant, yard_of
 
 from yardplan.drawing.furniture import bar_length, longest_bar
 from yardplan.drawing.lettering import Type, text_size
+from yardplan.window.dialogs.shopping_box import ShoppingBox
+from yardplan.window.dialogs.variants_box import VariantsBox
 from yardplan.window.panels.care_card import tick_box
 from yardplan.window.panels.moment import MomentBar
 from yardplan.window.panels.parts import Check
@@ -148,3 +157,33 @@ def test_the_scale_bar_and_its_figures_stay_within_a_narrow_sheet(sized):
         length = bar_length(view, system, longest_bar(view, left))
         right = left.x() + length * view.scale
         assert right + text_size("000 ft", Type(11.0), view.unit)[0] / 2 <= field.right()
+
+
+@pytest.mark.parametrize(("percent", "side"), [("100", 14), ("200", 28)])
+def test_boxes_in_lists_and_rows_of_tables_grow_with_the_text(sized, percent, side):
+    window = sized(percent)
+    made = VariantsBox(window.open_yard, lambda _question, _text: None, window)
+    made.show()
+    option = QStyleOptionViewItem()
+    option.initFrom(made.list)
+    option.features |= QStyleOptionViewItem.ViewItemFeature.HasCheckIndicator
+    box = made.list.style().subElementRect(
+        QStyle.SubElement.SE_ItemViewItemCheckIndicator, option, made.list)
+    assert box.width() in range(side, side + 3)
+    made.close()
+    shopping = ShoppingBox(window.open_yard, window)
+    assert shopping.table.verticalHeader().defaultSectionSize() >= 24 * side / 14
+    shopping.close()
+
+
+def test_every_menu_fits_the_smallest_screen_in_one_column(german, sized):
+    window = sized("200")
+    for menu in window.menus.values():
+        menu.aboutToShow.emit()
+        menu.ensurePolished()
+        shown = [menu.actionGeometry(action) for action in menu.actions() if action.isVisible()]
+        assert max(box.right() for box in shown) <= 1280, menu.title()
+        assert len({box.left() for box in shown}) == 1, menu.title()
+        # What is taller is scrolled up and down.
+        assert menu.style().styleHint(QStyle.StyleHint.SH_Menu_Scrollable, None, menu) == 1
+        assert min(box.height() for box in shown if box.height() > 10) >= 24

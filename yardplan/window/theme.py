@@ -142,6 +142,8 @@ _SIZES = {
 }
 #: Pixels of a scroll bar at the usual size; it grows half as fast as the text, which needs the room more.
 _BAR = 12
+#: Pixels above and below a line of a menu at the usual size; less with large text: menus must fit the screen.
+_MENU = 4
 
 
 @cache
@@ -155,7 +157,8 @@ def style_sheet(colours: Colours) -> str:
     bar = round(_BAR * (1 + text_scale()) / 2)
     # A ring of 2 instead of 1 takes 1 from each side.
     return _template().substitute(
-        asdict(colours), **sizes, bar=bar, inner_focused=sizes["inner"] - 2, fold_focused=sizes["fold"] - 2,
+        asdict(colours), **sizes, bar=bar, menu=round(_MENU / text_scale()),
+        inner_focused=sizes["inner"] - 2, fold_focused=sizes["fold"] - 2,
     )
 
 
