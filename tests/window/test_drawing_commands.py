@@ -203,3 +203,15 @@ def test_a_picture_shows_through_while_the_lot_is_traced_over_it(window, tmp_pat
         click(canvas, place)
     assert len(window.open_yard.yard.lot) == 4
     assert window.open_yard.yard.pictures == (picture,)
+
+
+def test_move_by_clicks_carries_what_the_pointer_had_selected(make_window):
+    window = make_window(yard_of(barriers=(FENCE,)))
+    window.canvas.setFocus()
+    window.open_yard.select({"WF1"})
+    trigger(window, "carry")
+    assert window.canvas.tool.icon == "carry"
+    type_length(window.canvas, "3 m < 90")
+    assert window.open_yard.yard.barriers[0].line == ((2.0, 5.0), (12.0, 5.0))
+    assert window.open_yard.selection == {"WF1"}
+    assert window.canvas.tool.icon == "select"

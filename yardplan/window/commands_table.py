@@ -18,6 +18,7 @@ from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
 from yardplan.window.tools import commands
 from yardplan.window.tools.band import BandTool
 from yardplan.window.tools.carry import CarryTool
+from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.picking import cycle
 from yardplan.window.tools.toolbox import TOOLS, ToolKind
 from yardplan.yard import edits
@@ -199,8 +200,15 @@ class CommandTable:
             self._window.documents.tell(tr("Nothing was pasted"), error)
 
     def _carry(self) -> None:
-        if self._yard.selection:
-            self._canvas.use(CarryTool)
+        chosen = self._yard.selection
+
+        def begin(desk: Desk) -> CarryTool:
+            # Leaving the pointer lets go of what was selected, and that is what shall be moved.
+            self._yard.select(chosen)
+            return CarryTool(desk)
+
+        if chosen:
+            self._canvas.use(begin)
             self._canvas.setFocus()
 
     def _select_within(self) -> None:

@@ -17,6 +17,7 @@ from yardplan.window.clear_ground import ClearGroundShown
 from yardplan.window.live_checks import LiveChecks
 from yardplan.window.undo import YardCommand
 from yardplan.yard.change import Change, difference
+from yardplan.yard.dimensions import followed
 from yardplan.yard.ground import Outline
 from yardplan.yard.identity import begun, named, renewed, untitled
 from yardplan.yard.planting import PlantKey
@@ -155,8 +156,8 @@ class OpenYard(QObject):
     # The one path in
 
     def show_trial(self, yard: Yard) -> None:
-        """Show a yard during a gesture without committing it."""
-        self._show(yard, trial=True)
+        """Show a yard during a gesture without committing it; dimension lines go with what they measure."""
+        self._show(followed(self._yard, yard), trial=True)
 
     def drop_trial(self) -> None:
         """Go back to the committed yard: Esc in a gesture."""
@@ -170,12 +171,15 @@ class OpenYard(QObject):
         *,
         merge: str | None = None,
         selection: Collection[str] | None = None,
+        other_plan: bool = False,
     ) -> None:
         """Make a yard the document as one undo step named `text`.
 
         Steps with the same `merge` key within a second of each other fold into one (a field being typed
         in, a nudge repeated). `selection`: what is selected after the step; None: what is now.
+        Dimension lines go with what they measure, except into another plan (`other_plan`), which has its own.
         """
+        yard = yard if other_plan else followed(self._yard, yard)
         chosen = self._selection if selection is None else frozenset(selection)
         if yard == self._yard:
             self.drop_trial()

@@ -30,7 +30,7 @@ def keep(open_yard: OpenYard, name: str, day: datetime.date) -> str:
 def open_variant(open_yard: OpenYard, name: str) -> str:
     """Put a variant on the sheet. Raises EditError."""
     yard = variants.opened(open_yard.yard, name)
-    open_yard.commit(tr("Open variant {name}", name=name), yard)
+    open_yard.commit(tr("Open variant {name}", name=name), yard, other_plan=True)
     return tr("{name} is on the sheet; undo brings the plan before back", name=name)
 
 

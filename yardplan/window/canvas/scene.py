@@ -41,6 +41,7 @@ from yardplan.window.theme import text_scale
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.tool import Overlay, Tool
 from yardplan.yard.change import Change
+from yardplan.yard.dimensions import hung_on
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
 from yardplan.yard.handles import covered
@@ -138,6 +139,7 @@ class Scene:
 
     def set_live(self, live: frozenset[str]) -> None:
         """Things being dragged are painted apart from the still picture."""
+        live |= hung_on(self.open_yard.yard, live)
         if live != self._live:
             self._spots = Spots()
         self._live = live
