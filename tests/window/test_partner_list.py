@@ -159,3 +159,8 @@ def test_brought_up_with_a_plant_selected_it_answers_for_that_plant(
     partners.hide()
     partners.show()
     qtbot.waitUntil(lambda: partners.title.text() == "Partners for Liberty (A1)")
+    partners.hide()
+    yard.select(())
+    yard.take_in_hand(InHand(plant=PlantKey("apple", "Gala")))
+    partners.show()
+    qtbot.waitUntil(lambda: partners.title.text() == "Partners for Gala")

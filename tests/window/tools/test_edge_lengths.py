@@ -61,3 +61,20 @@ def test_a_corner_comes_before_a_length_and_far_off_there_is_none(desk):
     # Seen from so far away the edge is shorter than its figure, which is left out.
     tool.move(Pointer(kind="move", place=(24, 12 - 13 * 0.4), pixel=0.4))
     assert not tool.over_length
+
+
+@pytest.mark.parametrize("pixel", [0.02, 0.05, 0.08, 0.2])
+def test_the_turning_grip_covers_no_length(desk, pixel):
+    """At every scale both are read and both can be pressed."""
+    tool = SelectTool(desk)
+    desk.open_yard.select({"BL1"})
+    move(tool, (5, 15), down=False, pixel=pixel)
+    grip = next(handle.place for handle in tool.overlay().handles if handle.round)
+    # Half the grip and half the words, each with a pixel of air.
+    low, high = 18 + (13 + 10 + 11) * pixel - 1e-9, 18 + max(0.15 * 6, 40 * pixel)
+    assert low <= grip[1] <= high
+    move(tool, grip, down=False, pixel=pixel)
+    assert not tool.over_length
+    drag(tool, grip, (32, 15), pixel=pixel)
+    assert desk.open_yard.yard.buildings != (HOUSE,)
+    assert not desk.asked

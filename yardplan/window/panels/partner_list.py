@@ -10,7 +10,7 @@ from yardplan.checks.wording import names_of
 from yardplan.language import later, tr
 from yardplan.units import format_coarse
 from yardplan.window.open_yard import InHand, OpenYard
-from yardplan.window.panels.facts import selected_plant
+from yardplan.window.panels.facts import plant_in_hand, selected_plant
 from yardplan.window.panels.partner_rows import PartnerCard, PartnerRow, PartnerRows, rows_for, rows_for_all
 from yardplan.window.panels.parts import button, label
 from yardplan.yard.planting import PlantKey
@@ -92,9 +92,10 @@ class PartnerList(QWidget):
             self._later.start()
 
     def _ask_for_selected(self) -> None:
-        subject = selected_plant(self._open_yard)
-        if not self._asked and subject is not None and self._open_yard.in_hand is None:
-            self.show_for(subject.key, subject.id)
+        subject = selected_plant(self._open_yard) or plant_in_hand(self._open_yard)
+        if not self._asked and subject is not None:
+            planted = subject.id and self._open_yard.yard.find(subject.id)
+            self.show_for(subject.key, subject.id if planted else None)
 
     def clear(self) -> None:
         """Ask anew: another yard was opened."""

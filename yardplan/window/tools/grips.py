@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 TURN: Final = -1
 #: The turning grip stands so far above the thing, as a share of its height, and at least so many metres.
 _ABOVE, _LEAST = 0.15, 0.6
+#: And at least so many pixels, past the length that stands on the upper edge.
+_PAST_LENGTHS = 34.0
 
 
 def outline_of(yard: Yard, key: str) -> Outline:
@@ -47,7 +49,7 @@ def middle_of(yard: Yard, ids: frozenset[str]) -> Point:
     return ((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
 
 
-def _turn_place(open_yard: OpenYard) -> Point | None:
+def _turn_place(open_yard: OpenYard, pixel: float) -> Point | None:
     """Where the round grip stands: above whatever has a direction."""
     yard, selection = open_yard.shown_yard, open_yard.selection
     things = [thing for thing in yard.named(selection) if not thing.locked]
@@ -56,7 +58,7 @@ def _turn_place(open_yard: OpenYard) -> Point | None:
     points = [point for thing in things for point in covered(thing)]
     top, bottom = max(y for _, y in points), min(y for _, y in points)
     left, right = min(x for x, _ in points), max(x for x, _ in points)
-    return ((left + right) / 2, top + max((top - bottom) * _ABOVE, _LEAST))
+    return ((left + right) / 2, top + max((top - bottom) * _ABOVE, _LEAST, _PAST_LENGTHS * pixel))
 
 
 def _can_turn(thing: Thing, stand: Stand) -> bool:
@@ -65,8 +67,8 @@ def _can_turn(thing: Thing, stand: Stand) -> bool:
     return type(thing) in OUTLINE_FIELD or any(plant.size.habit == "flat-trained" for plant in plants)
 
 
-def handles(open_yard: OpenYard) -> tuple[Handle, ...]:
-    """The grips of the selection."""
+def handles(open_yard: OpenYard, pixel: float = 0.0) -> tuple[Handle, ...]:
+    """The grips of the selection; `pixel` metres per pixel as it is shown."""
     yard, selection = open_yard.shown_yard, open_yard.selection
     made: list[Handle] = []
     if len(selection) == 1:
@@ -74,19 +76,19 @@ def handles(open_yard: OpenYard) -> tuple[Handle, ...]:
         thing = yard.find(key)
         if key == "lot" or (thing is not None and not thing.locked):
             made += [Handle(place=point) for point in outline_of(yard, key)]
-    return (*made, *turn_handle(open_yard))
+    return (*made, *turn_handle(open_yard, pixel))
 
 
-def turn_handle(open_yard: OpenYard) -> tuple[Handle, ...]:
+def turn_handle(open_yard: OpenYard, pixel: float = 0.0) -> tuple[Handle, ...]:
     """The round grip of the selection; the square ones are drawn with the selection itself."""
-    place = _turn_place(open_yard)
+    place = _turn_place(open_yard, pixel)
     return (Handle(place=place, round=True),) if place is not None else ()
 
 
-def grip_at(open_yard: OpenYard, place: Point, reach: float) -> int | None:
+def grip_at(open_yard: OpenYard, place: Point, reach: float, pixel: float = 0.0) -> int | None:
     """The number of the corner grip under a place, TURN for the round one, None for none."""
     best: tuple[float, int] | None = None
-    for number, handle in enumerate(handles(open_yard)):
+    for number, handle in enumerate(handles(open_yard, pixel)):
         off = distance(handle.place, place)
         if off <= reach and (best is None or off < best[0]):
             best = (off, TURN if handle.round else number)

@@ -66,7 +66,7 @@ class SelectTool(Tool):
         return Turn(self, event) if grip == grips.TURN else Corner(self, event, grip)
 
     def _grip_under(self, event: Pointer) -> int | None:
-        return grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel)
+        return grips.grip_at(self.open_yard, event.place, HIT_PIXELS * event.pixel, event.pixel)
 
     def _figure(self, event: Pointer) -> Gesture | None:
         figure = self._figure_under(event)
@@ -160,7 +160,7 @@ class SelectTool(Tool):
         box = box_of(self._over, self._pixel) if self._over is not None else ()
         boxes = (*frames(self.open_yard), *((box,) if box else ()))
         strokes = tuple(Stroke(points=points, look="guide", closed=True) for points in boxes)
-        return Overlay(handles=grips.turn_handle(self.open_yard), strokes=strokes)
+        return Overlay(handles=grips.turn_handle(self.open_yard, self._pixel), strokes=strokes)
 
     @property
     def over_length(self) -> bool:  # type: ignore[override]
@@ -184,7 +184,7 @@ class _Move(Gesture):
 
     def __init__(self, tool: SelectTool, event: Pointer, grabbed: str) -> None:
         super().__init__(tool, event)
-        self.grabbed = grabbed
+        self.grabbed, self.pixel = grabbed, event.pixel
         self.anchor = anchor_of(self.before, grabbed, event.place)
         self.ids = movable(self.before, self.open_yard.selection)
         self.troubles = troubles_of(self.open_yard, self.ids)
@@ -232,7 +232,7 @@ class _Move(Gesture):
 
     def overlay(self) -> Overlay:
         if not self.begun:
-            return Overlay(handles=grips.turn_handle(self.open_yard))
+            return Overlay(handles=grips.turn_handle(self.open_yard, self.pixel))
         met = (self.anchor[0] + self.offset[0], self.anchor[1] + self.offset[1])
         far = distance(self.anchor, met)
         if far < 1e-9:
