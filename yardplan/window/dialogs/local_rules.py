@@ -220,7 +220,7 @@ class LocalRules(BesideBox):
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(RULE, QHeaderView.ResizeMode.Stretch)
         for column, width in ((OURS, 64), (HERE, 74), (UNIT, 84)):
-            header.resizeSection(column, width)
+            header.resizeSection(column, max(scaled(width), header.sectionSizeHint(column)))
         return table
 
     def _lay_out(self) -> None:

@@ -22,6 +22,7 @@ from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, text_reading
 from yardplan.window.panels.parts import button, label
 from yardplan.window.panels.shopping_rows import COST, ITEM, PRICE, QUANTITY, ShoppingRows
+from yardplan.window.theme import TARGET, scaled
 
 _LONGEST_CURRENCY = 12
 
@@ -45,6 +46,8 @@ class ShoppingBox(BesideBox):
         )
         head = self.table.horizontalHeader()
         head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        # One pixel of a row is its line.
+        self.table.verticalHeader().setDefaultSectionSize(scaled(TARGET) + 1)
         head.setSectionResizeMode(ITEM, QHeaderView.ResizeMode.Stretch)
         for column in (QUANTITY, PRICE, COST):
             head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
