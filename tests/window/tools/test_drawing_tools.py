@@ -14,6 +14,7 @@ from yardplan.window.tools.lot import LotTool
 from yardplan.window.tools.paving import PavingTool
 from yardplan.window.tools.row import RowTool
 from yardplan.window.tools.service import ServiceTool
+from yardplan.yard.ground import Building
 from yardplan.yard.planting import PlantKey
 from yardplan.yard.site import Site
 from yardplan.yard.yard import Yard
@@ -197,3 +198,16 @@ def test_the_hint_says_what_the_next_click_does(desk):
     click(tool, (5, 0))
     click(tool, (5, 5))
     assert "Enter" in tool.hint()
+
+
+def test_a_click_sets_the_corner_where_the_pointer_showed_it(opened):
+    """The second corner stands square to the first though a house's middle is level with the pointer."""
+    house = Building(id="BL1", name="House", footprint=((20, 0), (24, 0), (24, 4.2), (20, 4.2)))
+    desk = Desk(opened(yard_of(buildings=(house,))))
+    tool = PavingTool(desk)
+    click(tool, (2, 2))
+    move(tool, (8, 2), down=False)
+    shown = tool.here
+    assert shown == (8, 2)
+    click(tool, (8, 2.1))
+    assert tool.corners == ((2, 2), shown)

@@ -71,7 +71,8 @@ class CornersTool(Tool, ABC):
         if self.ready():
             return
         self._pressed = event.place
-        at = self._snapped(event)
+        # As the pointer showed it before: a press is no drag of a rectangle yet.
+        at = self.desk.snap(event, line=self.corners)
         if self.closed and len(self.corners) >= self.least and at == self.corners[0]:
             self._end()
         elif not self.corners or distance(at, self.corners[-1]) > 1e-6:
