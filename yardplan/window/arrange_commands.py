@@ -9,9 +9,10 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QDialog, QMenu
 
 from yardplan.language import later, tr
-from yardplan.units import UnitError
+from yardplan.units import UnitError, format_length
 from yardplan.window.actions import Command
 from yardplan.window.tools.naming import names_of
+from yardplan.yard.ground import Point
 from yardplan.yard.yard import Yard
 
 if TYPE_CHECKING:
@@ -80,11 +81,14 @@ class ArrangeCommands:
         ways: dict[Way, str] = {"across": tr("Swap left and right"), "up": tr("Swap top and bottom")}
         for way, words in ways.items():
             self.arrange.addAction(self._add(f"mirror {way}", words, partial(self._mirror, way)))
+        self.arrange.addAction(self._add(
+            "mirror at", tr("Mirror at a line…"), self._mirror_at,
+            tip=tr("Through a typed point, in a typed direction"),
+        ))
         for degrees, words in ((90.0, tr("Turn a quarter left")), (-90.0, tr("Turn a quarter right"))):
             self.arrange.addAction(self._add(f"turn {degrees:.0f}", words, partial(self._turn, degrees)))
-        self.arrange.addAction(
-            self._add("turn by", tr("Turn by…"), self._turn_by, tip=tr("By typed degrees"))
-        )
+        tip = tr("By typed degrees, about a typed point")
+        self.arrange.addAction(self._add("turn by", tr("Turn by…"), self._turn_by, tip=tip))
         self.arrange.addSeparator()
         tip = tr("So many, so far apart: 5 x 2.5 m < 90")
         self.arrange.addAction(self._add("repeat", tr("Re&peat in a row…"), self._repeat, tip=tip))
@@ -119,23 +123,44 @@ class ArrangeCommands:
 
         self._commit(later("Swap {things}"), mirror(self._yard.yard, self._movable(), way))
 
-    def _turn(self, degrees: float) -> None:
-        from yardplan.window.tools.arranging import turn
+    def _mirror_at(self) -> None:
+        from yardplan.window.tools.arranging import middle_of_all, mirror_at, parse_mirror
 
-        self._commit(later("Turn {things}"), turn(self._yard.yard, self._movable(), degrees))
-
-    def _turn_by(self) -> None:
-        typed = self._window.questions.line(tr("Turn by how many degrees, to the left?"), "45")
+        middle = middle_of_all(self._yard.yard, self._movable()) if self._movable() else (0.0, 0.0)
+        typed = self._window.questions.line(
+            tr("Mirror at the line through which point, in which direction?"), f"{self._place(middle)} < 90"
+        )
         if typed is None:
             return
         try:
-            degrees = float(typed.replace("°", "").replace(",", "."))
-        except ValueError:
-            self._window.questions.tell_fault(
-                tr("Nothing was turned"), tr("'{typed}' is no number of degrees.", typed=typed)
-            )
+            line = parse_mirror(typed, self._yard.units, north=self._yard.yard.site.north)
+        except UnitError as error:
+            self._window.questions.tell_fault(tr("Nothing was mirrored"), str(error))
             return
-        self._turn(degrees)
+        self._commit(later("Swap {things}"), mirror_at(self._yard.yard, self._movable(), *line))
+
+    def _place(self, point: Point) -> str:
+        return "; ".join(format_length(part, self._yard.units) for part in point)
+
+    def _turn(self, degrees: float, about: Point | None = None) -> None:
+        from yardplan.window.tools.arranging import turn
+
+        self._commit(later("Turn {things}"), turn(self._yard.yard, self._movable(), degrees, about))
+
+    def _turn_by(self) -> None:
+        from yardplan.window.tools.arranging import parse_turn
+
+        typed = self._window.questions.line(
+            tr("Turn by how many degrees, to the left? About a point: 45 @ 4; 2.5"), "45"
+        )
+        if typed is None:
+            return
+        try:
+            degrees, about = parse_turn(typed, self._yard.units)
+        except UnitError as error:
+            self._window.questions.tell_fault(tr("Nothing was turned"), str(error))
+            return
+        self._turn(degrees, about)
 
     def _repeat(self) -> None:
         from yardplan.window.tools.arranging import parse_repeat, repeat

@@ -304,10 +304,6 @@
    <translation>„{typed}“ ist keine Gradzahl</translation>
   </message>
   <message>
-   <source>'{typed}' is no number of degrees.</source>
-   <translation>„{typed}“ ist keine Gradzahl.</translation>
-  </message>
-  <message>
    <source>'{typed}' is no time zone: write for example America/New_York</source>
    <translation>„{typed}“ ist keine Zeitzone: Schreiben Sie zum Beispiel Europe/Berlin</translation>
   </message>
@@ -703,8 +699,8 @@
    <translation>Nach Monat</translation>
   </message>
   <message>
-   <source>By typed degrees</source>
-   <translation>Um eingegebene Grad</translation>
+   <source>By typed degrees, about a typed point</source>
+   <translation>Um getippte Grad, um einen getippten Punkt</translation>
   </message>
   <message>
    <source>C draws a circle</source>
@@ -2158,6 +2154,14 @@
    <translation>Mittsommer {hours} h</translation>
   </message>
   <message>
+   <source>Mirror at a line…</source>
+   <translation>An einer Linie spiegeln…</translation>
+  </message>
+  <message>
+   <source>Mirror at the line through which point, in which direction?</source>
+   <translation>An der Linie durch welchen Punkt und in welcher Richtung spiegeln?</translation>
+  </message>
+  <message>
    <source>Mo&amp;rning sun of the season</source>
    <translation>Mo&amp;rgensonne der Saison</translation>
   </message>
@@ -2408,6 +2412,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>Nothing was looked up yet.</source>
    <translation>Noch wurde nichts nachgeschlagen.</translation>
+  </message>
+  <message>
+   <source>Nothing was mirrored</source>
+   <translation>Es wurde nichts gespiegelt</translation>
   </message>
   <message>
    <source>Nothing was pasted</source>
@@ -3874,6 +3882,10 @@ S 44°29'45" O 18,36 m
    <translation>Dornenlos</translation>
   </message>
   <message>
+   <source>Through a typed point, in a typed direction</source>
+   <translation>Durch einen getippten Punkt in einer getippten Richtung</translation>
+  </message>
+  <message>
    <source>Tick the plans to compare.</source>
    <translation>Kreuzen Sie die Pläne an, die verglichen werden sollen.</translation>
   </message>
@@ -3917,8 +3929,8 @@ S 44°29'45" O 18,36 m
    <translation>Vierteldrehung nach rechts</translation>
   </message>
   <message>
-   <source>Turn by how many degrees, to the left?</source>
-   <translation>Um wie viel Grad nach links drehen?</translation>
+   <source>Turn by how many degrees, to the left? About a point: 45 @ 4; 2.5</source>
+   <translation>Um wie viele Grad nach links drehen? Um einen Punkt: 45 @ 4; 2,5</translation>
   </message>
   <message>
    <source>Turn by…</source>
@@ -4940,6 +4952,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>mid-late</source>
    <translation>mittelspät</translation>
+  </message>
+  <message>
+   <source>middle of the edge</source>
+   <translation>Kantenmitte</translation>
   </message>
   <message>
    <source>millimetres</source>

@@ -94,7 +94,9 @@ def test_undo_names_what_it_undoes_and_the_list_of_steps_goes_back(window):
     assert yard.yard.find("A3") is not None
 
 
-@pytest.mark.parametrize("kind", ["corner", "centre", "edge", "square", "in line", "equal steps", "grid"])
+@pytest.mark.parametrize(
+    "kind", ["corner", "centre", "middle", "edge", "square", "in line", "equal steps", "grid"]
+)
 def test_what_is_snapped_to_is_drawn_and_named(kind, qapp):
     picture = QImage(200, 200, QImage.Format.Format_RGB32)
     picture.fill(Qt.GlobalColor.white)

@@ -40,6 +40,15 @@ def test_an_edge_is_met_where_it_is_nearest():
     assert found.point == pytest.approx((7.5, 12.07))
 
 
+def test_the_middle_of_an_edge_is_met_before_the_edge():
+    """HOUSE is 10 m wide: the middle of its lower wall lies 5 m from its corner; of the lot 15 m."""
+    found = snap((7.1, 12.2))
+    assert found.kind == "middle"
+    assert found.point == pytest.approx((7.03, 12.07), abs=1e-9)
+    assert snap((15.2, 0.1)).point == (15.0, 0.0)
+    assert snap((7.1, 12.2), leave_out={"BL1"}).kind != "middle"
+
+
 def test_a_line_to_an_edge_may_stand_square_on_it():
     found = snap((7.52, 12.3), line=((7.4, 9.0),))
     assert found.point[0] == pytest.approx(7.4)

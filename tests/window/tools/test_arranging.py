@@ -94,3 +94,33 @@ def test_what_can_be_typed_for_a_row(typed, count, step):
 def test_what_cannot_is_said(typed):
     with pytest.raises(UnitError):
         arranging.parse_repeat(typed, "metric")
+
+
+def test_turned_about_a_typed_point():
+    yard = yard_of(plant("A1", "apple:Liberty", (6, 5)), plant("A2", "apple:Liberty", (8, 5)))
+    degrees, about = arranging.parse_turn("-90° @ 4; 5 m", "metric")
+    turned = arranging.turn(yard, frozenset({"A1", "A2"}), degrees, about)
+    assert [plant.place for plant in turned.plantings] == [pytest.approx((4, 3)), pytest.approx((4, 1))]
+    assert arranging.parse_turn("22°30'", "metric") == (22.5, None)
+
+
+def test_mirrored_at_a_typed_line():
+    house = Building(id="BL1", footprint=((6, 1), (10, 1), (10, 4), (6, 4)), ridge_angle=20.0, roof="gable")
+    yard = yard_of(plant("A1", "apple:Liberty", (6, 5)), buildings=(house,))
+    ids = frozenset({"A1", "BL1"})
+    line = arranging.parse_mirror("5; 0 < 90", "metric")
+    upright = arranging.mirror_at(yard, ids, *line)
+    assert upright.plantings[0].place == (4, 5)
+    assert upright.buildings[0].footprint == ((4, 1), (0, 1), (0, 4), (4, 4))
+    assert upright.buildings[0].ridge_angle == 160.0
+    through, turn = arranging.parse_mirror("0; 0 < N 45 E", "metric")
+    slanting = arranging.mirror_at(yard, ids, through, turn)
+    assert slanting.plantings[0].place == pytest.approx((5, 6))
+    assert slanting.buildings[0].ridge_angle == pytest.approx(70.0)
+
+
+@pytest.mark.parametrize("typed", ["nan", "inf @ 1; 2", "45 @ 3 m", "45 @", "x"])
+def test_no_turn_is_refused(typed):
+    """`nan` was once taken for a number of degrees."""
+    with pytest.raises(UnitError):
+        arranging.parse_turn(typed, "metric")

@@ -29,7 +29,8 @@ _PENS: dict[Look, tuple[str, float, tuple[float, ...]]] = {
 
 #: What a place was drawn to, as it is said beside the mark.
 SNAP_WORDS: dict[SnapKind, str] = {
-    "corner": later("corner"), "centre": later("centre"), "equal steps": later("equal steps"),
+    "corner": later("corner"), "centre": later("centre"),
+    "middle": later("middle of the edge"), "equal steps": later("equal steps"),
     "square": later("square corner"), "edge": later("edge"), "in line": later("in line"),
     "grid": later("grid"),
 }
@@ -146,11 +147,13 @@ def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
 
 
 def _snap_mark(painter: QPainter, place: QPointF, kind: SnapKind) -> None:
-    """A ring for centres, a square for corners, an upright cross for the grid, else a slanting one."""
+    """A ring for centres, a square for corners, a triangle for middles, else a cross, of the grid upright."""
     if kind == "centre":
         painter.drawEllipse(place, 6, 6)
     elif kind in ("corner", "square"):
         painter.drawRect(QRectF(place.x() - 6, place.y() - 6, 12, 12))
+    elif kind == "middle":
+        painter.drawPolygon([place + QPointF(0, -7), place + QPointF(7, 5), place + QPointF(-7, 5)])
     elif kind == "grid":
         # The two lines of the grid that meet in the point, open in the middle so that it can be seen.
         for x, y in ((1, 0), (-1, 0), (0, 1), (0, -1)):

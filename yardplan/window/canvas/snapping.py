@@ -1,7 +1,8 @@
 """Snapping: a place near something worth meeting is drawn to it, and says to what.
 
-Order: corners and centres, equal steps in a line of plants, square corners while drawing a line, edges,
-lines through other things, and the grid last. A typed number never comes here: it always wins.
+Order: corners, centres and the middles of edges, equal steps in a line of plants, square corners while
+drawing a line, edges, lines through other things, and the grid last. A typed number never comes here: it
+always wins.
 """
 
 from __future__ import annotations
@@ -13,14 +14,14 @@ from typing import Literal
 from attrs import frozen
 
 from yardplan.units import FOOT, INCH, System
-from yardplan.window.canvas.geometry import bearing, distance, middle, nearest_on, polar, stretches
+from yardplan.window.canvas.geometry import bearing, distance, halfway, middle, nearest_on, polar, stretches
 from yardplan.yard.curves import grips
 from yardplan.yard.edits import OUTLINE_FIELD, points_of
 from yardplan.yard.ground import Barrier, Dimension, Outline, Picture, Point, Service
 from yardplan.yard.planting import Row
 from yardplan.yard.yard import Thing, Yard
 
-SnapKind = Literal["none", "corner", "centre", "equal steps", "square", "edge", "in line", "grid"]
+SnapKind = Literal["none", "corner", "centre", "middle", "equal steps", "square", "edge", "in line", "grid"]
 
 #: Pointer reach for snapping, in pixels.
 REACH_PIXELS = 9.0
@@ -52,6 +53,8 @@ class Targets:
         self.centres: list[Point] = []
         self.plants: list[Point] = []
         self.edges: list[tuple[Point, Point]] = list(stretches(yard.lot, closed=True))
+        #: Halfway along straight edges.
+        self.middles: list[Point] = [] if yard.lot_curve else [halfway(a, b) for a, b in self.edges]
         for thing in yard.things():
             if thing.id not in leave_out:
                 self._take(thing)
@@ -66,7 +69,10 @@ class Targets:
             return
         curve = getattr(thing, "curve", None)
         self.corners += grips(curve) if curve is not None else points
-        self.edges += stretches(points, closed=_is_closed(thing))
+        edges = stretches(points, closed=_is_closed(thing))
+        self.edges += edges
+        if curve is None:
+            self.middles += (halfway(a, b) for a, b in edges)
         if _is_closed(thing) and len(points) > 2:
             self.centres.append(middle(points))
 
@@ -130,7 +136,10 @@ def _to_points(place: Point, reach: float, targets: Targets, line: Outline) -> S
     if corner is not None:
         return Snapped(corner, "corner")
     centre = _nearest(place, targets.centres, reach)
-    return Snapped(centre, "centre") if centre is not None else None
+    if centre is not None:
+        return Snapped(centre, "centre")
+    half = _nearest(place, targets.middles, reach)
+    return Snapped(half, "middle") if half is not None else None
 
 
 def _to_equal_steps(place: Point, reach: float, targets: Targets) -> Snapped | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Callable
 from typing import Any, Literal
@@ -11,7 +12,7 @@ from attrs import evolve, frozen
 from yardplan.language import tr
 from yardplan.units import System, UnitError
 from yardplan.window.canvas.geometry import middle, polar
-from yardplan.window.tools.typed import parse_typed
+from yardplan.window.tools.typed import parse_angle, parse_degrees, parse_typed
 from yardplan.yard import edits
 from yardplan.yard.ground import Building, Dimension, Picture, Point
 from yardplan.yard.groups import units_of
@@ -114,22 +115,29 @@ def mirror(yard: Yard, ids: frozenset[str], way: Way) -> Yard:
     """Swap left and right (`across`) or top and bottom (`up`) about the middle of all."""
     if not _chosen(yard, ids):
         return yard
-    x0, y0 = middle_of_all(yard, ids)
-    across = way == "across"
+    return mirror_at(yard, ids, middle_of_all(yard, ids), 90.0 if way == "across" else 0.0)
+
+
+def mirror_at(yard: Yard, ids: frozenset[str], through: Point, degrees: float) -> Yard:
+    """Mirror things at a line through a point, its direction in degrees counter-clockwise from the right."""
+    x0, y0 = through
+    # Exact for upright and level lines: the cosine of 180 degrees is -1, its sine all but 0.
+    c, s = math.cos(math.radians(2 * degrees)), round(math.sin(math.radians(2 * degrees)), 15)
 
     def mapped(point: Point) -> Point:
-        return (2 * x0 - point[0], point[1]) if across else (point[0], 2 * y0 - point[1])
+        x, y = point[0] - x0, point[1] - y0
+        return (x0 + c * x + s * y, y0 + s * x - c * y)
 
     yard = edits.place_by(yard, ids, mapped)
     for thing in yard.things():
         if thing.id in edits.together(yard, ids):
-            yard = edits.replace(yard, _mirrored(thing, across))
+            yard = edits.replace(yard, _mirrored(thing, degrees % 180))
     return yard
 
 
-def _mirrored(thing: Any, across: bool) -> Any:
-    """The directions that a thing keeps besides its points."""
-    turn = 180.0 if across else 0.0
+def _mirrored(thing: Any, degrees: float) -> Any:
+    """The directions that a thing keeps besides its points; `degrees` that of the line, 0 to 180."""
+    turn = 2 * degrees
     if isinstance(thing, Planting):
         return evolve(thing, facing=(turn - thing.facing) % 360)
     if isinstance(thing, Building) and thing.ridge_angle is not None:
@@ -138,7 +146,7 @@ def _mirrored(thing: Any, across: bool) -> Any:
         return evolve(thing, ridge_angle=(turn - thing.ridge_angle + about) % 360)
     if isinstance(thing, Dimension):
         return evolve(thing, off=-thing.off)
-    return _upright(thing, across) if isinstance(thing, Picture) else thing
+    return _upright(thing, degrees > 0) if isinstance(thing, Picture) else thing
 
 
 def _upright(picture: Picture, across: bool) -> Picture:
@@ -152,9 +160,33 @@ def _upright(picture: Picture, across: bool) -> Picture:
     return evolve(picture, base=((a[0] - x, a[1] - y), (b[0] - x, b[1] - y)))
 
 
-def turn(yard: Yard, ids: frozenset[str], degrees: float) -> Yard:
-    """Turn things counter-clockwise about the middle of all."""
-    return edits.rotate(yard, ids, middle_of_all(yard, ids), degrees) if _chosen(yard, ids) else yard
+def turn(yard: Yard, ids: frozenset[str], degrees: float, about: Point | None = None) -> Yard:
+    """Turn things counter-clockwise about a point, or the middle of all."""
+    if not _chosen(yard, ids):
+        return yard
+    return edits.rotate(yard, ids, about if about is not None else middle_of_all(yard, ids), degrees)
+
+
+def parse_turn(text: str, system: System) -> tuple[float, Point | None]:
+    """`45`, `-22°30'`, or about a point `45 @ 4; 2.5`: degrees and the point, if any. Raises UnitError."""
+    degrees, sign, place = text.partition("@")
+    return parse_degrees(degrees), _point(place, system) if sign else None
+
+
+def parse_mirror(text: str, system: System, *, north: float = 0.0) -> tuple[Point, float]:
+    """The line to mirror at, `4; 2.5 < 90` or `4; 2.5 < N 45 E`: a point and degrees. Raises UnitError.
+
+    Without a direction the line is upright.
+    """
+    place, sign, direction = text.partition("<")
+    return _point(place, system), parse_angle(direction, north) if sign else 90.0
+
+
+def _point(text: str, system: System) -> Point:
+    entry = parse_typed(text, system)
+    if entry.form != "place":
+        raise UnitError(tr("'{text}' is not a place: write right and up like 4; 2.5", text=text.strip()))
+    return (entry.first, entry.second)
 
 
 def repeat(yard: Yard, ids: frozenset[str], count: int, step: Point) -> tuple[Yard, frozenset[str]]:

@@ -37,7 +37,7 @@ def parse_typed(text: str, system: System, *, north: float = 0.0) -> Typed:
     for sign in ("<", "∠", "@"):
         if sign in text:
             length, turn = _two(text, sign)
-            return Typed(form="angle", first=_above_zero(length, system), second=_angle(turn, north))
+            return Typed(form="angle", first=_above_zero(length, system), second=parse_angle(turn, north))
     call = split_call(text, system)
     if call is not None:
         return Typed(form="angle", first=call[0], second=_from_north(call[1], north))
@@ -61,7 +61,8 @@ def _above_zero(text: str, system: System) -> float:
     return length
 
 
-def _angle(text: str, north: float) -> float:
+def parse_angle(text: str, north: float) -> float:
+    """An angle or a bearing in degrees counter-clockwise from the right of the drawing. Raises UnitError."""
     clockwise = read_bearing(text)
     return read_angle(text) if clockwise is None else _from_north(clockwise, north)
 
