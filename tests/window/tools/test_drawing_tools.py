@@ -205,7 +205,7 @@ def test_a_click_sets_the_corner_where_the_pointer_showed_it(opened):
     house = Building(id="BL1", name="House", footprint=((20, 0), (24, 0), (24, 4.2), (20, 4.2)))
     desk = Desk(opened(yard_of(buildings=(house,))))
     tool = PavingTool(desk)
-    click(tool, (2, 2))
+    tool.typed("2; 2")
     move(tool, (8, 2), down=False)
     shown = tool.here
     assert shown == (8, 2)
