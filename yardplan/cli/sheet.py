@@ -39,7 +39,7 @@ def add_parser(subparsers: Any) -> None:
         help="sheets, parted by commas: plan, schedule, key, setting-out, shopping, findings, light, "
         "pollination, season, soil, care, harvest, or all (default: plan,schedule,key)",
     )
-    parser.add_argument("--scale", default="fit", help="1:100, 1:50, 1/8 in, 1/4 in (to the foot), or fit")
+    parser.add_argument("--scale", default="fit", help="1:100, 1:50, 1/8 in (to the foot), 1 in = 10 ft, fit")
     parser.add_argument("--paper", help="A4, A3, Letter or Tabloid (default: by the yard's units)")
     parser.add_argument("--year", default="mature", help="years after planting, or 'mature' (the default)")
     parser.add_argument("--units", choices=("imperial", "metric"), help="units (default: the yard's)")

@@ -69,7 +69,9 @@ IMPERIAL_SCALES = (
     *(Scale(12 * feet, f"1 in = {feet} ft")
       for feet in (20, 30, 40, 50, 60, 100, 200, 400, 1000, 2000, 5000)),
 )
-_INCHES = re.compile(r"(?:(\d+)\s+)?(\d+)(?:/(\d+))?\s*(?:\"|in|inch|inches)?\s*(?:=\s*1\s*(?:'|ft|foot))?")
+_INCHES = re.compile(
+    r"(?:(\d+)\s+)?(\d+)(?:/(\d+))?\s*(?:\"|in|inch|inches)?\s*(?:(?:=|to)\s*(\d{1,5})\s*(?:'|ft|foot|feet)\.?)?"
+)
 
 
 def paper_named(name: str) -> Paper:
@@ -89,7 +91,7 @@ def usual_paper(system: System) -> Paper:
 
 
 def parse_scale(text: str) -> Scale | None:
-    """A scale like `1:100`, `1/8 in`, `1/4" = 1'`; None for `fit`. Raises SheetError for anything else."""
+    """A scale like `1:100`, `1/8 in`, `1/4" = 1'`, `1 in to 10 ft`; None for `fit`. Raises SheetError."""
     typed = text.strip().lower().replace("″", '"').replace("′", "'")
     if typed in ("fit", "best fit", ""):
         return None
@@ -99,9 +101,10 @@ def parse_scale(text: str) -> Scale | None:
     if match is None or (match[3] and int(match[3]) == 0):
         raise _no_scale(text)
     inches = Fraction(int(match[2]), int(match[3] or 1)) + int(match[1] or 0)
-    if not inches:
+    feet = int(match[4] or 1)
+    if not inches or not feet:
         raise _no_scale(text)
-    return Scale(float(12 / inches), f"{_mixed(inches)} in = 1 ft")
+    return Scale(float(12 * feet / inches), f"{_mixed(inches)} in = {feet} ft")
 
 
 def _no_scale(text: str) -> SheetError:

@@ -360,6 +360,14 @@
    <translation>1 Tag vor der Vergleichssorte dieser Art</translation>
   </message>
   <message>
+   <source>1 in to 10 ft</source>
+   <translation>1 Zoll auf 10 Fuß</translation>
+  </message>
+  <message>
+   <source>1 in to 20 ft</source>
+   <translation>1 Zoll auf 20 Fuß</translation>
+  </message>
+  <message>
    <source>1/4 in to the foot</source>
    <translation>1/4 Zoll je Fuß</translation>
   </message>
@@ -585,6 +593,10 @@
   <message>
    <source>Arran&amp;ge</source>
    <translation>&amp;Anordnen</translation>
+  </message>
+  <message>
+   <source>As dragging its edge does, one step a press</source>
+   <translation>Wie Ziehen an der Kante, bei jedem Drücken ein Stück</translation>
   </message>
   <message>
    <source>As it stands in the table</source>
@@ -1281,6 +1293,10 @@
   <message>
    <source>Eaves</source>
    <translation>Traufe</translation>
+  </message>
+  <message>
+   <source>Edge of {panel}</source>
+   <translation>Kante: {panel}</translation>
   </message>
   <message>
    <source>Edge {number}</source>
@@ -2062,6 +2078,10 @@
    <translation>Grundstücksgrenze aus {file}</translation>
   </message>
   <message>
+   <source>Lower season strip</source>
+   <translation>Jahresstreifen niedriger</translation>
+  </message>
+  <message>
    <source>Maps and drawings ({endings})</source>
    <translation>Karten und Zeichnungen ({endings})</translation>
   </message>
@@ -2240,6 +2260,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>Names and si&amp;zes</source>
    <translation>N&amp;amen und Größen</translation>
+  </message>
+  <message>
+   <source>Narrower panels beside the sheet</source>
+   <translation>Felder neben dem Blatt schmaler</translation>
   </message>
   <message>
    <source>Needs no partner</source>
@@ -2918,6 +2942,10 @@ S 44°29'45" O 18,36 m
    <translation>Wiederholen</translation>
   </message>
   <message>
+   <source>Redone: {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Remove</source>
    <translation>Entfernen</translation>
   </message>
@@ -3575,6 +3603,10 @@ S 44°29'45" O 18,36 m
    <translation>Verstanden als {place}</translation>
   </message>
   <message>
+   <source>Taller season strip</source>
+   <translation>Jahresstreifen höher</translation>
+  </message>
+  <message>
    <source>Tape</source>
    <translation>Maßband</translation>
   </message>
@@ -4013,6 +4045,10 @@ S 44°29'45" O 18,36 m
    <translation>Rückgängig holt sie zurück</translation>
   </message>
   <message>
+   <source>Undone: {step}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Ungroup {things}</source>
    <translation>Gruppierung von {things} aufheben</translation>
   </message>
@@ -4251,6 +4287,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>Why</source>
    <translation>Warum</translation>
+  </message>
+  <message>
+   <source>Wider panels beside the sheet</source>
+   <translation>Felder neben dem Blatt breiter</translation>
   </message>
   <message>
    <source>Width</source>
@@ -6137,6 +6177,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>{old} is called {name} now</source>
    <translation>{old} heißt jetzt {name}</translation>
+  </message>
+  <message>
+   <source>{panel}: {share} of the window</source>
+   <translation>{panel}: {share} des Fensters</translation>
   </message>
   <message>
    <source>{percent} %</source>
