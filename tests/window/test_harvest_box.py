@@ -43,6 +43,7 @@ def test_charts_are_those_of_the_sheet_and_inked(box: HarvestBox) -> None:
 
 def test_a_household_tells_gluts_and_gaps(box: HarvestBox, qtbot: QtBot) -> None:
     assert "household" not in box.said.text()
+    box.persons.line.setFocus()
     qtbot.keyClicks(box.persons.line, "2")
     qtbot.keyClick(box.persons.line, Qt.Key.Key_Return)
     assert box.said.text().startswith("The household needs about 2.8 kg a week.")

@@ -56,6 +56,7 @@ def test_pdf_with_what_was_ticked(box: SheetBox, tmp_path: Path) -> None:
 
 
 def test_household_stands_in_the_harvest(box: SheetBox, tmp_path: Path, qtbot: QtBot) -> None:
+    box.persons.line.setFocus()
     qtbot.keyClicks(box.persons.line, "2")
     qtbot.keyClick(box.persons.line, Qt.Key.Key_Return)
     assert box.wish.persons == 2

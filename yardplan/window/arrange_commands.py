@@ -184,13 +184,17 @@ class ArrangeCommands:
         """The list of steps; choosing one goes back or forward to it."""
         from PySide6.QtWidgets import QUndoView, QVBoxLayout
 
+        from yardplan.window.dialogs.box import BesideBox, closing_line
+
         if self._history is None:
-            box = QDialog(self._window)
+            box = BesideBox(self._window)
             box.setWindowTitle(tr("Steps"))
             view = QUndoView(self._yard.undo_stack)
             view.setEmptyLabel(tr("As it was opened"))
             view.setAccessibleName(tr("Steps so far"))
-            QVBoxLayout(box).addWidget(view)
+            lines = QVBoxLayout(box)
+            lines.addWidget(view)
+            lines.addLayout(closing_line(box))
             box.resize(320, 420)
             self._history = box
         self._history.show()

@@ -114,6 +114,8 @@ class Questions:
             icon, title,
             text,
         )
+        box.setStandardButtons(QtWidgets.QMessageBox.StandardButton.Ok)
+        box.setDefaultButton(QtWidgets.QMessageBox.StandardButton.Ok)
         if details:
             box.setDetailedText(details)
         box.exec()

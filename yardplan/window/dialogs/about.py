@@ -10,7 +10,7 @@ from yardplan.language import later, tr
 from yardplan.places.facts import credits
 from yardplan.plants.sources import bibliography
 from yardplan.shipped import resource
-from yardplan.window.dialogs.box import roomy
+from yardplan.window.dialogs.box import press_by_enter, roomy
 from yardplan.window.panels.parts import label
 
 _PROGRAM = (
@@ -81,6 +81,7 @@ class AboutDialog(QDialog):
         box = QVBoxLayout(self)
         box.addWidget(tabs)
         box.addWidget(buttons)
+        press_by_enter(buttons.button(QDialogButtonBox.StandardButton.Close))
 
 
 def _reading(name: str, text: str) -> QPlainTextEdit:

@@ -1,11 +1,28 @@
-"""A box beside the plan: not modal, and Enter in a field finishes the field instead of pressing a button."""
+"""A box beside the plan: not modal, and Enter in a field finishes the field instead of pressing a button.
+
+Every box has a button that closes it and one that Enter presses, outside of fields.
+"""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QDialog, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QAbstractSpinBox,
+    QComboBox,
+    QDialog,
+    QHBoxLayout,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QTextEdit,
+    QToolButton,
+    QWidget,
+)
 
+from yardplan.language import tr
+from yardplan.window.panels.parts import button
 from yardplan.window.theme import scaled
 
 #: Left of the screen for the frame of a box, pixels.
@@ -19,6 +36,33 @@ def roomy(box: QWidget, width: int, height: int) -> QSize:
     return QSize(scaled(width), scaled(height)).boundedTo(room)
 
 
+def press_by_enter(main: QPushButton) -> None:
+    """Make a button the one that Enter presses while no field has the focus; it stands in its box already."""
+    main.setAutoDefault(True)
+    main.setDefault(True)
+
+
+def close_button(box: QDialog) -> QPushButton:
+    """A button that closes the box."""
+    made = button(tr("Close"))
+    made.clicked.connect(box.reject)
+    return made
+
+
+def closing_line(box: QDialog) -> QHBoxLayout:
+    """The last line of a box that has nothing else to press: a button that closes it, pressed by Enter."""
+    line, close = QHBoxLayout(), close_button(box)
+    close.setParent(box)
+    press_by_enter(close)
+    line.addStretch()
+    line.addWidget(close)
+    return line
+
+
+#: In these Enter belongs to what is typed or chosen.
+_FIELDS = (QLineEdit, QAbstractSpinBox, QComboBox, QAbstractItemView, QTextEdit, QPlainTextEdit)
+
+
 class BesideBox(QDialog):
     """A box that stays open while one works on the plan; Esc closes it."""
 
@@ -27,5 +71,11 @@ class BesideBox(QDialog):
         self.setModal(False)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter presses the button that has the focus, else the main one; never out of a field."""
+        focus = self.focusWidget()
         if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
+        elif isinstance(focus, QPushButton | QToolButton):
+            focus.click()
+        elif not isinstance(focus, _FIELDS):
             super().keyPressEvent(event)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from yardplan.language import tr
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, closing_line, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.care_panel import CarePanel
 
@@ -22,4 +22,5 @@ class CareBox(BesideBox):
         box = QVBoxLayout(self)
         box.setContentsMargins(6, 6, 6, 6)
         box.addWidget(self.panel)
+        box.addLayout(closing_line(self))
         self.resize(roomy(self, *_SIZE))

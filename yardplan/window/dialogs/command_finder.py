@@ -19,6 +19,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QAction, QColor, QFont, QFontMetrics, QKeyEvent, QKeySequence, QPainter
 from PySide6.QtWidgets import (
     QDialog,
+    QHBoxLayout,
     QListView,
     QMenu,
     QStyle,
@@ -28,8 +29,8 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.language import tr
-from yardplan.window.dialogs.box import roomy
-from yardplan.window.panels.parts import SearchLine, label
+from yardplan.window.dialogs.box import close_button, press_by_enter, roomy
+from yardplan.window.panels.parts import SearchLine, button, label
 from yardplan.window.theme import BASE, SMALL, TARGET, colours_now, font, scaled
 
 _ACTION_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -190,6 +191,14 @@ class CommandFinder(QDialog):
         box.setContentsMargins(12, 12, 12, 12)
         for part in (self.line, self.none, self.view):
             box.addWidget(part)
+        self.do = button(tr("Do it"), "main", tip=tr("The command chosen in the list"))
+        foot = QHBoxLayout()
+        foot.addStretch()
+        foot.addWidget(close_button(self))
+        foot.addWidget(self.do)
+        box.addLayout(foot)
+        press_by_enter(self.do)
+        self.do.clicked.connect(lambda: self._do(self.view.currentIndex()))
         self.line.installEventFilter(self)
         self.line.textChanged.connect(self._find)
         self.view.activated.connect(self._do)
@@ -200,6 +209,7 @@ class CommandFinder(QDialog):
         found = matching(self._actions, words, self._first)
         self.commands.show_actions(found)
         self.none.setVisible(not found)
+        self.do.setEnabled(bool(found))
         if found:
             self.view.setCurrentIndex(self.commands.index(0))
             self.view.scrollToTop()

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.language import tr
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, press_by_enter, roomy
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.cultivar_facts import CardFact, card_facts
 from yardplan.window.panels.field_entries import PlantEntry
@@ -87,6 +87,7 @@ class CultivarCard(BesideBox):
         )
         box.addWidget(self.source)
         box.addWidget(buttons)
+        press_by_enter(self.take_button)
 
     def refresh(self) -> None:
         """Show the facts of the variety, or of both."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QHideEvent, QPainter, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -14,7 +15,7 @@ from yardplan.sheets.document import Page
 from yardplan.sheets.harvest_chart import harvest_pages
 from yardplan.sheets.paper import Paper
 from yardplan.sheets.surface import Surface
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, closing_line, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, number_reading
 from yardplan.window.panels.parts import button, label
@@ -88,12 +89,15 @@ class HarvestBox(BesideBox):
         self._sheets.setContentsMargins(0, 0, 0, 0)
         area.setWidget(inside)
         area.setWidgetResizable(True)
+        # The charts are as high as the width asks: a bar that comes and goes would change it each time.
+        area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
         area.setAccessibleName(tr("Charts of the harvest"))
         box = QVBoxLayout(self)
         box.setSpacing(8)
         box.addLayout(head)
         box.addWidget(self.said)
         box.addWidget(area, 1)
+        box.addLayout(closing_line(self))
         self.resize(roomy(self, *_SIZE))
 
     def _go(self, years: int) -> None:

@@ -27,7 +27,7 @@ from yardplan.checks.rules import Rule, RuleError, shipped_figures
 from yardplan.checks.wording import cited
 from yardplan.language import decimals, later, tr
 from yardplan.plants.pollen_range import SIZES
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, press_by_enter, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, SearchLine, button, label
 from yardplan.window.theme import font, scaled
@@ -238,6 +238,7 @@ class LocalRules(BesideBox):
         for part in (self.search, self.only_local, self.table, self.fault, self.source, buttons):
             box.addWidget(part)
         box.setStretch(3, 1)
+        press_by_enter(buttons.button(QDialogButtonBox.StandardButton.Close))
 
     def _show_source(self, index: QModelIndex, *_: object) -> None:
         rule = self.rows.rules[self.found.mapToSource(index).row()] if index.isValid() else None

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QListWidget, QVBo
 from yardplan.files.exchange.outline import LotOutline, fault_of, scaled
 from yardplan.language import decimals, later, tr, tr_n
 from yardplan.units import FOOT, INCH, System, format_area, format_coarse
-from yardplan.window.dialogs.box import roomy
+from yardplan.window.dialogs.box import press_by_enter, roomy
 from yardplan.window.panels.parts import Check, Combo, button, label
 from yardplan.window.theme import colours_now
 
@@ -127,6 +127,7 @@ class OutlineBox(QDialog):
         self.resize(roomy(self, *_SIZE))
         self.unit.setVisible(self._drawn)
         self._unit_label.setVisible(self._drawn)
+        press_by_enter(self.use)
 
     def _rescale(self, *_: object) -> None:
         """Another unit: every size is another."""

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QDialogButtonBox, QFrame, QGridLayout, QScrollArea
 from yardplan.language import decimals, later, tr
 from yardplan.plants.own import read_own
 from yardplan.units import System, UnitError, format_length, parse_length
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, press_by_enter, roomy
 from yardplan.window.open_yard import InHand, OpenYard
 from yardplan.window.panels.entry import (
     ChoiceEntry,
@@ -172,6 +172,7 @@ class OwnVariety(BesideBox):
         box.addWidget(label(tr("They travel inside this yard's file."), "muted"))
         for part in (scroll, self.fault, buttons):
             box.addWidget(part)
+        press_by_enter(self.keep)
 
     def _fill_which(self) -> None:
         own = self._open_yard.shown_yard.own_cultivars

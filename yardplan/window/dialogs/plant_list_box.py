@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.files.exchange.plant_table import PlantList, left_out_csv
 from yardplan.language import tr, tr_n
-from yardplan.window.dialogs.box import roomy
+from yardplan.window.dialogs.box import press_by_enter, roomy
 from yardplan.window.panels.parts import button, label
 
 _LINE, _WHY, _CELLS = range(3)
@@ -103,6 +103,7 @@ class PlantListBox(QDialog):
         box.addWidget(self.note)
         box.addLayout(foot)
         self.resize(roomy(self, *(_SIZE if self._found.report else (_SIZE[0] // 2, 0))))
+        press_by_enter(self.add if self._found.things else self.leave)
 
     def _take(self) -> None:
         self.accept()

@@ -22,7 +22,8 @@ from yardplan.language import later, tr, tr_n
 from yardplan.sheets.document import Document
 from yardplan.sheets.paper import PAPERS, SheetError, usual_paper
 from yardplan.sheets.titles import sheet_words
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.beside_yard import beside
+from yardplan.window.dialogs.box import BesideBox, close_button, press_by_enter, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, number_reading
 from yardplan.window.panels.parts import Check, Combo, button, label
@@ -31,8 +32,8 @@ from yardplan.window.sheet_maker import SheetWish, Stopped, make, write
 _SCALES = (
     ("fit", later("best fit")), ("1:50", "1:50"), ("1:100", "1:100"), ("1:200", "1:200"),
     ("1/4 in", later("1/4 in to the foot")), ("1/8 in", later("1/8 in to the foot")),
-)
     ("1 in = 10 ft", later("1 in to 10 ft")), ("1 in = 20 ft", later("1 in to 20 ft")),
+)
 _FILES = later("PDF (*.pdf);;SVG, one file a page (*.svg);;PNG, one file a page (*.png)")
 _USUAL = ("plan", "schedule", "key")
 _YEARS_AHEAD = 5
@@ -111,6 +112,7 @@ class SheetBox(BesideBox):
         foot.addWidget(self.printing)
         foot.addStretch()
         foot.addWidget(self.cancel)
+        foot.addWidget(close_button(self))
         box = QVBoxLayout(self)
         box.setSpacing(8)
         box.addLayout(grid)
@@ -122,6 +124,7 @@ class SheetBox(BesideBox):
         box.addWidget(self.said)
         box.addStretch()
         self.resize(roomy(self, 430, 400))
+        press_by_enter(self.save)
 
     def _listen(self) -> None:
         self.every.clicked.connect(lambda: self._tick(True))
@@ -154,7 +157,7 @@ class SheetBox(BesideBox):
         )
 
     def _ask_file(self) -> None:
-        name = f"{self._open_yard.shown_yard.site.name}.pdf"
+        name = beside(self._open_yard, f"{self._open_yard.shown_yard.site.name}.pdf")
         path, kind = QFileDialog.getSaveFileName(self, tr("Save sheets"), name, tr(_FILES))
         if path:
             ending = "." + kind.rpartition("*.")[2].rstrip(")") if kind else ".pdf"

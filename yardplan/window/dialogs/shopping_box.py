@@ -17,7 +17,8 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.language import thousands, tr, tr_n
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.beside_yard import beside
+from yardplan.window.dialogs.box import BesideBox, close_button, press_by_enter, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.entry import TextEntry, text_reading
 from yardplan.window.panels.parts import button, label
@@ -71,7 +72,10 @@ class ShoppingBox(BesideBox):
         foot.addWidget(self.currency)
         foot.addWidget(self.total)
         foot.addStretch()
-        foot.addWidget(self.to_file)
+        buttons = QHBoxLayout()
+        buttons.addStretch()
+        buttons.addWidget(self.to_file)
+        buttons.addWidget(close_button(self))
         box = QVBoxLayout(self)
         box.setSpacing(6)
         box.addWidget(label(
@@ -82,7 +86,9 @@ class ShoppingBox(BesideBox):
         box.addWidget(self.note)
         box.addWidget(self.fault)
         box.addLayout(foot)
+        box.addLayout(buttons)
         self.resize(roomy(self, 600, 520))
+        press_by_enter(self.to_file)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -112,7 +118,8 @@ class ShoppingBox(BesideBox):
 
     def _ask_file(self) -> None:
         name = tr("{yard} shopping.csv", yard=self._open_yard.shown_yard.site.name)
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save as CSV"), name, "CSV (*.csv)")
+        first = beside(self._open_yard, name)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save as CSV"), first, "CSV (*.csv)")
         if path:
             self.write_csv(Path(path))
 

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 
 from yardplan.language import later, tr
 from yardplan.places.facts import PlaceFacts, to_site_fields
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, press_by_enter, roomy
 from yardplan.window.dialogs.month_fields import MonthFields
 from yardplan.window.dialogs.place_field import PlaceField, home_country
 from yardplan.window.dialogs.seen_bloom import SeenBloom
@@ -143,6 +143,7 @@ class SiteCard(BesideBox):
         outer = QVBoxLayout(self)
         outer.addWidget(scroll)
         outer.addWidget(buttons)
+        press_by_enter(buttons.button(QDialogButtonBox.StandardButton.Close))
 
     def refresh(self, *_: object) -> None:
         """Show the site as it is now."""

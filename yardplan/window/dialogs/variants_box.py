@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 from yardplan.language import tr, whole_date
 from yardplan.window import variants_kept
 from yardplan.window.comparing import Comparing, Facts, facts_of
-from yardplan.window.dialogs.box import BesideBox, roomy
+from yardplan.window.dialogs.box import BesideBox, close_button, press_by_enter, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Check, button, label
 from yardplan.window.panels.variant_picture import picture_of
@@ -129,14 +129,20 @@ class VariantsBox(BesideBox):
         main.addWidget(self.only)
         main.addWidget(self.note)
         main.addLayout(work)
-        box = QHBoxLayout(self)
-        box.addLayout(side)
-        box.addLayout(main, 1)
+        across, foot = QHBoxLayout(), QHBoxLayout()
+        across.addLayout(side)
+        across.addLayout(main, 1)
+        foot.addStretch()
+        foot.addWidget(close_button(self))
+        box = QVBoxLayout(self)
+        box.addLayout(across, 1)
+        box.addLayout(foot)
         buttons = sum(part.sizeHint().width() + 6 for part in (self.take_up, self.rename, self.forget)) - 6
         self.list.setFixedWidth(max(scaled(216), buttons))
         self.fault.hide()
         self._show_busy()
         self.resize(roomy(self, 1040, 660))
+        press_by_enter(self.keep)
 
     def _connect(self) -> None:
         self.keep.clicked.connect(self._keep)

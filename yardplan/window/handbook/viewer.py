@@ -7,7 +7,6 @@ from collections.abc import Mapping
 from PySide6.QtCore import QSize, Qt, QUrl
 from PySide6.QtGui import (
     QDesktopServices,
-    QKeyEvent,
     QKeySequence,
     QResizeEvent,
     QShortcut,
@@ -16,7 +15,6 @@ from PySide6.QtGui import (
     QTextFrameFormat,
 )
 from PySide6.QtWidgets import (
-    QDialog,
     QHBoxLayout,
     QListWidget,
     QListWidgetItem,
@@ -27,6 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.language import tr, tr_n
+from yardplan.window.dialogs.box import BesideBox, closing_line
 from yardplan.window.handbook.dress import dress, fit_pictures
 from yardplan.window.handbook.pages import CONTENTS, Page, find, folder
 from yardplan.window.panels.parts import SearchLine, button, label
@@ -72,12 +71,11 @@ class _PageView(QTextBrowser):
         fit_pictures(self.document(), self.viewport().width() - 2 * scaled(_MARGIN) - 4)
 
 
-class HandbookWindow(QDialog):
+class HandbookWindow(BesideBox):
     """Shows pages; Esc closes it, Alt+Left goes back, Ctrl+F searches."""
 
     def __init__(self, pages: Mapping[str, Page], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setModal(False)
         self.setWindowTitle(tr("Handbook"))
         self.pages = pages
         self.address = ""
@@ -112,10 +110,13 @@ class HandbookWindow(QDialog):
         column.setLayout(left)
         left.setContentsMargins(0, 0, 0, 0)
         column.setFixedWidth(scaled(_COLUMN))
-        box = QHBoxLayout(self)
-        box.setSpacing(12)
-        box.addWidget(column)
-        box.addLayout(right, 1)
+        across = QHBoxLayout()
+        across.setSpacing(12)
+        across.addWidget(column)
+        across.addLayout(right, 1)
+        box = QVBoxLayout(self)
+        box.addLayout(across, 1)
+        box.addLayout(closing_line(self))
         room = self.screen().availableSize()
         self.resize(QSize(*map(scaled, _SIZE)).boundedTo(room))
 
@@ -248,7 +249,3 @@ class HandbookWindow(QDialog):
             return
         name = url.fileName().removesuffix(".md") or self.address.partition("#")[0]
         self.go(f"{name}#{url.fragment()}" if url.hasFragment() else name)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            super().keyPressEvent(event)
