@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, QSettings, QSize, Qt
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QInputDialog, QMessageBox, QWidget
+from PySide6.QtWidgets import QApplication, QInputDialog, QMessageBox, QPushButton, QWidget
 from support.builders import plant, yard_of
 from support.widgets import cut_text, focusable, small_pieces, spoken_name, too_small, unnamed
 from support.window_hands import trigger
@@ -172,6 +172,67 @@ def test_boxes_that_the_window_waits_for_have_names_and_can_be_hit(
     assert seen == 9
 
 
+#: What is written on a button that closes its box and changes nothing.
+CLOSING = ("Close", "Cancel", "Leave it for now", "OK")
+
+
+def buttons(box):
+    """The push buttons that are seen, by their words."""
+    return {part.text().replace("&", ""): part for part in box.findChildren(QPushButton) if part.isVisible()}
+
+
+def hard_to_leave(box):
+    """What keeps hands without a mouse from closing a box or doing what it is for; closes it twice."""
+    faults = []
+    main = [part for part in buttons(box).values() if part.isDefault()]
+    if len(main) != 1:
+        faults.append(f"{len(main)} buttons for Enter among {list(buttons(box))}")
+    QTest.keyClick(box, Qt.Key.Key_Escape)
+    if box.isVisible():
+        faults.append("Esc does not close it")
+    box.show()
+    seen = buttons(box)
+    closing = next((seen[words] for words in CLOSING if words in seen), None)
+    if closing is None:
+        return [*faults, f"no button closes it among {list(buttons(box))}"]
+    closing.click()
+    return [*faults, "its button does not close it"] if box.isVisible() else faults
+
+
+def test_every_box_closes_by_esc_and_by_a_button_and_has_one_for_enter(window, qtbot):
+    for command in BOXES:
+        assert hard_to_leave(box_of(window, command, qtbot)) == [], command
+    finder = CommandFinder(window.actions_.all(), window)
+    finder.show()
+    assert hard_to_leave(finder) == []
+
+
+def test_every_box_that_the_window_waits_for_closes_too(make_window, qtbot, monkeypatch, tmp_path):
+    window = ready(make_window(FENCED), qtbot)
+    for box in all_modal(window, monkeypatch, tmp_path):
+        assert hard_to_leave(box) == [], box.windowTitle()
+
+
+def test_the_button_for_enter_is_the_one_the_box_is_for(window, qtbot):
+    main = {"sheets": "Save…", "shopping": "Save as CSV…", "own varieties": "Keep",
+            "variants": "Keep this plan…", "site card": "Close", "handbook": "Close"}
+    found = {command: box_of(window, command, qtbot) for command in main}
+    assert {name: [words for words, part in buttons(box).items() if part.isDefault()]
+            for name, box in found.items()} == {name: [words] for name, words in main.items()}
+
+
+def test_enter_presses_what_has_the_focus_or_the_main_button_but_never_out_of_a_field(window, qtbot):
+    box = box_of(window, "sheets", qtbot)
+    pressed = []
+    for part in (box.save, box.printing):
+        part.clicked.disconnect()
+        part.clicked.connect(lambda _on=False, part=part: pressed.append(part))
+    for focus in (box.marks, box.printing, box.persons.line, box.paper):
+        focus.setFocus()
+        QTest.keyClick(focus, Qt.Key.Key_Return)
+    assert pressed == [box.save, box.printing]
+
+
 def test_the_strip_of_the_guide_has_names_and_can_be_hit_at_every_step(window, qtbot):
     window.open_yard.new()
     guide = window.help.show_guide()
@@ -200,6 +261,23 @@ def test_edges_between_panels_can_be_grabbed_and_dragged(window, qtbot):
         QApplication.processEvents()
     assert window.side_dock.width() == before[0] + 40
     assert window.season_dock.height() == before[1] + 30
+
+
+def test_edges_between_panels_are_moved_by_keyboard_too(window):
+    side, season = window.side_dock, window.season_dock
+    sizes = [(side.width(), season.height())]
+    for command in ("wider side", "narrower side", "taller season", "lower season"):
+        action = window.actions_[command]
+        assert action.shortcut().toString()
+        assert action in window.menus["View"].actions()
+        action.trigger()
+        QApplication.processEvents()
+        sizes.append((side.width(), season.height()))
+    (wide, high), *after = sizes
+    assert after == [(wide + 32, high), (wide, high), (wide, high + 32), (wide, high)]
+    assert window.status.currentMessage() == f"Season: {round(100 * high / window.height())}% of the window"
+    assert {edge.accessibleName() for edge in window.findChildren(DockEdge)} == {
+        "Edge of Beside the sheet", "Edge of Season"}
 
 
 def move_pressed(widget, place):

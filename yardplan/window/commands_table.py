@@ -11,9 +11,10 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QDockWidget, QMenu
 
 from yardplan.files.errors import YardFileError
-from yardplan.language import tr
+from yardplan.language import percent, tr
 from yardplan.window import clipboard
 from yardplan.window.actions import Command
+from yardplan.window.edges import step_dock
 from yardplan.window.menus import FOR_GROUND, FOR_SELECTION, NEED_THINGS
 from yardplan.window.tools import commands
 from yardplan.window.tools.band import BandTool
@@ -91,6 +92,9 @@ class CommandTable:
         stack.redoTextChanged.connect(
             lambda step: redo.setText(tr("&Redo {step}", step=step) if step else tr("&Redo"))
         )
+        # Qt connects its own slot first: what was undone can be redone next, and the other way round.
+        undo.triggered.connect(lambda: self.say(tr("Undone: {step}", step=stack.redoText())))
+        redo.triggered.connect(lambda: self.say(tr("Redone: {step}", step=stack.undoText())))
         window.actions_.add_existing("undo", undo)
         window.actions_.add_existing("redo", redo)
 
@@ -162,6 +166,14 @@ class CommandTable:
         window = self._window
         self._add("side", tr("Panels &beside the sheet"), lambda: _toggle(window.side_dock), "F7", check=True)
         self._add("season", tr("Season s&trip"), lambda: _toggle(window.season_dock), "F8", check=True)
+        for name, words, dock, steps, key in (
+            ("wider side", tr("Wider panels beside the sheet"), "side_dock", 1, "Shift+F7"),
+            ("narrower side", tr("Narrower panels beside the sheet"), "side_dock", -1, "Ctrl+F7"),
+            ("taller season", tr("Taller season strip"), "season_dock", 1, "Shift+F8"),
+            ("lower season", tr("Lower season strip"), "season_dock", -1, "Ctrl+F8"),
+        ):
+            self._add(name, words, partial(self._step_dock, dock, steps), key,
+                      tip=tr("As dragging its edge does, one step a press"))
         self._add("full screen", tr("F&ull screen"), self._full_screen, _Std.FullScreen)
         units = QActionGroup(window)
         for name, words, system in (
@@ -170,6 +182,12 @@ class CommandTable:
             units.addAction(self._add(name, words, partial(self._units, system), check=False))
         self._add("find command", tr("&Find a command…"), window.find_command, "Ctrl+K",
                   tip=tr("Type what you want to do"))
+
+    def _step_dock(self, name: str, steps: int) -> None:
+        dock: QDockWidget = getattr(self._window, name)
+        share = percent(step_dock(self._window, dock, steps))
+        said = tr("{panel}: {share} of the window", panel=dock.windowTitle(), share=share)
+        self._window.status.showMessage(said, SAID_MS)
 
     def _planting(self) -> None:
         window, yard = self._window, self._yard

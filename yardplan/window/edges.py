@@ -69,6 +69,26 @@ class Splitter(QSplitter):
         return _Handle(self.orientation(), self)
 
 
+#: One step of a panel's size by keyboard, pixels.
+_STEP = 32
+
+
+def step_dock(window: QMainWindow, dock: QDockWidget, steps: int) -> float:
+    """Make a dock at the right or below larger or smaller by keyboard; gives its share of the window.
+
+    A dock that is folded away is shown first. It keeps what its parts and the sheet need.
+    """
+    dock.show()
+    wide = window.dockWidgetArea(dock) == Qt.DockWidgetArea.RightDockWidgetArea
+    across = Qt.Orientation.Horizontal if wide else Qt.Orientation.Vertical
+    size = dock.width() if wide else dock.height()
+    window.resizeDocks([dock], [max(size + steps * _STEP, 1)], across)
+    layout = window.layout()
+    if layout is not None:
+        layout.activate()
+    return dock.width() / window.width() if wide else dock.height() / window.height()
+
+
 class DockEdge(QWidget):
     """Lies over the thin line between the sheet and a dock at the right or below; sets the dock's size."""
 
@@ -80,6 +100,7 @@ class DockEdge(QWidget):
         wide = orientation == Qt.Orientation.Horizontal
         self.setCursor(Qt.CursorShape.SplitHCursor if wide else Qt.CursorShape.SplitVCursor)
         self.setToolTip(tr("Drag to make the panel larger or smaller"))
+        self.setAccessibleName(tr("Edge of {panel}", panel=dock.windowTitle()))
         dock.installEventFilter(self)
         self._follow()
 

@@ -14,7 +14,8 @@ MENUS: dict[str, tuple[str, ...]] = {
     later("&View"): (
         "zoom in", "zoom out", "fit", "true size", "", "snap", "grid", "marks", "mature", "partners",
         "all_partners", "",
-        "side", "season", "full screen", "", "feet", "metres", "", "wheel zooms",
+        "side", "wider side", "narrower side", "season", "taller season", "lower season", "full screen",
+        "", "feet", "metres", "", "wheel zooms",
     ),
     later("&Draw"): tuple(f"tool {kind.icon}" for kind in TOOLS),
     later("&Planting"): ("choose", "plants list", ""),
