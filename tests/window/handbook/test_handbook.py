@@ -15,6 +15,7 @@ import yardplan.window
 from yardplan.window.handbook.key_table import filled, keys_of
 from yardplan.window.handbook.pages import pages, slug
 from yardplan.window.handbook.topics import PANEL_PAGES, TOOL_PAGES, topic_of
+from yardplan.window.theme import scaled, set_text_scale
 from yardplan.window.tools.toolbox import TOOLS
 
 YARD = yard_of(plant("A1", "apple:Akane", (5, 5)), plant("A2", "apple:Topaz", (15, 5)))
@@ -133,6 +134,36 @@ def test_every_page_shows_with_its_pictures_and_no_wider_than_the_window(book):
         assert book.view.toPlainText().startswith(page.title)
         wide = book.view.document().idealWidth()
         assert wide <= book.view.viewport().width() + 1, name
+
+
+@pytest.mark.parametrize("percent", ["100", "200"])
+def test_there_is_no_gap_under_a_picture(book, percent):
+    set_text_scale(percent)
+    try:
+        book.resize(1240, 720)
+        seen = 0
+        for name in book.pages:
+            book.go(name)
+            gaps = list(gaps_under_pictures(book.view.document()))
+            seen += len(gaps)
+            assert all(0 <= gap <= scaled(16) for gap in gaps), (name, gaps)
+        assert seen > 3
+    finally:
+        set_text_scale("100")
+
+
+def gaps_under_pictures(document):
+    """What a picture's paragraph is higher than the picture, pixels."""
+    block = document.begin()
+    while block.isValid():
+        walk = block.begin()
+        while not walk.atEnd():
+            look = walk.fragment().charFormat()
+            if look.isImageFormat():
+                line = block.layout().boundingRect().height()
+                yield line - look.toImageFormat().height()
+            walk += 1
+        block = block.next()
 
 
 def test_headings_stand_out_by_their_size(book):

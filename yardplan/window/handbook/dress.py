@@ -42,7 +42,9 @@ def dress(document: QTextDocument, colours: Colours) -> None:
             shape.setTopMargin(scaled(16 if level > 1 else 0))
             shape.setBottomMargin(scaled(6))
         elif cursor.currentTable() is None:
-            shape.setLineHeight(_LINE, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
+            # A picture is one line: a share of its height would be a gap below it.
+            share = 100.0 if _pictured(block) else _LINE
+            shape.setLineHeight(share, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
             shape.setTopMargin(scaled(_BEFORE))
             shape.setBottomMargin(scaled(_AFTER if block.textList() is None else _BEFORE))
         cursor.mergeBlockFormat(shape)
@@ -57,6 +59,16 @@ def _blocks(document: QTextDocument) -> Iterator[QTextBlock]:
     while block.isValid():
         yield block
         block = block.next()
+
+
+def _pictured(block: QTextBlock) -> bool:
+    """True for a paragraph with a picture."""
+    walk = block.begin()
+    while not walk.atEnd():
+        if walk.fragment().charFormat().isImageFormat():
+            return True
+        walk += 1
+    return False
 
 
 def _fragments(document: QTextDocument) -> list[QTextFragment]:
