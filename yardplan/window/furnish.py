@@ -31,6 +31,7 @@ def furnish(window: MainWindow) -> None:
     from yardplan.window.edges import DockEdge
     from yardplan.window.help_commands import HelpCommands
     from yardplan.window.light.room import LightRoom
+    from yardplan.window.menu_letters import MenuLetters
     from yardplan.window.panels.season_strip import SeasonStrip
     from yardplan.window.panels.year_control import YearControl
     from yardplan.window.shape_commands import ShapeCommands
@@ -59,6 +60,7 @@ def furnish(window: MainWindow) -> None:
     side.findings.clear_wanted.connect(window.place_commands.move_plant)
     window.light_room = LightRoom(window, side, strip)
     window.help = HelpCommands(window)
+    MenuLetters(window)
     # The status line asks for a click or a typed place: typed keys must arrive on the sheet.
     side.choose.view.keyed.connect(window.canvas.setFocus)
     window.canvas.entry.sent.connect(lambda _text: show_typed(window.canvas))

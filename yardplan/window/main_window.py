@@ -18,6 +18,7 @@ from yardplan.window.canvas.half_drawn import HalfDrawn
 from yardplan.window.commands_table import CommandTable
 from yardplan.window.documents import Documents
 from yardplan.window.exchange import Exchange
+from yardplan.window.menu_letters import MenuLetters
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
@@ -168,6 +169,8 @@ class MainWindow(QMainWindow):
         """The commands for what is selected, at a place of the screen."""
         menu = QMenu(self)
         self.actions_.fill(menu, self.commands.context_names())
+        for letters in self.findChildren(MenuLetters):
+            letters.keep(menu)
         menu.exec(place)
 
     def show_fields(self) -> None:

@@ -1,0 +1,33 @@
+"""Menus by the keyboard alone: the letter marked in a menu wins over the tool that has the same key."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from support.builders import yard_of
+
+from yardplan.window.dialogs.deed_box import DeedBox
+
+
+def test_a_marked_letter_chooses_the_command_and_no_tool(make_window, qtbot):
+    window = make_window(yard_of())
+    window.canvas.setFocus()
+    menu = window.menus["Draw"]
+    menu.popup(window.mapToGlobal(window.rect().topLeft()))
+    qtbot.waitUntil(menu.isVisible)
+    QTest.keyClick(menu, Qt.Key.Key_D)
+    # D alone takes up the bed on the sheet.
+    assert window.canvas.tool.icon == "select"
+    (box,) = window.findChildren(DeedBox)
+    assert box.isVisible()
+    box.reject()
+
+
+def test_letters_that_no_command_of_the_menu_has_stay_keys_of_tools(make_window, qtbot):
+    window = make_window(yard_of())
+    window.canvas.setFocus()
+    menu = window.menus["Draw"]
+    menu.popup(window.mapToGlobal(window.rect().topLeft()))
+    qtbot.waitUntil(menu.isVisible)
+    QTest.keyClick(menu, Qt.Key.Key_L)
+    menu.close()
+    QTest.keyClick(window.canvas, Qt.Key.Key_L)
+    assert window.canvas.tool.icon == "lot"
