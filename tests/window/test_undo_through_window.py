@@ -147,3 +147,14 @@ def test_undo_to_the_start_and_redo_to_the_end(window, row):
         stack.redo()
     assert yard.yard == end
     assert yard.selection <= end.ids() | {"lot"}
+
+
+def test_what_was_undone_and_redone_is_told(make_window):
+    """Without it the line below still says that the copy was added."""
+    window = make_window(YARD)
+    window.open_yard.select({"A1"})
+    trigger(window, "duplicate")
+    trigger(window, "undo")
+    assert window.status.currentMessage() == "Undone: Copy A1 Liberty"
+    trigger(window, "redo")
+    assert window.status.currentMessage() == "Redone: Copy A1 Liberty"

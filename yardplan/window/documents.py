@@ -6,10 +6,11 @@ import os
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QSettings, QStandardPaths, Signal
+from PySide6.QtCore import QObject, QSettings, Signal
 
 from yardplan.files.errors import YardFileError
 from yardplan.language import tr
+from yardplan.window.beside_yard import folder_of
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
 from yardplan.yard.yard import Yard
@@ -137,11 +138,7 @@ class Documents(QObject):
 
     def folder(self) -> Path:
         """Where files are looked for and put first: beside the yard, else among the documents."""
-        if self.open_yard.path:
-            return self.open_yard.path.parent
-        place = QStandardPaths.StandardLocation.DocumentsLocation
-        documents = Path(QStandardPaths.writableLocation(place) or Path.home())
-        return documents if documents.is_dir() else Path.home()
+        return folder_of(self.open_yard)
 
     def _suggested(self) -> Path:
         return self.open_yard.path or self.suggested(".yard")

@@ -2943,7 +2943,7 @@ S 44°29'45" O 18,36 m
   </message>
   <message>
    <source>Redone: {step}</source>
-   <translation type="unfinished" />
+   <translation>Wiederhergestellt: {step}</translation>
   </message>
   <message>
    <source>Remove</source>
@@ -4046,7 +4046,7 @@ S 44°29'45" O 18,36 m
   </message>
   <message>
    <source>Undone: {step}</source>
-   <translation type="unfinished" />
+   <translation>Rückgängig gemacht: {step}</translation>
   </message>
   <message>
    <source>Ungroup {things}</source>

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from yardplan.care.calendar_file import CalendarError, calendar_file
 from yardplan.care.tables import KINDS
 from yardplan.language import later, tr, tr_n
+from yardplan.window.beside_yard import beside
 from yardplan.window.edges import Splitter
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.care_card import CareCard
@@ -236,7 +237,8 @@ class CarePanel(QWidget):
 
     def _ask_file(self) -> None:
         name = f"{self._open_yard.shown_yard.site.name} {self.rows.year}.ics"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save as calendar"), name, tr("Calendar (*.ics)"))
+        first = beside(self._open_yard, name)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save as calendar"), first, tr("Calendar (*.ics)"))
         if path:
             self.write_calendar(Path(path))
 
