@@ -1,10 +1,13 @@
 """Any row of gestures through the window: undo to the start gives the same yard, redo the same end."""
 
+from itertools import pairwise
+
 import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QUndoView
 from support.builders import plant, yard_of
 from support.window_hands import click, drag, pixel, press_key, trigger, type_length
 
@@ -158,3 +161,16 @@ def test_what_was_undone_and_redone_is_told(make_window):
     assert window.status.currentMessage() == "Undone: Copy A1 Liberty"
     trigger(window, "redo")
     assert window.status.currentMessage() == "Redone: Copy A1 Liberty"
+
+
+def test_no_step_of_the_list_covers_another(make_window):
+    window = make_window(YARD)
+    window.build_side()
+    window.open_yard.select({"A1"})
+    for _ in range(3):
+        trigger(window, "duplicate")
+    trigger(window, "history")
+    steps = window.findChild(QUndoView)
+    lines = [steps.visualRect(steps.model().index(row, 0)) for row in range(4)]
+    assert all(line.height() >= 24 for line in lines)
+    assert not any(a.intersects(b) for a, b in pairwise(lines))

@@ -199,6 +199,9 @@ class ArrangeCommands:
             self._history = box
         self._history.show()
         self._history.raise_()
+        # Laid out before the style gave its lines their height, each would cover half of the one above.
+        for steps in self._history.findChildren(QUndoView):
+            steps.doItemsLayout()
 
     def _refresh(self) -> None:
         many = len(self._yard.selection - {"lot"})
