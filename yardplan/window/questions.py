@@ -7,6 +7,7 @@ from typing import Literal
 
 # By module, so that a class of boxes is loaded when the first is asked for.
 from PySide6 import QtWidgets
+from PySide6.QtGui import QKeySequence, QShortcut
 
 from yardplan.language import later, tr
 
@@ -77,6 +78,9 @@ class Questions:
     def text(self, question: str, text: str) -> str | None:
         """A few words, or None for cancel."""
         box = self._input(tr("Note"), question, text, lines=True)
+        box.setLabelText(tr("{question} (Enter begins a new line, Ctrl+Enter takes it)", question=question))
+        for key in ("Ctrl+Return", "Ctrl+Enter"):
+            QShortcut(QKeySequence(key), box, box.accept)
         return box.textValue() if box.exec() else None
 
     def line(self, question: str, text: str) -> str | None:

@@ -6195,6 +6195,10 @@ S 44°29'45" O 18,36 m
    <translation>{plant} blüht {first} bis {last}, {days} Tage früher oder später</translation>
   </message>
   <message>
+   <source>{question} (Enter begins a new line, Ctrl+Enter takes it)</source>
+   <translation>{question} (Eingabe beginnt eine neue Zeile, Strg+Eingabe übernimmt)</translation>
+  </message>
+  <message>
    <source>{rating} or hardier</source>
    <translation>{rating} oder härter</translation>
   </message>
