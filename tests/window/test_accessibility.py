@@ -280,6 +280,20 @@ def test_edges_between_panels_are_moved_by_keyboard_too(window):
         "Edge of Beside the sheet", "Edge of Season"}
 
 
+def test_sizes_of_panels_are_kept_for_the_next_session(window, make_window, tmp_path):
+    for command in ("wider side", "wider side", "taller season"):
+        window.actions_[command].trigger()
+        QApplication.processEvents()
+    sizes = (window.side_dock.width(), window.season_dock.height())
+    window.questions.save_changes = lambda name: "discard"
+    window.close()
+    window.settings.sync()
+    (tmp_path / "window1.ini").write_bytes((tmp_path / "window0.ini").read_bytes())
+    again = make_window(YARD)
+    QApplication.processEvents()
+    assert (again.side_dock.width(), again.season_dock.height()) == sizes
+
+
 def move_pressed(widget, place):
     spot, button = QPointF(place), Qt.MouseButton
     event = QMouseEvent(

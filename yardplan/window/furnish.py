@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 
 from yardplan.window.canvas.show_typed import show_typed
+from yardplan.window.dock_sizes import kept_size
 from yardplan.window.recent_menu import samples
 from yardplan.window.sides import WIDTH, Side
 from yardplan.window.theme import scaled
@@ -68,12 +69,15 @@ def furnish(window: MainWindow) -> None:
 
 
 def _side_width(window: MainWindow) -> int:
-    """Grown with the text, as far as the sheet keeps its share."""
-    return max(WIDTH, min(scaled(WIDTH), round(window.width() * _SIDE_SHARE)))
+    """As it was left; at first grown with the text, as far as the sheet keeps its share."""
+    kept = kept_size(window.settings, window.side_dock)
+    return kept[0] if kept else max(WIDTH, min(scaled(WIDTH), round(window.width() * _SIDE_SHARE)))
 
 
 def _season_height(window: MainWindow) -> int:
-    return max(SEASON_HEIGHT, min(scaled(SEASON_HEIGHT), round(window.height() * _SEASON_SHARE)))
+    kept = kept_size(window.settings, window.season_dock)
+    most = round(window.height() * _SEASON_SHARE)
+    return kept[1] if kept else max(SEASON_HEIGHT, min(scaled(SEASON_HEIGHT), most))
 
 
 def _start_panel(window: MainWindow) -> None:

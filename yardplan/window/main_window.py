@@ -16,6 +16,7 @@ from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
 from yardplan.window.canvas.half_drawn import HalfDrawn
 from yardplan.window.commands_table import CommandTable
+from yardplan.window.dock_sizes import keep_size
 from yardplan.window.documents import Documents
 from yardplan.window.exchange import Exchange
 from yardplan.window.menu_letters import MenuLetters
@@ -229,6 +230,8 @@ class MainWindow(QMainWindow):
             return
         self.settings.setValue(_SIZE_KEY, self.saveGeometry())
         self.settings.setValue(_STATE_KEY, self.saveState())
+        for dock in (self.side_dock, self.season_dock):
+            keep_size(self.settings, dock)
         self.autosave.close()
         self.open_yard.close()
         event.accept()
