@@ -1,6 +1,7 @@
 """What is spoken after a move: how far, which way, what it is clear of, what it conflicts with now."""
 
 import pytest
+from attrs import evolve
 from support.builders import plant, yard_of
 from support.hands import drag, said
 
@@ -43,11 +44,16 @@ def test_nudges_and_typed_places_say_it_too(desk):
     assert heard == ["Moved 16' 5\" south; clear of fence"]
 
 
-def test_a_turn_says_its_outcome(opened):
-    desk = Desk(opened(yard_of(barriers=(FENCE,))))
+@pytest.mark.parametrize(
+    ("half", "outcome"), [(6.0, "no conflict"), (15.0, "drawn beyond the lot line")],
+)
+def test_a_turn_says_its_outcome(opened, half, outcome):
+    """A fence along the middle of a lot of 30 by 20 metres, turned to run across it."""
+    fence = evolve(FENCE, line=((15.0 - half, 10.0), (15.0 + half, 10.0)))
+    desk = Desk(opened(yard_of(barriers=(fence,))))
     tool = SelectTool(desk)
     desk.open_yard.select({"WF1"})
     heard = said(desk)
     grip = next(handle for handle in tool.overlay().handles if handle.round)
     drag(tool, grip.place, (0, 10))
-    assert heard == ["Turned by 90 degrees; no conflict"]
+    assert heard == [f"Turned by 90 degrees; {outcome}"]

@@ -6,7 +6,7 @@ import math
 from collections.abc import Collection
 
 from yardplan.checks.finding import Finding, Weight
-from yardplan.language import all_of, tr, tr_n
+from yardplan.language import all_of, mid_sentence, tr, tr_n
 from yardplan.units import format_length
 from yardplan.window.canvas.geometry import distance
 from yardplan.window.open_yard import OpenYard
@@ -73,8 +73,11 @@ def outcome_words(open_yard: OpenYard, before: Collection[Finding] = ()) -> str:
     if new is not None:
         from yardplan.checks.wording import names_of, say
 
-        title = say(new, names_of(open_yard.yard), open_yard.units).title
-        parts.append(tr("{finding}: {things}", finding=title, things=_others(open_yard, [new])))
+        title = mid_sentence(say(new, names_of(open_yard.yard), open_yard.units).title)
+        # What is wrong with the lot line names it.
+        only_lot = set(new.things) - open_yard.selection == {"lot"}
+        things = _others(open_yard, [new])
+        parts.append(title if only_lot else tr("{finding}: {things}", finding=title, things=things))
     conflicts = sum(finding.weight is Weight.CONFLICT for finding in now)
     if conflicts or not parts:
         parts.append(tr_n("{n} conflict", "{n} conflicts", conflicts) if conflicts else tr("no conflict"))
