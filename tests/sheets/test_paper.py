@@ -22,7 +22,7 @@ from yardplan.sheets.tiling import OVERLAP, tile
 @pytest.mark.parametrize(("typed", "denominator"), [
     ("1:100", 100), ("1:50", 50), ("1:62.5", 62.5), ("1/8 in", 96), ('1/8"', 96), ("1/4 in", 48),
     ("1/4\" = 1'", 48), ("1/8 in = 1 ft", 96), ("1 in", 12), ("1 1/2 in", 8), ("3/32in", 128),
-    ("1 in to 10 ft", 120), ("1\" = 20'", 240), ("1 in = 30 feet", 360),
+    ("1 in to 10 ft", 120), ("1\" = 20'", 240), ("1 in = 30 feet", 360), ("1in=10ft", 120),
 ])
 def test_scales_as_people_write_them(typed, denominator):
     scale = parse_scale(typed)

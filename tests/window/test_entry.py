@@ -14,12 +14,16 @@ from yardplan.window.panels.entry import (
     EntryError,
     ParagraphEntry,
     TextEntry,
+    angle_reading,
     day_reading,
     elevation_reading,
     length_reading,
     number_reading,
     text_reading,
 )
+from yardplan.window.panels.field_entries import reading_of
+from yardplan.window.panels.field_plans import PLANS
+from yardplan.yard.ground import Building
 
 
 @given(st.floats(0.1, 99.0), st.sampled_from(["metric", "imperial"]))
@@ -57,6 +61,35 @@ def test_shares_are_typed_in_percent() -> None:
     reading = number_reading(0.0, 1.0, "%", factor=100.0, digits=0)
     assert reading.read("35 %") == pytest.approx(0.35)
     assert reading.show(0.35) == "35 %"
+
+
+@pytest.mark.parametrize(
+    ("typed", "value"),
+    [
+        ("22.5", 22.5), ("22,5 °", 22.5), ("45°30'", 45.5), ("-12° 15′ 36″", -12.26), ("50 gon", 45.0),
+        ("7", 7.0),
+    ],
+)
+def test_angles_are_typed_as_instruments_show_them(typed: str, value: float) -> None:
+    assert angle_reading(-360, 360).read(typed) == pytest.approx(value, abs=1e-12)
+
+
+def test_half_a_degree_of_a_ridge_is_neither_cut_off_nor_hidden() -> None:
+    """Fields without decimals once took 22.5 for 22, without a word."""
+    (plan,) = (plan for plan in PLANS[Building] if plan.path == "ridge_angle")
+    reading = reading_of(plan, "metric")
+    assert reading.read("22.5") == 22.5
+    assert reading.show(22.5) == "22.5 °"
+    assert reading.show(90.0) == "90 °"
+    for wrong in ("361", "nan", "N 45 E", "45°75'"):
+        with pytest.raises(EntryError):
+            reading.read(wrong)
+
+
+def test_a_count_is_whole() -> None:
+    assert number_reading(1, 50, digits=0).read("7,0") == 7
+    with pytest.raises(EntryError, match="not a whole number"):
+        number_reading(1, 50, digits=0).read("7.5")
 
 
 def test_empty_is_none_where_allowed() -> None:

@@ -105,7 +105,8 @@ def shared_out(calls: tuple[Call, ...], walked: Walk) -> Outline:
     corners, gone = [], 0.0
     for call, (x, y) in zip(calls, walked.corners, strict=True):
         share = gone / walked.way
-        corners.append((x - walked.gap[0] * share, y - walked.gap[1] * share))
+        # To a millionth of a millimetre, as places typed one by one are kept.
+        corners.append((round(x - walked.gap[0] * share, 9), round(y - walked.gap[1] * share, 9)))
         gone += call.length
     return tuple(corners)
 

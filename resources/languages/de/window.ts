@@ -328,6 +328,10 @@
    <translation>„{typed}“ ist keine Temperatur</translation>
   </message>
   <message>
+   <source>'{typed}' is not a whole number</source>
+   <translation>„{typed}“ ist keine ganze Zahl</translation>
+  </message>
+  <message>
    <source>'{typed}' is not a zone: write 1a to 13b, for example 6b</source>
    <translation>„{typed}“ ist keine Zone: Schreiben Sie 1a bis 13b, zum Beispiel 6b</translation>
   </message>

@@ -32,7 +32,7 @@ from yardplan.window.sheet_maker import SheetWish, Stopped, make, write
 _SCALES = (
     ("fit", later("best fit")), ("1:50", "1:50"), ("1:100", "1:100"), ("1:200", "1:200"),
     ("1/4 in", later("1/4 in to the foot")), ("1/8 in", later("1/8 in to the foot")),
-    ("1 in = 10 ft", later("1 in to 10 ft")), ("1 in = 20 ft", later("1 in to 20 ft")),
+    ("1in=10ft", later("1 in to 10 ft")), ("1in=20ft", later("1 in to 20 ft")),
 )
 _FILES = later("PDF (*.pdf);;SVG, one file a page (*.svg);;PNG, one file a page (*.png)")
 _USUAL = ("plan", "schedule", "key")

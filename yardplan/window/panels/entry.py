@@ -350,7 +350,11 @@ def number_reading(
         except ValueError:
             raise EntryError(tr("'{typed}' is not a number", typed=typed)) from None
         value = within(value, low, high, say)
-        return int(value) if digits == 0 and factor == 1.0 else value
+        if digits or factor != 1.0:
+            return value
+        if value != int(value):
+            raise EntryError(tr("'{typed}' is not a whole number", typed=typed))
+        return int(value)
 
     return Reading(_or_none(read, optional), lambda v: "" if v is None else say(v))
 
