@@ -44,6 +44,8 @@ def test_calls_are_typed_seen_and_taken_by_keys(box, tmp_path):
     assert "by 0.05 ft, 1 part in 6,43" in deed.told.text()
     assert "6,058 sq ft, 321.55 ft round" in deed.told.text()
     assert window.open_yard.shown_yard.lot != before == window.open_yard.yard.lot
+    seen, view = window.canvas.rect(), window.canvas.view
+    assert all(seen.contains(view.to_pixels(p).toPoint()) for p in window.open_yard.shown_yard.lot)
     QTest.keyClick(deed.calls, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert deed.isHidden()
     assert window.open_yard.undo_stack.undoText() == "Draw the lot line from a deed"

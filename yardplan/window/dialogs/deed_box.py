@@ -98,6 +98,8 @@ class DeedBox(QDialog):
             self._open_yard.drop_trial()
         else:
             self._open_yard.show_trial(edits.set_lot(self._open_yard.yard, drawn[1]))
+            # A deed easily leaves the part of the sheet in sight.
+            self._open_yard.show_place(drawn[1])
 
     def _words(self, walked: Walk, corners: Outline) -> str:
         units = self._open_yard.units
@@ -116,7 +118,6 @@ class DeedBox(QDialog):
             return
         yard = edits.set_lot(self._open_yard.yard, drawn[1])
         self._open_yard.commit(tr("Draw the lot line from a deed"), yard, selection={LOT})
-        self._open_yard.show_place(drawn[1])
         super().accept()
 
     def reject(self) -> None:
