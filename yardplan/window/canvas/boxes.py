@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from yardplan.drawing.view import PlanView
 from yardplan.window.canvas.view import Bounds, bounds_of
+from yardplan.yard.ground import Gate
 from yardplan.yard.handles import covered
 from yardplan.yard.positions import changed_places, chosen
 from yardplan.yard.yard import COLLECTIONS, Thing, Yard
@@ -86,6 +87,9 @@ def _changed(before: Yard, after: Yard) -> list[Thing] | None:
 
 
 def _box(thing: Thing, half: float) -> Bounds:
+    if isinstance(thing, Gate):
+        # Its leaf swings as far as it is wide, to whichever side.
+        half = thing.width
     left, bottom, right, top = bounds_of(covered(thing)) or (0.0, 0.0, 0.0, 0.0)
     return (left - half, bottom - half, right + half, top + half)
 
