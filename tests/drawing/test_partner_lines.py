@@ -126,6 +126,9 @@ def test_words_hold_still_on_their_line_while_their_place_is_free(painted) -> No
     # Where other words have come to stand they give way.
     _, (moved,) = painted(view(of, partners=lines, keep_clear=(aside,), spots=spots))
     assert not moved.intersects(aside)
+    # Those of a tool, which lie on top of all in this frame, are kept clear of too.
+    _, (clear,) = painted(view(of, partners=lines, taken=(moved,), spots=spots))
+    assert not clear.intersects(moved)
 
 
 def test_words_that_found_no_room_come_back_when_there_is_some(painted) -> None:

@@ -188,7 +188,10 @@ def _room(view: PlanView) -> Room:
             under.stand(x, y, plant.size.spread / 2 * view.scale, plant.id)
         _rooms.insert(0, (setting, labels, under))
         del _rooms[3:]
-    return Room(under, view.origin, _clear(view))
+    room = Room(under, view.origin, _clear(view))
+    for box in view.taken:
+        room.take(box)
+    return room
 
 
 def _clear(view: PlanView) -> Boxed:

@@ -85,7 +85,7 @@ class PlanView:
     `unit` device pixels per style unit; `window` the part of the device that is looked at (None: all).
     `only` draws nothing but these ids, `without` leaves ids out: so a canvas can keep still things in one
     picture and draw what is dragged on top. `said` words for each finding by its key.
-    `keep_clear` device boxes (north arrow, title block) where no words are put.
+    `keep_clear` device boxes (north arrow, title block) where no words are put, `taken` those of this frame.
     `reach_all` True where what is planted must be within reach of all `reaches`, not of any one.
     `shadows` outlines in metres (each a ring) at the chosen moment; `light` the light on the
     ground, `light_pale` where it is not worked out anew yet. `vector` True for paper: no sprites.
@@ -114,6 +114,7 @@ class PlanView:
     only: frozenset[str] | None = None
     without: frozenset[str] = frozenset()
     keep_clear: tuple[QRectF, ...] = ()
+    taken: tuple[QRectF, ...] = ()
     vector: bool = False
     spots: Spots | None = None
 

@@ -18,6 +18,9 @@ GRIP = 9.0
 #: Words on the sheet are never smaller than this, pixels.
 WORDS_PIXELS = 12
 
+#: Where the words of a snap begin, seen from its place.
+_SAID_AT = QPointF(10, 18)
+
 _PENS: dict[Look, tuple[str, float, tuple[float, ...]]] = {
     "line": ("ink", 1.8, ()),
     "curve": ("ink", 1.8, ()),
@@ -108,18 +111,38 @@ def _turn_grip(painter: QPainter, place: QPointF) -> None:
     painter.drawPolyline(QPolygonF([tip + QPointF(-4.5, -1.5), tip, tip + QPointF(1.5, -4.5)]))
 
 
+def words_boxes(view: View, overlay: Overlay, snapped: Snapped) -> tuple[QRectF, ...]:
+    """Where the words of a tool, and of what was snapped to, stand: pixels of the window."""
+    boxes = []
+    if overlay.words or snapped.kind != "none":
+        size = QFontMetricsF(_letters(QFont()))
+        boxes = [_tag_box(size, view.to_pixels(words.place), words.text) for words in overlay.words]
+        if snapped.kind != "none":
+            corner, words = view.to_pixels(snapped.point) + _SAID_AT, tr(SNAP_WORDS[snapped.kind])
+            boxes.append(size.boundingRect(words).translated(corner))
+    return tuple(boxes)
+
+
+def _letters(font: QFont) -> QFont:
+    font.setPixelSize(scaled(WORDS_PIXELS))
+    return font
+
+
+def _tag_box(size: QFontMetricsF, place: QPointF, text: str) -> QRectF:
+    box = QRectF(0, 0, size.horizontalAdvance(text) + 10, size.height() + 4)
+    box.moveCenter(place)
+    return box
+
+
 def _words(painter: QPainter, view: View, words: Words) -> None:
     tag(painter, view.to_pixels(words.place), words.text)
 
 
 def tag(painter: QPainter, place: QPointF, text: str, ink: str = "ink") -> QRectF:
     """Words on a small piece of paper, so that they can be read over any line."""
-    font = QFont(painter.font())
-    font.setPixelSize(scaled(WORDS_PIXELS))
+    font = _letters(QFont(painter.font()))
     painter.setFont(font)
-    size = QFontMetricsF(font)
-    box = QRectF(0, 0, size.horizontalAdvance(text) + 10, size.height() + 4)
-    box.moveCenter(place)
+    box = _tag_box(QFontMetricsF(font), place, text)
     painter.setPen(pen(ink, 0.8))
     painter.setBrush(colour("paper", 0.94))
     painter.drawRoundedRect(box, 3, 3)
@@ -140,10 +163,8 @@ def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
     _snap_mark(painter, place, snapped.kind)
     painter.setPen(colour("caution"))
-    font = QFont(painter.font())
-    font.setPixelSize(scaled(WORDS_PIXELS))
-    painter.setFont(font)
-    painter.drawText(place + QPointF(10, 18), tr(SNAP_WORDS[snapped.kind]))
+    painter.setFont(_letters(QFont(painter.font())))
+    painter.drawText(place + _SAID_AT, tr(SNAP_WORDS[snapped.kind]))
 
 
 def _snap_mark(painter: QPainter, place: QPointF, kind: SnapKind) -> None:

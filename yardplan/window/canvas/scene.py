@@ -29,7 +29,7 @@ from yardplan.window.canvas.live_area import (
     region_of,
     worth_it,
 )
-from yardplan.window.canvas.overlay_paint import paint_overlay
+from yardplan.window.canvas.overlay_paint import paint_overlay, words_boxes
 from yardplan.window.canvas.pictures import FixedPicture, StillPicture
 from yardplan.window.canvas.pollen_shown import PollenShown
 from yardplan.window.canvas.shade import Shade
@@ -215,10 +215,11 @@ class Scene:
             self.pollen.picture.show(painter, view)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint_lengths(painter, shown)
-        self._paint_about_chosen(painter, view, shown, field)
+        overlay = tool.overlay()
+        self._paint_about_chosen(painter, view, shown, field, overlay)
         self.words.show(painter, view)
         paint_overlay(painter, view, self.shade_marks(), Snapped((0.0, 0.0)))
-        paint_overlay(painter, view, tool.overlay(), self.desk.snapped)
+        paint_overlay(painter, view, overlay, self.desk.snapped)
         self._reached = self._reach(view, ratio, tool) if self._live and resting else None
         self._reached_live = self._live
         painter.setClipping(False)
@@ -377,8 +378,13 @@ class Scene:
 
             draw_dimensions(painter, evolve(shown, selection=self.open_yard.selection))
 
-    def _paint_about_chosen(self, painter: QPainter, view: View, shown: PlanView, field: QRectF) -> None:
-        """Partner lines of the plant that is dragged or selected, and the marks of what is dragged."""
+    def _paint_about_chosen(
+        self, painter: QPainter, view: View, shown: PlanView, field: QRectF, overlay: Overlay
+    ) -> None:
+        """Partner lines of the plant that is dragged or selected, and the marks of what is dragged.
+
+        Their words keep clear of those of the tool in use, which lie on top.
+        """
         chosen = self._live or self.open_yard.selection
         partners = self.pollen.lines_of(chosen) if self.layers.partners else ()
         reaches = self.pollen.reaches()
@@ -390,7 +396,7 @@ class Scene:
             shown, window=field & area if self._live else field,
             keep_clear=self._taken_round(view, shown, field, area), layers=evolve(shown.layers, labels=False),
             partners=partners, reaches=reaches, reach_all=self.pollen.reach_all,
-            spots=self._spots if self._live else None,
+            spots=self._spots if self._live else None, taken=words_boxes(view, overlay, self.desk.snapped),
         )
         self._paint_live_marks(painter, told)
 
