@@ -158,6 +158,21 @@ def test_words_of_marks_avoid_labels_and_each_other(qapp):
         assert view.window.contains(box)
 
 
+@pytest.mark.parametrize(("wide", "placed"), [(600.0, 1), (150.0, 0)])
+def test_words_without_room_lie_over_others_on_a_large_sheet_only(qapp, wide, placed):
+    """On a sheet hardly wider than they are they would hide it: the list says them."""
+    from yardplan.drawing.marks import _room, place_words
+    from yardplan.drawing.outlines import Outlines
+
+    found = finding(Weight.CONFLICT, "A1")
+    window = QRectF(0, 0, wide, 300)
+    view = evolve(
+        view_of(standing("A1", (2, 5)), findings=(found,), said={found.key: "4.1 h of sun, needs 6"}),
+        window=window, keep_clear=(window,),
+    )
+    assert len(place_words(view, Outlines(view), _room(view))) == placed
+
+
 def test_partner_words_and_lines(qapp):
     pair = Partner(
         donor="A1", receiver="A2", start=(3, 3), end=(15, 3), strength=0.9, both=True, distance=12.0, days=9

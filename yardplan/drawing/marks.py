@@ -36,6 +36,8 @@ _INKS = {Weight.CONFLICT: "conflict", Weight.CAUTION: "caution", Weight.ADVICE: 
 _ORDER = {Weight.CONFLICT: 0, Weight.CAUTION: 1, Weight.ADVICE: 2}
 #: At most this many boxes of words, so that the plan stays readable; the list beside it holds them all.
 MOST_BOXES = 14
+#: Words wider than this share of the window are not laid over others: the list beside it says them.
+_MOST_SHARE = 0.5
 #: Where there are more cautions than this, only those on what is selected speak.
 MOST_CAUTIONS = 4
 
@@ -259,7 +261,7 @@ def _spot(
 def _first_free(view: PlanView, finding: Finding, boxes: Boxes, taken: Room) -> QRectF | None:
     """The box of the frame before while it is free, else the first of all; free of crowns where there is one.
 
-    A conflict takes the first box even where none is free.
+    A conflict takes the first box even where none is free, unless it would hide a small sheet.
     """
     spots, key = view.spots, finding.key
     before = spots.of(key) if spots is not None else None
@@ -274,7 +276,9 @@ def _first_free(view: PlanView, finding: Finding, boxes: Boxes, taken: Room) -> 
             break
         first = first or (number, box)
     if first is None:
-        return QRectF(*boxes[0].tolist()) if finding.weight is Weight.CONFLICT else None
+        worst = QRectF(*boxes[0].tolist())
+        small = view.window is not None and worst.width() > _MOST_SHARE * view.window.width()
+        return worst if finding.weight is Weight.CONFLICT and not small else None
     if spots is not None:
         spots.keep(key, first[0])
     return first[1]

@@ -118,7 +118,10 @@ def _covers(view: PlanView, words: QRectF) -> bool:
 
 
 def _tag(painter: QPainter, view: PlanView, middle: QPointF, text: str) -> None:
-    draw_boxed(painter, view, _box(view, middle, text), text, _FACE, "caution", FINE)
+    box = _box(view, middle, text)
+    # On a sheet too narrow for them the rings alone tell.
+    if view.window is None or box.width() <= view.window.width():
+        draw_boxed(painter, view, box, text, _FACE, "caution", FINE)
 
 
 def _box(view: PlanView, middle: QPointF, text: str) -> QRectF:
