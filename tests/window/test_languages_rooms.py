@@ -43,7 +43,7 @@ NOT_SAID = re.compile(
     r"water demand \{\}|\{\}, (?:row|column|unit).*|\{\}: the rule .*"
     r"|there is no (?:rule named|icon called).*"
     r"|no words for a finding.*|-//yardplan.*|.*\b(?:wires|fill|soil|mix|cu ft|sq ft|1 ft|10 ft)"
-    r"|1 in = \{\} ft|ribes law"
+    r"|(?:1|\{\}) in = \{\} ft|\{\} ft|north east south west|ribes law"
     r"|tasks\.csv.*|model\.csv.*|\{\}: \{\} floor.*|killing frost|no frost|far under|very resistant|100 mm"
     r"|yardplan (?:\{\}|recovery|yard)|Yardplan Sans|the typeface .*|\.0 ft|\{\} km"
     r"|\"(?:format|version)\": .*|the user|largest part"

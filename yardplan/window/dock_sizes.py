@@ -8,7 +8,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QDockWidget, QWidget
 
-_KEY = "window/size of {name}"
+_KEY = "window/size/{name}"
 
 
 def keep_size(settings: QSettings, dock: QDockWidget) -> None:

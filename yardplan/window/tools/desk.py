@@ -24,7 +24,7 @@ class Desk:
         self.snapped = Snapped((0.0, 0.0))
         self.say: Callable[[str], None] = lambda _text: None
         #: Say something that whoever looks must read too.
-        self.tell: Callable[[str], None] = lambda text: self.say(text)
+        self.tell: Callable[[str], None] = self._say_it
         self.ask_text: Callable[[str, str], str | None] = lambda _question, _text: None
         #: Open the field for typed lengths.
         self.open_entry: Callable[[], None] = lambda: None
@@ -35,6 +35,10 @@ class Desk:
         self.look_at: Callable[[Point, bool], None] = lambda _place, _keep: None
         self.leave_spot: Callable[[], None] = lambda: None
         self.spot_words: Callable[[], str] = lambda: ""
+
+    def _say_it(self, text: str) -> None:
+        """Spoken at least, where nobody shows it."""
+        self.say(text)
 
     def snap(
         self,
