@@ -30,6 +30,13 @@ class TakeHome:
             words=tr("Sh&opping list…"), does=self.show_shopping,
             tip=tr("Plants, posts, wire, mulch and soil work, with your own prices"),
         )))
+        # Who wants paper looks under File first.
+        file, close = window.menus["File"], window.actions_["close"]
+        file.insertAction(close, add("print", Command(
+            words=tr("&Print or save sheets…"), does=self.show_sheets,
+            tip=tr("The plan to scale and its lists, on paper or as a file"),
+        )))
+        file.insertSeparator(close)
         season = window.menus["Season"]
         season.addSeparator()
         season.addAction(add("care", Command(

@@ -208,6 +208,10 @@
    <translation>Den Tag absp&amp;ielen</translation>
   </message>
   <message>
+   <source>&amp;Print or save sheets…</source>
+   <translation>Blätter &amp;drucken oder speichern…</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
   </message>
@@ -3793,6 +3797,10 @@ S 44°29'45" O 18,36 m
   <message>
    <source>The plan now</source>
    <translation>Der Plan jetzt</translation>
+  </message>
+  <message>
+   <source>The plan to scale and its lists, on paper or as a file</source>
+   <translation>Der Plan im Maßstab und seine Listen, auf Papier oder als Datei</translation>
   </message>
   <message>
    <source>The program ended before it was saved. The file itself is unchanged.</source>
