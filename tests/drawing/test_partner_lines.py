@@ -16,7 +16,7 @@ from yardplan.drawing import reach as reach_drawn
 from yardplan.drawing.painter import draw_findings
 from yardplan.drawing.partner_lines import best_pairs, partners_of
 from yardplan.drawing.reach import reach_words
-from yardplan.drawing.spots import Spots
+from yardplan.drawing.spots import WAIT, Spots
 from yardplan.drawing.view import PlanView, Reach
 from yardplan.plants.pollen_net import PollenNet
 
@@ -139,7 +139,7 @@ def test_words_that_found_no_room_come_back_when_there_is_some(painted) -> None:
     # Looked for again while the gesture goes on, not each time the same state is painted.
     tries = [len(painted(view(of, partners=lines, spots=spots))[1]) for _ in range(12)]
     assert not any(tries)
-    for _ in range(8):
+    for _ in range(WAIT):
         spots.step()
     assert len(painted(view(of, partners=lines, spots=spots))[1]) == 1
 

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Hashable
 
-#: Words that found no room are not placed again for so many steps of the gesture.
-_WAIT = 8
+#: Words that found no room are not placed again for so many steps of the gesture: a third of a second.
+WAIT = 20
 
 
 class Spots:
@@ -36,7 +36,7 @@ class Spots:
     def refuse(self, key: Hashable) -> None:
         """There was no room for the words: looked for again some steps later."""
         self._taken.pop(key, None)
-        self._again[key] = self._step + _WAIT
+        self._again[key] = self._step + WAIT
 
     def waits(self, key: Hashable) -> bool:
         """True while words without room are not looked at again."""

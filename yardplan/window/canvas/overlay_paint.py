@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
@@ -115,7 +117,7 @@ def words_boxes(view: View, overlay: Overlay, snapped: Snapped) -> tuple[QRectF,
     """Where the words of a tool, and of what was snapped to, stand: pixels of the window."""
     boxes = []
     if overlay.words or snapped.kind != "none":
-        size = QFontMetricsF(_letters(QFont()))
+        _, size = _letters(scaled(WORDS_PIXELS))
         boxes = [_tag_box(size, view.to_pixels(words.place), words.text) for words in overlay.words]
         if snapped.kind != "none":
             corner, words = view.to_pixels(snapped.point) + _SAID_AT, tr(SNAP_WORDS[snapped.kind])
@@ -123,9 +125,12 @@ def words_boxes(view: View, overlay: Overlay, snapped: Snapped) -> tuple[QRectF,
     return tuple(boxes)
 
 
-def _letters(font: QFont) -> QFont:
-    font.setPixelSize(scaled(WORDS_PIXELS))
-    return font
+@lru_cache(maxsize=8)
+def _letters(pixels: int) -> tuple[QFont, QFontMetricsF]:
+    """The letters of a tool's words and their measures, kept: they are asked for in every frame."""
+    font = QFont()
+    font.setPixelSize(pixels)
+    return font, QFontMetricsF(font)
 
 
 def _tag_box(size: QFontMetricsF, place: QPointF, text: str) -> QRectF:
@@ -140,9 +145,9 @@ def _words(painter: QPainter, view: View, words: Words) -> None:
 
 def tag(painter: QPainter, place: QPointF, text: str, ink: str = "ink") -> QRectF:
     """Words on a small piece of paper, so that they can be read over any line."""
-    font = _letters(QFont(painter.font()))
+    font, size = _letters(scaled(WORDS_PIXELS))
     painter.setFont(font)
-    box = _tag_box(QFontMetricsF(font), place, text)
+    box = _tag_box(size, place, text)
     painter.setPen(pen(ink, 0.8))
     painter.setBrush(colour("paper", 0.94))
     painter.drawRoundedRect(box, 3, 3)
@@ -163,7 +168,7 @@ def paint_snap(painter: QPainter, view: View, snapped: Snapped) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
     _snap_mark(painter, place, snapped.kind)
     painter.setPen(colour("caution"))
-    painter.setFont(_letters(QFont(painter.font())))
+    painter.setFont(_letters(scaled(WORDS_PIXELS))[0])
     painter.drawText(place + _SAID_AT, tr(SNAP_WORDS[snapped.kind]))
 
 
