@@ -10,7 +10,6 @@ from PySide6.QtCore import QObject, QSettings, Signal
 
 from yardplan.files.errors import YardFileError
 from yardplan.language import tr
-from yardplan.window.beside_yard import folder_of
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.questions import Questions
 from yardplan.yard.yard import Yard
@@ -138,6 +137,8 @@ class Documents(QObject):
 
     def folder(self) -> Path:
         """Where files are looked for and put first: beside the yard, else among the documents."""
+        from yardplan.window.beside_yard import folder_of
+
         return folder_of(self.open_yard)
 
     def _suggested(self) -> Path:

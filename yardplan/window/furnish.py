@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 def furnish(window: MainWindow) -> None:
     """Build the side and the season strip and lay them in their docks."""
     from yardplan.window.arrange_commands import ArrangeCommands
+    from yardplan.window.canvas.half_drawn import HalfDrawn
     from yardplan.window.drawing_commands import DrawingCommands
     from yardplan.window.edges import DockEdge
     from yardplan.window.help_commands import HelpCommands
@@ -62,6 +63,7 @@ def furnish(window: MainWindow) -> None:
     window.light_room = LightRoom(window, side, strip)
     window.help = HelpCommands(window)
     MenuLetters(window)
+    HalfDrawn(window.canvas)
     # The status line asks for a click or a typed place: typed keys must arrive on the sheet.
     side.choose.view.keyed.connect(window.canvas.setFocus)
     window.canvas.entry.sent.connect(lambda _text: show_typed(window.canvas))

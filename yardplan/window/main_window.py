@@ -14,12 +14,9 @@ from yardplan.language import tr
 from yardplan.window.actions import Actions
 from yardplan.window.autosave import Autosave
 from yardplan.window.canvas.canvas import Canvas
-from yardplan.window.canvas.half_drawn import HalfDrawn
 from yardplan.window.commands_table import CommandTable
-from yardplan.window.dock_sizes import keep_size
 from yardplan.window.documents import Documents
 from yardplan.window.exchange import Exchange
-from yardplan.window.menu_letters import MenuLetters
 from yardplan.window.menus import MENUS
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panel_commands import PanelCommands
@@ -70,7 +67,6 @@ class MainWindow(QMainWindow):
         self.autosave = Autosave(self.open_yard, recovery, self)
         self.canvas = Canvas(self.open_yard)
         self.canvas.desk.ask_text = self._ask_text
-        HalfDrawn(self.canvas)
         self.setCentralWidget(self.canvas)
         self.actions_ = Actions(self, self.canvas)
         self.used = UsedCommands(self.settings)
@@ -170,6 +166,8 @@ class MainWindow(QMainWindow):
         """The commands for what is selected, at a place of the screen."""
         menu = QMenu(self)
         self.actions_.fill(menu, self.commands.context_names())
+        from yardplan.window.menu_letters import MenuLetters
+
         for letters in self.findChildren(MenuLetters):
             letters.keep(menu)
         menu.exec(place)
@@ -230,6 +228,8 @@ class MainWindow(QMainWindow):
             return
         self.settings.setValue(_SIZE_KEY, self.saveGeometry())
         self.settings.setValue(_STATE_KEY, self.saveState())
+        from yardplan.window.dock_sizes import keep_size
+
         for dock in (self.side_dock, self.season_dock):
             keep_size(self.settings, dock)
         self.autosave.close()

@@ -17,7 +17,6 @@ from yardplan.window.clear_ground import ClearGroundShown
 from yardplan.window.live_checks import LiveChecks
 from yardplan.window.undo import YardCommand
 from yardplan.yard.change import Change, difference
-from yardplan.yard.dimensions import followed
 from yardplan.yard.ground import Outline
 from yardplan.yard.identity import begun, named, renewed, untitled
 from yardplan.yard.planting import PlantKey
@@ -157,7 +156,7 @@ class OpenYard(QObject):
 
     def show_trial(self, yard: Yard) -> None:
         """Show a yard during a gesture without committing it; dimension lines go with what they measure."""
-        self._show(followed(self._yard, yard), trial=True)
+        self._show(_followed(self._yard, yard), trial=True)
 
     def drop_trial(self) -> None:
         """Go back to the committed yard: Esc in a gesture."""
@@ -179,7 +178,7 @@ class OpenYard(QObject):
         in, a nudge repeated). `selection`: what is selected after the step; None: what is now.
         Dimension lines go with what they measure, except into another plan (`other_plan`), which has its own.
         """
-        yard = yard if other_plan else followed(self._yard, yard)
+        yard = yard if other_plan else _followed(self._yard, yard)
         chosen = self._selection if selection is None else frozenset(selection)
         if yard == self._yard:
             self.drop_trial()
@@ -363,3 +362,12 @@ class OpenYard(QObject):
         self.undo_stack.blockSignals(True)
         self.closing.emit()
         self.checks.stop()
+
+
+def _followed(before: Yard, after: Yard) -> Yard:
+    """The yard after an edit with its dimension lines gone along; most yards have none."""
+    if not before.dimensions:
+        return after
+    from yardplan.yard.dimensions import followed
+
+    return followed(before, after)

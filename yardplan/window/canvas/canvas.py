@@ -22,13 +22,12 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from yardplan.language import tr
 from yardplan.units import UnitError
 from yardplan.window.canvas import voice
-from yardplan.window.canvas.cursors import cursor_for
 from yardplan.window.canvas.edge_lengths import EdgeLengths
 from yardplan.window.canvas.entry import LengthEntry
 from yardplan.window.canvas.hover import show_card
 from yardplan.window.canvas.motion import Motion
 from yardplan.window.canvas.plant_drop import PlantDrops
-from yardplan.window.canvas.pointing import BY_TAB, begins_entry, pinch_of, pointer_of
+from yardplan.window.canvas.pointing import BY_TAB, begins_entry, cursor_for, pinch_of, pointer_of
 from yardplan.window.canvas.scene import Scene
 from yardplan.window.canvas.view import View, bounds_of
 from yardplan.window.canvas.wheel import Wheel

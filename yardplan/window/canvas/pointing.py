@@ -1,4 +1,7 @@
-"""Qt's events as plain values: pointer in metres, pinches as a factor, keys that begin a number."""
+"""Qt's events as plain values: pointer in metres, pinches as a factor, keys that begin a number.
+
+And the other way round: the pointer's shape tells what a press would do.
+"""
 
 from __future__ import annotations
 
@@ -8,6 +11,8 @@ from PySide6.QtWidgets import QGestureEvent, QPinchGesture
 
 from yardplan.window.canvas.view import MAX_NOTCHES, NOTCH, View
 from yardplan.window.tools.event import Kind, Pointer
+from yardplan.window.tools.select import SelectTool
+from yardplan.window.tools.tool import Tool
 
 #: The keyboard came here by Tab or Shift+Tab.
 BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
@@ -46,3 +51,16 @@ def begins_entry(event: QKeyEvent) -> bool:
     """True for a key that begins a number."""
     plain = not event.modifiers() & (_Key.ControlModifier | _Key.AltModifier)
     return plain and event.text() != "" and event.text() in "0123456789.,-+"
+
+
+def cursor_for(tool: Tool, *, panning: bool, space: bool, over: bool) -> Qt.CursorShape:
+    """The shape for a tool in use; `space`: the space bar is held, `over`: the pointer is on a thing."""
+    if panning:
+        return Qt.CursorShape.ClosedHandCursor
+    if space:
+        return Qt.CursorShape.OpenHandCursor
+    if not isinstance(tool, SelectTool):
+        return Qt.CursorShape.CrossCursor
+    if tool.over_length:
+        return Qt.CursorShape.IBeamCursor
+    return Qt.CursorShape.PointingHandCursor if over and not tool.busy else Qt.CursorShape.ArrowCursor

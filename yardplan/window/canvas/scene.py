@@ -41,7 +41,6 @@ from yardplan.window.theme import text_scale
 from yardplan.window.tools.desk import Desk
 from yardplan.window.tools.tool import Overlay, Tool
 from yardplan.yard.change import Change
-from yardplan.yard.dimensions import hung_on
 from yardplan.yard.edits import points_of
 from yardplan.yard.ground import Outline, Point
 from yardplan.yard.handles import covered
@@ -139,7 +138,10 @@ class Scene:
 
     def set_live(self, live: frozenset[str]) -> None:
         """Things being dragged are painted apart from the still picture."""
-        live |= hung_on(self.open_yard.yard, live)
+        if live and self.open_yard.yard.dimensions:
+            from yardplan.yard.dimensions import hung_on
+
+            live |= hung_on(self.open_yard.yard, live)
         if live != self._live:
             self._spots = Spots()
         self._live = live

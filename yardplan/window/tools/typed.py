@@ -11,7 +11,6 @@ from yardplan.language import tr
 from yardplan.units import System, UnitError, parse_length
 from yardplan.window.canvas.geometry import along, polar
 from yardplan.window.open_yard import OpenYard
-from yardplan.yard.bearings import read_angle, read_bearing, split_call
 from yardplan.yard.ground import Point
 
 
@@ -38,6 +37,9 @@ def parse_typed(text: str, system: System, *, north: float = 0.0) -> Typed:
         if sign in text:
             length, turn = _two(text, sign)
             return Typed(form="angle", first=_above_zero(length, system), second=parse_angle(turn, north))
+    # Here, not above: its patterns take longer to make ready than an empty window needs them.
+    from yardplan.yard.bearings import split_call
+
     call = split_call(text, system)
     if call is not None:
         return Typed(form="angle", first=call[0], second=_from_north(call[1], north))
@@ -63,6 +65,8 @@ def _above_zero(text: str, system: System) -> float:
 
 def parse_angle(text: str, north: float) -> float:
     """An angle or a bearing in degrees counter-clockwise from the right of the drawing. Raises UnitError."""
+    from yardplan.yard.bearings import read_angle, read_bearing
+
     clockwise = read_bearing(text)
     return read_angle(text) if clockwise is None else _from_north(clockwise, north)
 
@@ -74,6 +78,8 @@ def _from_north(clockwise: float, north: float) -> float:
 
 def parse_degrees(text: str) -> float:
     """A turn in degrees counter-clockwise: `45`, `-30°`, `22,5`, `45°30'`. Raises UnitError."""
+    from yardplan.yard.bearings import read_angle
+
     try:
         return read_angle(text)
     except UnitError:
