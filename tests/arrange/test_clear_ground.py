@@ -41,6 +41,7 @@ def beyond_the_band(ground: ClearGround, place: Point) -> bool:
 @settings(max_examples=30, deadline=None)
 @given(st.integers(0, 10**6))
 @example(500144)  # a dark strip along a slanting fence, between two nodes of the grid of light
+@example(910253)  # the edge of a shadow on a neighbour that just has light enough
 def test_deeper_inside_no_drop_raises_a_conflict_and_further_outside_every_drop_does(seed: int) -> None:
     rng = np.random.default_rng(seed)
     yard = grounds.random_yard(rng)
