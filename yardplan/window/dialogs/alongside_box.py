@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QWidget
 
 from yardplan.language import tr
 from yardplan.units import FOOT, System, UnitError, format_length, parse_length
 from yardplan.window.canvas.geometry import inside, polar
+from yardplan.window.dialogs.box import TrialBox
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import Combo
 from yardplan.window.tools.naming import compass_word, names_of
@@ -31,16 +31,15 @@ _WIDTHS: dict[System, dict[Make, float]] = {
 _BESIDE = 1.0
 
 
-class AlongsideBox(QDialog):
+class AlongsideBox(TrialBox):
     """Every choice shows on the plan at once; Esc or Cancel leaves the plan as it was."""
 
     def __init__(self, open_yard: OpenYard, key: str, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._open_yard, self._key = open_yard, key
+        super().__init__(open_yard, parent)
+        self._key = key
         yard = open_yard.yard
         self._closed = is_closed(yard, key)
         self.setWindowTitle(tr("Alongside {name}", name=names_of(yard, {key})))
-        self.setModal(True)
         self.make = _choice(tr("What"), [(tr("Path"), "path"), (tr("Bed"), "bed")])
         self.edge = _choice(tr("Along"), self._edges(yard))
         self.side = _choice(tr("Side"), self._sides(yard))
@@ -156,14 +155,6 @@ class AlongsideBox(QDialog):
             text = tr("Path alongside {name}", name=name)
         self._open_yard.commit(text, yard, selection=keys)
         super().accept()
-
-    def reject(self) -> None:
-        self._open_yard.drop_trial()
-        super().reject()
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        self._open_yard.drop_trial()
-        super().closeEvent(event)
 
 
 def _turns_left(points: tuple[Point, ...]) -> bool:

@@ -6,7 +6,7 @@ Every box has a button that closes it and one that Enter presses, outside of fie
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QCloseEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QAbstractSpinBox,
@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from yardplan.language import tr
+from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import button
 from yardplan.window.theme import scaled
 
@@ -79,3 +80,20 @@ class BesideBox(QDialog):
             focus.click()
         elif not isinstance(focus, _FIELDS):
             super().keyPressEvent(event)
+
+
+class TrialBox(QDialog):
+    """A box that shows on the plan what it would draw; Esc, Cancel and closing leave the plan as it was."""
+
+    def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open_yard = open_yard
+        self.setModal(True)
+
+    def reject(self) -> None:
+        self._open_yard.drop_trial()
+        super().reject()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self._open_yard.drop_trial()
+        super().closeEvent(event)

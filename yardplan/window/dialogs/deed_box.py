@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent, QKeyEvent
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QDialogButtonBox, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
 
 from yardplan.language import thousands, tr
 from yardplan.units import UnitError, format_area, format_length
 from yardplan.window.canvas.geometry import area_of
-from yardplan.window.dialogs.box import roomy
+from yardplan.window.dialogs.box import TrialBox, roomy
 from yardplan.window.open_yard import OpenYard
 from yardplan.window.panels.parts import label
 from yardplan.window.tools.typed import parse_typed
@@ -23,14 +23,12 @@ from yardplan.yard.ground import Outline, Point
 _SIZE = (460, 420)
 
 
-class DeedBox(QDialog):
+class DeedBox(TrialBox):
     """Each change shows on the plan at once; Esc or Cancel leaves the plan as it was."""
 
     def __init__(self, open_yard: OpenYard, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._open_yard = open_yard
+        super().__init__(open_yard, parent)
         self.setWindowTitle(tr("Lot line from a deed"))
-        self.setModal(True)
         lot = open_yard.yard.lot
         self._start: Point = lot[0] if lot else (0.0, 0.0)
         self.calls = QPlainTextEdit()
@@ -119,14 +117,6 @@ class DeedBox(QDialog):
         yard = edits.set_lot(self._open_yard.yard, drawn[1])
         self._open_yard.commit(tr("Draw the lot line from a deed"), yard, selection={LOT})
         super().accept()
-
-    def reject(self) -> None:
-        self._open_yard.drop_trial()
-        super().reject()
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        self._open_yard.drop_trial()
-        super().closeEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         # Enter in the calls begins a line; with Ctrl it takes them.

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
+
 from yardplan.language import tr
 from yardplan.units import UnitError
 from yardplan.window.tools.event import Pointer
@@ -10,15 +12,15 @@ from yardplan.window.tools.typed import parse_typed
 from yardplan.yard.ground import Point
 
 
-class DropTool(Tool):
+class DropTool(Tool, ABC):
     """One click puts one thing down; a typed place `4; 2.5` does the same."""
 
     takes_lengths = True
     here: Point | None = None
 
+    @abstractmethod
     def drop(self, place: Point) -> None:
         """Put the thing down and commit it."""
-        raise NotImplementedError
 
     def follow(self, place: Point) -> None:
         """The pointer is at a place: show what a click would do."""
