@@ -22,7 +22,6 @@ from yardplan.arrange.contours import (
     below_zero,
     crossed,
     finer_nodes,
-    nodes_of,
     spread,
     twice_as_fine,
     whole_cells,
@@ -36,9 +35,8 @@ Mask = NDArray[np.bool_]
 Hours = Callable[[Array], Array]
 #: So far from what stands upright the grid is finer, metres.
 _BESIDE = 0.6
-#: Each finer step looks where the limit is no farther than this, hours: first wherever a sharp edge may hide
-#: between two nodes, then only along the edge that was found.
-_NEAR = (1.0,)
+#: A sharp edge may hide between two nodes where the limit is no farther than this from one of them, hours.
+_NEAR = 1.0
 #: Between nodes that differ by less the figures run straight enough, hours.
 _SHARP = 1.0
 
@@ -65,11 +63,9 @@ class Strips:
 
     @cached_property
     def lattice(self) -> Lattice:
-        """The finer grid."""
-        nodes, by = self.nodes, 2 ** len(_NEAR)
-        return evolve(
-            nodes, step=nodes.step / by, rows=(nodes.rows - 1) * by + 1, cols=(nodes.cols - 1) * by + 1
-        )
+        """The finer grid, of half the step."""
+        nodes = self.nodes
+        return evolve(nodes, step=nodes.step / 2, rows=nodes.rows * 2 - 1, cols=nodes.cols * 2 - 1)
 
     def sharpened(self, dark: BaseGeometry, found: Array, hours: Hours, near: float) -> BaseGeometry:
         """Ground below the limit with these strips told more finely.
@@ -87,18 +83,12 @@ class Strips:
 
     def _sampled(self, found: Array, hours: Hours) -> Array:
         """Figures where the limit is near, straight in between elsewhere."""
-        lattice, cells, fine = self.nodes, self.cells, found
-        for near in _NEAR:
-            lattice = evolve(
-                lattice, step=lattice.step / 2, rows=lattice.rows * 2 - 1, cols=lattice.cols * 2 - 1
-            )
-            cells = np.repeat(np.repeat(cells, 2, axis=0), 2, axis=1)
-            wanted = nodes_of(cells) & _sharp_nodes(fine, near)
-            known = ~np.isnan(fine)
-            fine = twice_as_fine(fine)
-            wanted[::2, ::2] &= ~known
-            fine[wanted] = hours(lattice.at(wanted))
-        return np.where(nodes_of(cells), fine, np.nan)
+        inside = finer_nodes(self.cells)
+        wanted, known = inside & _sharp_nodes(found), ~np.isnan(found)
+        wanted[::2, ::2] &= ~known
+        fine = twice_as_fine(found)
+        fine[wanted] = hours(self.lattice.at(wanted))
+        return np.where(inside, fine, np.nan)
 
     def _again(self, rough: Array, hours: Hours, near: float) -> Array:
         wanted = (np.abs(rough) < near) | crossed(rough)
@@ -135,7 +125,7 @@ def edge_told_finely(
     return told
 
 
-def _sharp_nodes(found: Array, room: float) -> Mask:
-    """Nodes, twice as fine, of cells that change sharply and come within `room` hours of the limit."""
+def _sharp_nodes(found: Array) -> Mask:
+    """Nodes, twice as fine, of cells that change sharply and come near the limit."""
     low, high = spread(found)
-    return finer_nodes((low < room) & (high >= -room) & (high - low >= _SHARP))
+    return finer_nodes((low < _NEAR) & (high >= -_NEAR) & (high - low >= _SHARP))
