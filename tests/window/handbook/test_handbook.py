@@ -1,23 +1,23 @@
 """F1 opens the page for what has the focus; the window of the handbook by mouse and keys."""
 
-import importlib
-import pkgutil
 import re
 
 import pytest
 from PySide6.QtCore import Qt, QTimer, QUrl
 from PySide6.QtWidgets import QApplication, QDialog
 from support.builders import plant, yard_of
+from support.classes import made_of
 from support.widgets import too_small, unnamed
 from support.window_hands import press_key, trigger
 
-import yardplan.window
 from yardplan.window.handbook.key_table import filled, keys_of
 from yardplan.window.handbook.pages import pages, slug
 from yardplan.window.handbook.topics import PANEL_PAGES, TOOL_PAGES, topic_of
 from yardplan.window.theme import scaled, set_text_scale
 from yardplan.window.tools.toolbox import TOOLS
 
+#: Boxes that are never shown themselves: others are made of them.
+BASES = {"BesideBox", "TrialBox"}
 YARD = yard_of(plant("A1", "apple:Akane", (5, 5)), plant("A2", "apple:Topaz", (15, 5)))
 
 
@@ -42,20 +42,11 @@ def test_every_tool_has_a_page():
 
 
 def test_every_panel_and_box_of_the_program_has_a_page(window):
-    for module in pkgutil.walk_packages(yardplan.window.__path__, "yardplan.window."):
-        importlib.import_module(module.name)
-    boxes = {kind.__name__ for kind in every(QDialog) if kind.__module__.startswith("yardplan.")}
+    boxes = {kind.__name__ for kind in made_of(QDialog)}
     tabs = window.side.tabs
     panels = {type(tabs.widget(number)).__name__ for number in range(tabs.count())}
-    assert boxes - {"BesideBox"} | panels <= set(PANEL_PAGES)
+    assert boxes - BASES | panels <= set(PANEL_PAGES)
     assert [address for address in PANEL_PAGES.values() if not exists(address)] == []
-
-
-def every(kind):
-    """A class's subclasses, theirs too."""
-    for below in kind.__subclasses__():
-        yield below
-        yield from every(below)
 
 
 def test_f1_on_the_sheet_is_about_the_chosen_tool(window):
